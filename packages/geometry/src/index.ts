@@ -1,1 +1,75 @@
-export {};
+export {
+  azimuthBetween,
+  deflectionBetween,
+  degrees,
+  normalizeAzimuth,
+  pointAtAzimuth,
+  radians,
+  signedAngle,
+} from './angle';
+export { type CircleCuts, cutAngleAt, intersectCircles } from './circles';
+export {
+  type Clearance,
+  pointToCircle,
+  pointToPolyline,
+  pointToRing,
+  polylineToCircle,
+  polylineToPolyline,
+  polylineToRing,
+} from './clearance';
+export { arcLength, cableSaved, external, longChord, middleOrdinate, tangentLength } from './curve';
+export {
+  type DevelopedProfile,
+  developedAt,
+  developedProfile,
+  type SlopeStretch,
+  stationAtDeveloped,
+  type VerticalDrop,
+} from './developed';
+export { type ErrorEllipse, errorEllipse, type PlaneCovariance, tapeFixCovariance } from './errorEllipse';
+export { flattenPath, slicePath } from './flattenPath';
+export { locate, locateMany, type PathPlace } from './locate';
+export {
+  type PathElement,
+  type PathLine,
+  type PathLineProblem,
+  type PathVertex,
+  pathLength,
+  pathLine,
+  stationOfVertex,
+} from './pathLine';
+export {
+  add,
+  cross,
+  distance,
+  dot,
+  equalPoints,
+  interpolate,
+  midpoint,
+  type Point,
+  rotate,
+  scale,
+  subtract,
+} from './point';
+export { type NearestOnPolyline, nearestOnPolyline, polylineLength } from './polyline';
+export { cableFromCounter, entryLeg } from './reading';
+export { type Failure, fail, ok, type Result, type Success } from './result';
+export {
+  pointInRing,
+  ringArea,
+  ringPerimeter,
+  ringSelfCrossings,
+  type SegmentStretch,
+  segmentCrossesRing,
+  stretchesInRing,
+} from './ring';
+export {
+  intersectSegments,
+  type NearestOnSegment,
+  nearestOnSegment,
+  type SegmentDistance,
+  type SegmentIntersection,
+  segmentDistance,
+} from './segment';
+export { type PathOffset, stationOf } from './stationOf';
+export { COINCIDENT_M, DEPTH_M, FOLD_RAD, NEGLIGIBLE_LENGTH_M } from './tolerances';

@@ -1,0 +1,47 @@
+import { locate } from './locate';
+import { type PathLine, pathLength } from './pathLine';
+import type { Point } from './point';
+import { valueAt } from './sorted';
+
+/**
+ * The whole line as a polyline for drawing: arcs become chords whose corners lie on the arc and whose greatest distance from it is at most `maxSagitta` metres. Throws
+ * a RangeError unless `maxSagitta` is above 0.
+ */
+export function flattenPath(line: PathLine, maxSagitta: number): readonly Point[] {
+  return slicePath(line, 0, pathLength(line), maxSagitta);
+}
+
+/**
+ * The line between two stations, both included, flattened like `flattenPath`; against the flow when `toStation` is the smaller. Stations off the line are taken as
+ * its nearest end; an empty stretch gives its one point.
+ */
+export function slicePath(
+  line: PathLine,
+  fromStation: number,
+  toStation: number,
+  maxSagitta: number,
+): readonly Point[] {
+  if (!(maxSagitta > 0)) throw new RangeError(`maxSagitta ${maxSagitta}`);
+  if (fromStation > toStation) return slicePath(line, toStation, fromStation, maxSagitta).toReversed();
+  const first = locate(line, fromStation);
+  const last = locate(line, toStation);
+  const from = Math.max(0, fromStation);
+  const to = Math.min(pathLength(line), toStation);
+  const points = [first.point];
+  for (let i = first.element; i <= last.element; i += 1) {
+    const begin = Math.max(from, valueAt(line.starts, i));
+    const end = Math.min(to, valueAt(line.starts, i + 1));
+    if (!(end > begin)) continue;
+    const element = line.elements[i];
+    const chords = element?.kind === 'arc' ? chordCount(element.radius, end - begin, maxSagitta) : 1;
+    for (let k = 1; k < chords; k += 1) points.push(locate(line, begin + ((end - begin) * k) / chords).point);
+    points.push(locate(line, end).point);
+  }
+  return points;
+}
+
+/** Chords for `length` metres of arc: a chord over the angle θ is R·(1 − cos(θ/2)) from its arc at the middle. */
+function chordCount(radius: number, length: number, maxSagitta: number): number {
+  const widest = 2 * Math.acos(Math.max(0, 1 - maxSagitta / radius));
+  return Math.max(1, Math.ceil(length / radius / widest));
+}
