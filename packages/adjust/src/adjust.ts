@@ -1,0 +1,92 @@
+import type { Adjustment, CovarianceBlock, Solved } from './adjustment';
+import { covarianceColumn, type Factor, redundancyNumbers } from './factor';
+import { iterate } from './iterate';
+import { checkProblem, type Problem } from './problem';
+import { findSuspect, standardizeResiduals, testGlobally } from './quality';
+import { CHOLESKY_PIVOT, GLOBAL_ALPHA, MAX_ITERATIONS, SUSPECT_ALPHA } from './tolerances';
+
+export type AdjustOptions = Readonly<{
+  /** Level of the global test, both tails together, in (0, 1). */
+  alpha?: number;
+  /** Level at which the largest standardised residual is significant, in (0, 1). */
+  suspectAlpha?: number;
+  /** Steps before it ends as 'not-converged'. */
+  maxIterations?: number;
+  /** Scaled pivot under which the QR takes over from Cholesky; anything above 1 always takes the QR. */
+  choleskyPivot?: number;
+}>;
+
+/**
+ * Weighted non-linear least squares: the unknowns that minimise Σ (v/σ)², v adjusted less observed, for independent
+ * observations. Every end but a programmer's mistake is a status of the result; a mistake (a value that is not finite, a
+ * sigma of 0, an index of no unknown) throws a RangeError that names it.
+ * Source: Gauss–Markov model as in any text (Ghilani, Adjustment Computations); checked against worked examples in `tests/`.
+ */
+export function adjust(problem: Problem, options: AdjustOptions = {}): Adjustment {
+  checkProblem(problem);
+  const { observations } = problem;
+  const ended = iterate(problem, {
+    maxIterations: options.maxIterations ?? MAX_ITERATIONS,
+    choleskyPivot: options.choleskyPivot ?? CHOLESKY_PIVOT,
+  });
+  const { x: estimates, vTPv, iterations, determined } = ended;
+  const residuals = Float64Array.from(observations, ({ sigma }, i) => -(ended.misclosure[i] ?? 0) * sigma);
+  if (!determined.ok) {
+    const { rank, undetermined } = determined;
+    return { status: 'singular', estimates, residuals, vTPv, iterations, rank, undetermined };
+  }
+  const dof = observations.length - estimates.length;
+  const redundancy = redundancyNumbers(determined.factor, ended.rows);
+  const standardized = standardizeResiduals(observations, residuals, redundancy);
+  return {
+    status: statusOf(ended.converged, dof),
+    solver: determined.factor.solver,
+    estimates,
+    residuals,
+    vTPv,
+    iterations,
+    dof,
+    sigma0: dof === 0 ? null : Math.sqrt(vTPv / dof),
+    redundancyNumbers: redundancy,
+    standardizedResiduals: standardized,
+    globalTest: testGlobally(vTPv, dof, options.alpha ?? GLOBAL_ALPHA),
+    suspect: findSuspect(
+      observations,
+      residuals,
+      redundancy,
+      standardized,
+      options.suspectAlpha ?? SUSPECT_ALPHA,
+    ),
+    ...covarianceAccess(determined.factor),
+  };
+}
+
+function statusOf(converged: boolean, dof: number): Solved['status'] {
+  if (!converged) return 'not-converged';
+  return dof === 0 ? 'no-redundancy' : 'converged';
+}
+
+/** Covariance columns are solved when first asked for, and kept. */
+function covarianceAccess(factor: Factor): Pick<Solved, 'covarianceOf' | 'covarianceBlock'> {
+  const columns = new Map<number, Float64Array>();
+  const covarianceOf = (i: number, j: number): number => {
+    // The column of the smaller index, so that (i, j) and (j, i) agree to the last bit.
+    const index = Math.min(i, j);
+    let column = columns.get(index);
+    if (column === undefined) {
+      if (!factor.order.includes(index))
+        throw new RangeError(`covariance of unknown ${index}: no such unknown`);
+      column = covarianceColumn(factor, index);
+      columns.set(index, column);
+    }
+    const value = column[Math.max(i, j)];
+    if (value === undefined) throw new RangeError(`covariance of unknown ${Math.max(i, j)}: no such unknown`);
+    return value;
+  };
+  const covarianceBlock = (at: number): CovarianceBlock => ({
+    xx: covarianceOf(at, at),
+    xy: covarianceOf(at, at + 1),
+    yy: covarianceOf(at + 1, at + 1),
+  });
+  return { covarianceOf, covarianceBlock };
+}

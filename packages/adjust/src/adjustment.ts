@@ -1,0 +1,74 @@
+import type { Solver } from './factor';
+
+/** Variances and covariance of a plane point, square metres (or the squares of its unknowns' units). */
+export type CovarianceBlock = Readonly<{ xx: number; xy: number; yy: number }>;
+
+/** vᵀPv against the two-sided chi-square limits: above `upper` something is wrong, below `lower` the sigmas are too wide. */
+export type GlobalTest = Readonly<{
+  statistic: number;
+  lower: number;
+  upper: number;
+  alpha: number;
+  passed: boolean;
+}>;
+
+/** The observation with the largest standardised residual. */
+export type Suspect = Readonly<{
+  id: string;
+  index: number;
+  standardizedResidual: number;
+  /** The error in the observed value that would explain the residual alone: −v / r, in the unit of the observation. */
+  blunder: number;
+  /** Limit of the standardised residual at the suspect level. */
+  critical: number;
+  /** The limit is passed: worth a look. Never dropped for it. */
+  significant: boolean;
+}>;
+
+type Ended = Readonly<{
+  /** One per unknown. */
+  estimates: Float64Array;
+  /** Adjusted less observed, one per observation; angles in (−π, π]. */
+  residuals: Float64Array;
+  vTPv: number;
+  /** Accepted steps. */
+  iterations: number;
+}>;
+
+/**
+ * Fitted. 'no-redundancy': as many observations as unknowns, so nothing is checked. 'not-converged': the numbers are those
+ * of the last step, of use for looking at, not for relying on.
+ */
+export type Solved = Ended &
+  Readonly<{
+    status: 'converged' | 'no-redundancy' | 'not-converged';
+    /** Which factor the covariance comes from: 'qr' where the normals are badly conditioned. */
+    solver: Solver;
+    /** Observations less unknowns. */
+    dof: number;
+    /** Standard deviation of unit weight a posteriori, √(vᵀPv / dof); null without redundancy. */
+    sigma0: number | null;
+    /** r_i in [0, 1], one per observation; they sum to `dof`. */
+    redundancyNumbers: Float64Array;
+    /** v / (σ √r), one per observation, with the sigmas a priori; 0 for an observation that no other checks. */
+    standardizedResiduals: Float64Array;
+    /** Null without redundancy. */
+    globalTest: GlobalTest | null;
+    /** Null when no observation is checked by another. */
+    suspect: Suspect | null;
+    /** Covariance of two unknowns a priori (σ0 = 1). Throws when an index is not that of an unknown. */
+    covarianceOf(i: number, j: number): number;
+    /** Covariance a priori of the point whose unknowns are at `at` and `at + 1`. */
+    covarianceBlock(at: number): CovarianceBlock;
+  }>;
+
+/** The observations leave some unknowns undetermined at the last point; those stay near their start values. */
+export type Singular = Ended &
+  Readonly<{
+    status: 'singular';
+    rank: number;
+    /** Indices of the unknowns that can move without changing any observation, ascending. */
+    undetermined: readonly number[];
+  }>;
+
+export type Adjustment = Solved | Singular;
