@@ -139,6 +139,7 @@ describe('parseLength', () => {
     ['1e9 m', 'not-a-number'],
     ['1000000000 m', 'too-large'],
     ['9'.repeat(400), 'too-large'],
+    [`${'9'.repeat(400)}/${'9'.repeat(400)}`, 'not-a-number'],
   ])('refuses "%s" as %s', (text, code) => {
     expect(parseLength(text, 'ft')).toMatchObject({ ok: false, code });
   });

@@ -69,7 +69,9 @@ function readFraction(
 ): Parsed {
   if (denominator === 0) return refused('zero-denominator', { text });
   if (whole !== undefined && numerator >= denominator) return refused('improper-fraction', { text });
-  return parsed(Number(whole ?? 0) + numerator / denominator);
+  const value = Number(whole ?? 0) + numerator / denominator;
+  // Hundreds of digits overflow both parts, and their quotient is no number.
+  return Number.isNaN(value) ? refused('not-a-number', { text }) : parsed(value);
 }
 
 function readSingleComma(text: string, comma: CommaReading): Parsed {
