@@ -11,6 +11,7 @@ import {
   DAMPING_CEILING,
   DAMPING_FLOOR,
   DAMPING_START,
+  SHORT_STEP,
   STEP,
   STEP_ROUNDING,
 } from './tolerances';
@@ -54,6 +55,7 @@ export function iterate({ estimates, observations }: Problem, limits: IterateLim
   let singular = false;
   let converged = false;
   let iterations = 0;
+  let lastWorth = Number.POSITIVE_INFINITY;
   while (!converged && iterations < limits.maxIterations) {
     derivativesAt(observations, x, rows);
     const normals = formNormals(rows, misclosure);
@@ -68,11 +70,13 @@ export function iterate({ estimates, observations }: Problem, limits: IterateLim
       }
       const moved = x.map((value, i) => value + (step.scaled[i] as number) * (normals.scale[i] as number));
       const cost = misclosureAt(observations, moved, trial);
-      // What the linear model says the step is worth; under rounding, the sums cannot tell better from worse.
+      // What the linear model says the step is worth: its squared length in standard deviations. Of a short full step the sums
+      // cannot tell better from worse: it is taken, and the end is where such steps no longer get shorter.
       const worth = decrease(step, normals);
-      const negligible = damping < DAMPING_START && worth <= COST_ROUNDING * vTPv;
-      if (cost <= vTPv * (1 + COST_ROUNDING) || (negligible && Number.isFinite(cost))) {
-        converged = damping <= DAMPING_START && (negligible || isSmall(step, x, normals));
+      const short = damping <= DAMPING_FLOOR && worth <= SHORT_STEP ** 2;
+      if (cost <= vTPv * (1 + COST_ROUNDING) || (short && Number.isFinite(cost))) {
+        converged = (damping <= DAMPING_START && isSmall(step, x, normals)) || (short && worth >= lastWorth);
+        lastWorth = short ? worth : Number.POSITIVE_INFINITY;
         advanced = true;
         x = moved;
         vTPv = cost;

@@ -1,0 +1,89 @@
+// Sources: none published; what a change of frame or unit must do to an adjustment.
+import type { Observation, Station } from '@footmark/adjust';
+import { describe, expect, it } from 'vitest';
+import { seededNetwork } from './seededNetwork';
+import { solved } from './solved';
+
+type Place = (x: number, y: number) => readonly [number, number];
+
+const yard = seededNetwork(5, 12, 90);
+const want = solved(yard);
+
+/** The yard with every place moved, lengths multiplied by `scale`, and coordinates observed where the move takes them. */
+function movedYard(move: Place, scale: number) {
+  const at = (values: readonly number[]) => values.map((_, i) => moved(values, i));
+  const moved = (values: readonly number[], i: number) => {
+    const even = i - (i % 2);
+    return move(values[even] ?? 0, values[even + 1] ?? 0)[i % 2] ?? Number.NaN;
+  };
+  const place = (s: Station): Station => {
+    if ('at' in s) return s;
+    const [x, y] = move(s.fixed.x, s.fixed.y);
+    return { fixed: { x, y } };
+  };
+  const observations = yard.observations.map(movedObservation);
+
+  return { estimates: at(yard.estimates), observations, expected: at([...want.estimates]) };
+
+  function movedObservation(o: Observation): Observation {
+    const length = { value: o.value * scale, sigma: o.sigma * scale };
+    switch (o.kind) {
+      case 'coordinate': {
+        const other = yard.truth[o.unknown - (o.unknown % 2) + (1 - (o.unknown % 2))] ?? 0;
+        const pair = o.unknown % 2 === 0 ? move(o.value, other) : move(other, o.value);
+        return { ...o, value: pair[o.unknown % 2] ?? Number.NaN, sigma: o.sigma * scale };
+      }
+      case 'distance':
+        return { ...o, ...length, from: place(o.from), to: place(o.to) };
+      case 'offset':
+        return { ...o, ...length, point: place(o.point), from: place(o.from), to: place(o.to) };
+      case 'azimuth':
+        return { ...o, from: place(o.from), to: place(o.to) };
+      case 'angle':
+        return {
+          ...o,
+          station: place(o.station),
+          backsight: place(o.backsight),
+          foresight: place(o.foresight),
+        };
+      case 'custom':
+        return o;
+    }
+  }
+}
+
+describe.each([
+  ['a unit of millimetres', (x: number, y: number) => [1000 * x, 1000 * y] as const, 1000, 1e-9],
+  ['a unit of kilometres', (x: number, y: number) => [x / 1000, y / 1000] as const, 1e-3, 1e-15],
+  ['a unit of micrometres', (x: number, y: number) => [1e6 * x, 1e6 * y] as const, 1e6, 1e-6],
+  // Doubles at 4.4e6 m are 1e-9 m apart.
+  ['a frame far off', (x: number, y: number) => [x + 485478.25, y + 4422221.5] as const, 1, 2e-8],
+])('%s', (_, move, scale, tolerance) => {
+  it('moves the estimates and leaves the statistics', () => {
+    const { estimates, observations, expected } = movedYard(move, scale);
+    const got = solved({ estimates, observations });
+    expect(got.status).toBe('converged');
+    expected.forEach((value, i) => {
+      expect(Math.abs((got.estimates[i] ?? Number.NaN) - value)).toBeLessThan(tolerance);
+    });
+    expect(got.vTPv / want.vTPv).toBeCloseTo(1, 5);
+    expect(got.covarianceOf(4, 5) / (scale * scale * want.covarianceOf(4, 5))).toBeCloseTo(1, 5);
+    expect(got.suspect?.id).toBe(want.suspect?.id);
+  });
+});
+
+it('gives the same whatever the order of the observations', () => {
+  const reversed = solved({ estimates: yard.estimates, observations: [...yard.observations].reverse() });
+  reversed.estimates.forEach((value, i) => {
+    expect(Math.abs(value - (want.estimates[i] ?? Number.NaN))).toBeLessThan(1e-10);
+  });
+  expect(reversed.suspect?.id).toBe(want.suspect?.id);
+});
+
+it('settles at the rounding of coordinates far off, even for tapes of a hundredth of a millimetre', () => {
+  const { estimates, observations } = movedYard((x, y) => [x + 485478.25, y + 4422221.5], 1);
+  const tight = observations.map((o) => ({ ...o, sigma: o.sigma * 1e-4 }));
+  const result = solved({ estimates, observations: tight });
+  expect(result.status).toBe('converged');
+  expect(result.iterations).toBeLessThan(15);
+});

@@ -1,0 +1,94 @@
+// Run: npx tsx tests/bench/adjust.bench.ts
+// Seeded yards, warm-up, every result summed into a sink that is printed; the ratio is taken in the same run.
+import { adjust } from '@footmark/adjust';
+import { Matrix, QrDecomposition } from 'ml-matrix';
+import { derivativesAt, misclosureAt } from '../../packages/adjust/src/linearize';
+import { choleskyFactor, formNormals, solveNormals } from '../../packages/adjust/src/normals';
+import { SparseRows } from '../../packages/adjust/src/sparseRows';
+import { CHOLESKY_PIVOT } from '../../packages/adjust/src/tolerances';
+import { type Network, seededNetwork } from '../adjust/seededNetwork';
+
+const CASES = [
+  { points: 30, count: 200, targetMs: 5, runs: 60 },
+  { points: 100, count: 700, targetMs: 40, runs: 20 },
+];
+/** Least ratio of the library's QR step to ours. */
+const TARGET_RATIO = 10;
+
+let sink = 0;
+
+function medianMs(runs: number, work: () => number): number {
+  for (let k = 0; k < Math.ceil(runs / 2); k++) sink += work();
+  const times = Array.from({ length: runs }, () => {
+    const start = performance.now();
+    sink += work();
+    return performance.now() - start;
+  }).sort((a, b) => a - b);
+  return times[Math.floor(runs / 2)] ?? Number.NaN;
+}
+
+/** Everything that a caller may ask for: fit, residuals, tests, and the covariance block of every point. */
+function wholeAdjustment({ estimates, observations }: Network): number {
+  const result = adjust({ estimates, observations });
+  if (result.status !== 'converged') throw new Error(result.status);
+  let sum = result.vTPv + (result.suspect?.blunder ?? 0);
+  for (let at = 0; at < estimates.length; at += 2) sum += result.covarianceBlock(at).xy;
+  return sum;
+}
+
+/** One linear step at the start values, from weighted rows to the step, by us and by the library's QR. */
+function linearSteps({ estimates, observations }: Network) {
+  const x = Float64Array.from(estimates);
+  const misclosure = new Float64Array(observations.length);
+  misclosureAt(observations, x, misclosure);
+  const rows = new SparseRows(observations.length, x.length);
+  derivativesAt(observations, x, rows);
+  const design = Matrix.zeros(rows.rowCount, x.length);
+  for (let i = 0; i < rows.rowCount; i++) {
+    for (let k = rows.starts[i] ?? 0; k < (rows.starts[i + 1] ?? 0); k++) {
+      design.set(i, rows.columns[k] ?? 0, rows.values[k] ?? 0);
+    }
+  }
+  const right = Matrix.columnVector([...misclosure]);
+  return {
+    ours: (): number[] => {
+      const normals = formNormals(rows, misclosure);
+      const factor = choleskyFactor(normals, 0, CHOLESKY_PIVOT);
+      if (factor === null) throw new Error('the seeded yard is badly conditioned');
+      return [...solveNormals(factor, normals)].map((y, i) => y * (normals.scale[i] ?? 0));
+    },
+    library: (): number[] => new QrDecomposition(design).solve(right).to1DArray(),
+  };
+}
+
+let missed = 0;
+const verdict = (met: boolean) => {
+  if (!met) missed++;
+  return met ? 'met' : 'MISSED';
+};
+
+for (const { points, count, targetMs, runs } of CASES) {
+  const yard = seededNetwork(2026, points, count);
+  const name = `${2 * points} unknowns x ${count} observations`;
+
+  const whole = medianMs(runs, () => wholeAdjustment(yard));
+  const { iterations } = adjust(yard);
+  console.log(
+    `${name}: whole adjustment ${whole.toFixed(2)} ms median, ${iterations} steps (target ${targetMs} ms: ${verdict(whole < targetMs)})`,
+  );
+
+  const steps = linearSteps(yard);
+  const theirs = steps.library();
+  const largest = Math.max(...theirs.map(Math.abs));
+  const gap =
+    Math.max(...steps.ours().map((value, i) => Math.abs(value - (theirs[i] ?? Number.NaN)))) / largest;
+  const ours = medianMs(runs, () => steps.ours()[0] ?? 0);
+  const library = medianMs(Math.ceil(runs / 4), () => steps.library()[0] ?? 0);
+  const ratio = library / ours;
+  console.log(
+    `${name}: linear step ${ours.toFixed(3)} ms, ml-matrix QR ${library.toFixed(2)} ms, ratio ${ratio.toFixed(1)} ` +
+      `(target ${TARGET_RATIO}: ${verdict(ratio >= TARGET_RATIO)}), answers differ by ${gap.toExponential(1)} relative (${verdict(gap < 1e-9)})`,
+  );
+}
+console.log(`node ${process.version}, sink ${sink.toPrecision(6)}`);
+process.exitCode = missed === 0 ? 0 : 1;
