@@ -1,7 +1,8 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  root: '..',
+  root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['packages/*/src/**/*.test.ts', 'app/src/**/*.test.ts', 'tests/**/*.test.ts'],
     environment: 'node',

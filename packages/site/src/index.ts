@@ -1,1 +1,124 @@
-export {};
+export type { Clearance } from './derive/clearances';
+export type { SeenStretch } from './derive/coverage';
+export { type Derived, derive } from './derive/derive';
+export type { DerivedFeature } from './derive/deriveFeatures';
+export type { DerivedPath, Join } from './derive/derivePaths';
+export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
+export type { Mark, MarkPlace } from './derive/marks';
+export type { ReadingTrace } from './derive/readingAlong';
+export type { ReferencePoint } from './derive/references';
+export { offsetPoint, type ResolvedPoint } from './derive/resolvePoints';
+export type { RouteLeg, RunRoute } from './derive/runRoute';
+export { sideOf, type Tie, type Ties } from './derive/ties';
+export type { Feature, FeatureOf, FieldsOf } from './document/feature';
+export { feature as featureSchema } from './document/feature';
+export type { IntegrityProblem } from './document/integrity';
+export {
+  type FileProblem,
+  MOST_SITE_CHARACTERS,
+  type Opened,
+  type OpenFailure,
+  openSite,
+  openSiteValue,
+  writeSite,
+} from './document/openSite';
+export {
+  type Path,
+  type PathVertex,
+  type PipeMaterial,
+  path as pathSchema,
+  pipeMaterials,
+  type Stretch,
+} from './document/path';
+export { isPath, type PointOwner, pointOwners, refKey, vertexOf } from './document/pointOwners';
+export {
+  type Clock,
+  type Reading,
+  type Run,
+  reading as readingSchema,
+  run as runSchema,
+  type Zero,
+} from './document/run';
+export {
+  SITE_FORMAT,
+  SITE_VERSION,
+  type Site,
+  site as siteSchema,
+  type TapeMeasure,
+  type Units,
+} from './document/site';
+export { followsPrevious, type Ref, refsOfSpot, type Spot, type Tape, type Vertex } from './document/spot';
+export type { Edit } from './edits/edit';
+export { addFeature, nameFeature, setField } from './edits/featureEdits';
+export {
+  addPath,
+  changePath,
+  changePathVertex,
+  removeStretch,
+  setStretch,
+} from './edits/pathEdits';
+export { removeThing } from './edits/removeThing';
+export {
+  addReading,
+  addRun,
+  changeReading,
+  changeRun,
+  freeRunLetter,
+  nextReadingNumber,
+  type RunFacts,
+  removeReading,
+} from './edits/runEdits';
+export { changeSite, newSite, type SiteFacts } from './edits/siteEdits';
+export {
+  freeVertexId,
+  insertVertex,
+  letters,
+  movePoint,
+  moveThing,
+  removeVertex,
+  setSpot,
+} from './edits/vertexEdits';
+export {
+  type ClearanceFace,
+  type FeatureKind,
+  type FeatureLayer,
+  featureKindIds,
+  featureKinds,
+  type KindSpec,
+  kindSpec,
+  type Shape,
+} from './kinds/featureKinds';
+export type { FieldInput, FieldSpec } from './kinds/field';
+export {
+  type ObservationGroup,
+  type ObservationKind,
+  type ObservationSpec,
+  observationKindIds,
+  observationKinds,
+} from './kinds/observationKinds';
+export { type Basis, type SettingRow, settings } from './rules/settings';
+export {
+  type ClockRange,
+  FOOT_M,
+  formatAzimuth,
+  formatBearing,
+  formatClock,
+  formatDiameter,
+  formatLength,
+  formatSlope,
+  formatTurn,
+  INCH_M,
+  type LengthFormat,
+  type LengthStyle,
+  lengthInputText,
+  type Parsed,
+  type ParseFailure,
+  type ParseProblem,
+  parseAzimuth,
+  parseClockRange,
+  parseDiameter,
+  parseLength,
+  parseSlope,
+  parseTurn,
+  US_SURVEY_FOOT_M,
+} from './units/index';

@@ -1,0 +1,65 @@
+import type { Site } from '../document/site';
+import { type SeenStretch, seenByRun } from './coverage';
+import { type DerivedFeature, deriveFeatures } from './deriveFeatures';
+import { type DerivedPath, derivePaths } from './derivePaths';
+import type { Finding, Severity } from './finding';
+import { type Mark, marksOfRun } from './marks';
+import { type ReferencePoint, referenceIndex } from './references';
+import { type ResolvedPoint, resolvePoints } from './resolvePoints';
+import { type RunRoute, runRoute } from './runRoute';
+
+/** Everything that follows from a site: the one source of every screen, sheet and file. */
+export type Derived = {
+  /** By `of/at`. */
+  readonly points: ReadonlyMap<string, ResolvedPoint>;
+  readonly features: ReadonlyMap<string, DerivedFeature>;
+  readonly paths: ReadonlyMap<string, DerivedPath>;
+  readonly references: readonly ReferencePoint[];
+  /** By run id; a run without a way through the paths is missing. */
+  readonly routes: ReadonlyMap<string, RunRoute>;
+  /** In the order of runs and readings. */
+  readonly marks: readonly Mark[];
+  readonly coverage: readonly SeenStretch[];
+  /** Errors first, then warnings, then notes; within each in the order of the site. */
+  readonly findings: readonly Finding[];
+};
+
+const RANK: Record<Severity, number> = { error: 0, warning: 1, note: 2 };
+
+/** Computes everything that follows from a site. Pure. */
+export function derive(site: Site): Derived {
+  const resolved = resolvePoints(site);
+  const { features, findings: aboutFeatures } = deriveFeatures(site, resolved);
+  const { paths, findings: aboutPaths } = derivePaths(site, resolved);
+  const references = referenceIndex(features);
+  const placed = [...features.values()];
+  const setting = {
+    site,
+    paths,
+    references,
+    obstacles: placed.filter((f) => f.spec.clearance !== undefined),
+    blocks: placed.filter((f) => f.spec.blocksTape),
+  };
+  const findings: Finding[] = [...resolved.findings, ...aboutFeatures, ...aboutPaths];
+  const routes = new Map<string, RunRoute>();
+  const marks: Mark[] = [];
+  const coverage: SeenStretch[] = [];
+  for (const run of site.runs) {
+    const route = runRoute(run, paths, features, site.entryReach, findings);
+    const own = marksOfRun(run, route, setting, findings);
+    marks.push(...own);
+    if (route === null) continue;
+    routes.set(run.id, route);
+    coverage.push(...seenByRun(run.id, route, own, paths));
+  }
+  return {
+    points: resolved.points,
+    features,
+    paths,
+    references: references.all,
+    routes,
+    marks,
+    coverage,
+    findings: findings.sort((a, b) => RANK[a.severity] - RANK[b.severity]),
+  };
+}

@@ -1,0 +1,69 @@
+/** What a finding is about, so that a screen can show the place. */
+export type Target =
+  | { readonly kind: 'site' }
+  | { readonly kind: 'feature'; readonly id: string; readonly vertex?: string }
+  | { readonly kind: 'path'; readonly id: string; readonly vertex?: string }
+  | { readonly kind: 'run'; readonly id: string }
+  | { readonly kind: 'reading'; readonly run: string; readonly id: string };
+
+/** `error`: something cannot be computed; `warning`: it can, but do not trust it unseen; `note`: worth knowing. */
+export type Severity = 'error' | 'warning' | 'note';
+
+/** Values by code, in metres and radians, or the names that people gave. Sentences are made of them elsewhere. */
+export type FindingValues = {
+  // points
+  'tapes-too-short': { gap: number; a: string; b: string };
+  'tapes-too-long': { gap: number; a: string; b: string };
+  'tapes-same-place': { a: string; b: string };
+  'tapes-not-converged': { a: string };
+  'tapes-disagree': { worst: string; by: number };
+  'weak-cut': { cut: number };
+  'line-has-no-length': { a: string; b: string };
+  'tree-has-no-diameter': Record<never, never>;
+  'outline-crosses-itself': Record<never, never>;
+  // paths
+  'path-too-few-points': Record<never, never>;
+  'path-leg-has-no-length': { leg: number };
+  'bend-does-not-fit': { vertices: number };
+  'branch-apart-from-path': { distance: number };
+  // runs
+  'run-has-no-entry': Record<never, never>;
+  'run-has-no-path': Record<never, never>;
+  'path-cannot-be-computed': { path: string };
+  'entry-not-on-path': { entry: string; path: string; distance: number; reach: number };
+  'entry-beside-path': { entry: string; path: string; distance: number };
+  'branch-not-on-run': { branch: string };
+  // readings
+  'reading-before-zero': { reading: number; zero: number };
+  'reading-in-riser': { short: number };
+  'reading-past-end': { beyond: number; length: number; path: string };
+  'counter-went-back': { reading: number; before: string; beforeReading: number };
+  'reading-in-drop': Record<never, never>;
+  'mark-under-building': { building: string };
+  'no-ties': { within: number };
+  'no-check-tie': Record<never, never>;
+  'ties-weak': { cut: number };
+  'tie-from-assumed': { from: string };
+};
+
+export type FindingCode = keyof FindingValues;
+
+export type FindingOf<Code extends FindingCode> = {
+  readonly code: Code;
+  readonly severity: Severity;
+  readonly at: Target;
+  readonly values: Readonly<FindingValues[Code]>;
+};
+
+/** Something about the site that its people should know. Codes and values only: language is made elsewhere. */
+export type Finding = { [Code in FindingCode]: FindingOf<Code> }[FindingCode];
+
+export function finding<Code extends FindingCode>(
+  code: Code,
+  severity: Severity,
+  at: Target,
+  values: FindingValues[Code],
+): Finding {
+  // a generic code cannot be seen by the compiler as one member of the union, though it always is
+  return { code, severity, at, values } as unknown as Finding;
+}

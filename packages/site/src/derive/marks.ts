@@ -1,0 +1,117 @@
+import { type Point, pointInRing } from '@footmark/geometry';
+import type { Reading, Run } from '../document/run';
+import type { Site } from '../document/site';
+import { settings } from '../rules/settings';
+import { type Clearance, nearestClearances } from './clearances';
+import type { DerivedFeature } from './deriveFeatures';
+import type { DerivedPath } from './derivePaths';
+import { type Finding, finding, type Target } from './finding';
+import { type ReadingTrace, readingsAlong } from './readingAlong';
+import type { ReferenceIndex } from './references';
+import { placeOnRoute, planAt, type RunRoute } from './runRoute';
+import { chooseTies, type Ties } from './ties';
+
+/** Where a reading is on the ground. */
+export type MarkPlace = {
+  readonly path: string;
+  /** Plan metres from the path's start. */
+  readonly station: number;
+  readonly at: Point;
+  /** Azimuth (rad) of flow in the pipe here. */
+  readonly flow: number;
+  readonly ties: Ties | null;
+  /** The nearest feature of each kind, nearest first. */
+  readonly clearances: readonly Clearance[];
+};
+
+/** A reading and what it comes to. `place` is null where the reading leads nowhere; a finding says why. */
+export type Mark = {
+  readonly run: Run;
+  readonly reading: Reading;
+  /** What is painted: the run's letter and the reading's number. */
+  readonly label: string;
+  readonly trace: ReadingTrace;
+  readonly place: MarkPlace | null;
+};
+
+/** What marks are made from, besides the run itself. */
+export type MarkSetting = {
+  readonly site: Site;
+  readonly paths: ReadonlyMap<string, DerivedPath>;
+  readonly references: ReferenceIndex;
+  readonly obstacles: readonly DerivedFeature[];
+  readonly blocks: readonly DerivedFeature[];
+};
+
+/** The marks of one run, in the order of its readings. Without a way through the paths none has a place. */
+export function marksOfRun(
+  run: Run,
+  route: RunRoute | null,
+  setting: MarkSetting,
+  findings: Finding[],
+): readonly Mark[] {
+  return readingsAlong(run, findings).map(({ reading, trace, inPipe }) => ({
+    run,
+    reading,
+    label: `${run.letter}${reading.number}`,
+    trace,
+    place: inPipe && route !== null ? placeMark(run, reading, trace, route, setting, findings) : null,
+  }));
+}
+
+function placeMark(
+  run: Run,
+  reading: Reading,
+  trace: ReadingTrace,
+  route: RunRoute,
+  setting: MarkSetting,
+  findings: Finding[],
+): MarkPlace | null {
+  const target: Target = { kind: 'reading', run: run.id, id: reading.id };
+  const place = placeOnRoute(route, setting.paths, trace.along);
+  const plan = place === null ? null : planAt(setting.paths, place);
+  if (place === null || plan === null) {
+    const last = setting.paths.get(route.legs.at(-1)?.path ?? '');
+    findings.push(
+      finding('reading-past-end', 'error', target, {
+        beyond: trace.along - route.length,
+        length: route.length,
+        path: last?.path.name || last?.path.id || '',
+      }),
+    );
+    return null;
+  }
+  if (place.inDrop) findings.push(finding('reading-in-drop', 'note', target, {}));
+  const ties = tiesOf(plan.point, target, setting, findings);
+  return {
+    path: place.path,
+    station: place.station,
+    at: plan.point,
+    flow: plan.azimuth,
+    ties,
+    clearances: nearestClearances(plan.point, setting.obstacles),
+  };
+}
+
+function tiesOf(at: Point, target: Target, setting: MarkSetting, findings: Finding[]): Ties | null {
+  const over = setting.blocks.find((block) => pointInRing(at, block.points) === 'inside');
+  if (over !== undefined) {
+    const building = over.feature.name || over.feature.id;
+    findings.push(finding('mark-under-building', 'warning', target, { building }));
+    return null;
+  }
+  const ties = chooseTies(at, setting.references, setting.blocks, setting.site.tape);
+  if (ties === null) {
+    findings.push(finding('no-ties', 'warning', target, { within: setting.site.tape.length }));
+    return null;
+  }
+  if (ties.cutAngle < settings.weakCutBelow.value || ties.cutAngle > settings.weakCutAbove.value) {
+    findings.push(finding('ties-weak', 'warning', target, { cut: ties.cutAngle }));
+  }
+  if (ties.check === null) findings.push(finding('no-check-tie', 'note', target, {}));
+  const assumed = ties.pair.find((tie) => !tie.from.measured);
+  if (assumed !== undefined) {
+    findings.push(finding('tie-from-assumed', 'note', target, { from: assumed.from.key }));
+  }
+  return ties;
+}

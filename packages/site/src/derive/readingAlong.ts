@@ -1,0 +1,81 @@
+import { cableFromCounter, entryLeg } from '@footmark/geometry';
+import type { Reading, Run } from '../document/run';
+import { type Finding, finding, type Target } from './finding';
+
+/** How a reading became a cable length, and that a length along the pipe. Metres. */
+export type ReadingTrace = {
+  /** What the counter showed, and what it would have shown had it never been set anew. */
+  readonly counter: number;
+  readonly counted: number;
+  readonly zero: number;
+  readonly scale: number;
+  readonly cable: number;
+  readonly riser: number | null;
+  readonly sweepRadius: number | null;
+  /** Cable used between the zero and the pipe. */
+  readonly entryLeg: number;
+  readonly along: number;
+};
+
+/** A riser comes down square to the pipe and turns into it. */
+const RISER_SWEEP_ANGLE = Math.PI / 2;
+
+/**
+ * The cable length along the pipe at each reading, in their order; null with a finding where there is none
+ * (before the zero, or still in the riser). A new zero shifts the count of all readings after it.
+ */
+export function readingsAlong(
+  run: Run,
+  findings: Finding[],
+): readonly { readonly reading: Reading; readonly trace: ReadingTrace; readonly inPipe: boolean }[] {
+  const leg = entryLegOf(run);
+  let shift = 0;
+  let before: Reading | null = null;
+  return run.readings.map((reading) => {
+    const at: Target = { kind: 'reading', run: run.id, id: reading.id };
+    if (before !== null && before.newZero === undefined && reading.counter < before.counter) {
+      findings.push(
+        finding('counter-went-back', 'warning', at, {
+          reading: reading.counter,
+          before: `${run.letter}${before.number}`,
+          beforeReading: before.counter,
+        }),
+      );
+    }
+    before = reading;
+    const counted = reading.counter + shift;
+    if (reading.newZero !== undefined) shift = counted - reading.newZero;
+    const cable = cableFromCounter({ reading: counted, zero: run.zero.counter, scale: run.scale });
+    const along = cable - leg;
+    const trace: ReadingTrace = {
+      counter: reading.counter,
+      counted,
+      zero: run.zero.counter,
+      scale: run.scale,
+      cable,
+      riser: run.zero.at === 'rim' ? run.zero.riser : null,
+      sweepRadius: run.zero.at === 'rim' ? run.zero.sweepRadius : null,
+      entryLeg: leg,
+      along,
+    };
+    if (cable < 0) {
+      findings.push(
+        finding('reading-before-zero', 'error', at, { reading: counted, zero: run.zero.counter }),
+      );
+    } else if (along < 0) {
+      findings.push(finding('reading-in-riser', 'error', at, { short: -along }));
+    }
+    return { reading, trace, inPipe: along >= 0 };
+  });
+}
+
+/** Cable (m) between the counter's zero and the pipe. */
+export function entryLegOf(run: Run): number {
+  return run.zero.at === 'rim'
+    ? entryLeg({
+        riserDrop: run.zero.riser,
+        sweepRadius: run.zero.sweepRadius,
+        sweepAngle: RISER_SWEEP_ANGLE,
+      })
+    : 0;
+}

@@ -1,0 +1,220 @@
+import { adjust, type Observation } from '@footmark/adjust';
+import {
+  azimuthBetween,
+  COINCIDENT_M,
+  cutAngleAt,
+  distance,
+  interpolate,
+  intersectCircles,
+  type Point,
+  pointAtAzimuth,
+} from '@footmark/geometry';
+import { dependencyOrder } from '../document/dependencyOrder';
+import { isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
+import type { Site } from '../document/site';
+import { followsPrevious, type Ref, refsOfSpot, type Spot, type Tape } from '../document/spot';
+import { settings } from '../rules/settings';
+import { type Finding, finding, type Target } from './finding';
+
+/** Where a point is. `measured`: it was taped, typed or computed from such; not put there by eye. */
+export type ResolvedPoint = {
+  readonly at: Point;
+  readonly measured: boolean;
+  /** For three and more tapes: taped minus computed distance (m), in the order of the tapes. */
+  readonly tapeResiduals?: readonly number[];
+};
+
+export type ResolvedPoints = {
+  readonly points: ReadonlyMap<string, ResolvedPoint>;
+  readonly findings: readonly Finding[];
+};
+
+type Job = { readonly owner: PointOwner; readonly index: number; readonly key: string };
+
+/**
+ * Computes the place of every point of the site from how it was measured. A point whose measurements cannot be met keeps the
+ * place where it was last seen, counts as assumed, and a finding says why; a point measured from itself is left out.
+ */
+export function resolvePoints(site: Site): ResolvedPoints {
+  const owners = new Map(pointOwners(site).map((o) => [o.id, o]));
+  const points = new Map<string, ResolvedPoint>();
+  const findings: Finding[] = [];
+  const waiting: Job[] = [];
+  const settle = (job: Job): boolean => {
+    const resolved = resolveOne(site, owners, points, job, findings);
+    if (resolved !== null) points.set(job.key, resolved);
+    return resolved !== null;
+  };
+  for (const owner of owners.values()) {
+    for (const [index, v] of owner.vertices.entries()) {
+      const job = { owner, index, key: refKey({ of: owner.id, at: v.id }) };
+      if (!settle(job)) waiting.push(job);
+    }
+  }
+  for (const job of inOrder(waiting)) settle(job);
+  return { points, findings };
+}
+
+/** Points measured from points that come later in the file, each after what it needs. */
+function inOrder(waiting: readonly Job[]): readonly Job[] {
+  if (waiting.length === 0) return waiting;
+  const jobs = new Map(waiting.map((job) => [job.key, job]));
+  const needs = new Map(waiting.map((job) => [job.key, needsOf(job)]));
+  return dependencyOrder(needs).order.flatMap((key) => jobs.get(key) ?? []);
+}
+
+function needsOf({ owner, index }: Job): readonly string[] {
+  const v = owner.vertices[index];
+  if (v === undefined) return [];
+  const refs = refsOfSpot(v.spot).map(refKey);
+  const before = owner.vertices[index - 1];
+  return followsPrevious(v.spot) && before ? [...refs, refKey({ of: owner.id, at: before.id })] : refs;
+}
+
+function resolveOne(
+  site: Site,
+  owners: ReadonlyMap<string, PointOwner>,
+  points: ReadonlyMap<string, ResolvedPoint>,
+  { owner, index }: Job,
+  findings: Finding[],
+): ResolvedPoint | null {
+  const v = owner.vertices[index];
+  if (v === undefined) return null;
+  const target: Target = { kind: isPath(owner) ? 'path' : 'feature', id: owner.id, vertex: v.id };
+  const of = (ref: Ref) => points.get(refKey(ref));
+  const before = (steps: number) => {
+    const earlier = owner.vertices[index - steps];
+    return earlier === undefined ? undefined : points.get(refKey({ of: owner.id, at: earlier.id }));
+  };
+  const spot: Spot = v.spot;
+  switch (spot.by) {
+    case 'finger':
+      return { at: { x: spot.x, y: spot.y }, measured: false };
+    case 'coordinates':
+      return { at: { x: spot.x, y: spot.y }, measured: true };
+    case 'at':
+      return of(spot.point) ?? null;
+    case 'bearing': {
+      const from = of(spot.from);
+      return from ? { at: pointAtAzimuth(from.at, spot.azimuth, spot.distance), measured: true } : null;
+    }
+    case 'between': {
+      const [a, b] = [of(spot.from), of(spot.to)];
+      return a && b
+        ? { at: interpolate(a.at, b.at, spot.fraction), measured: a.measured && b.measured }
+        : null;
+    }
+    case 'course': {
+      const from = before(1);
+      return from ? { at: pointAtAzimuth(from.at, spot.azimuth, spot.distance), measured: true } : null;
+    }
+    case 'turn': {
+      const [from, earlier] = [before(1), before(2)];
+      if (!from || !earlier) return null;
+      const heading = azimuthBetween(earlier.at, from.at) + spot.turn;
+      return { at: pointAtAzimuth(from.at, heading, spot.distance), measured: true };
+    }
+    case 'offset': {
+      const [a, b] = [of(spot.from), of(spot.to)];
+      if (!a || !b) return null;
+      if (distance(a.at, b.at) < COINCIDENT_M) {
+        findings.push(
+          finding('line-has-no-length', 'error', target, {
+            a: nameOf(owners, spot.from),
+            b: nameOf(owners, spot.to),
+          }),
+        );
+        return { at: a.at, measured: false };
+      }
+      return { at: offsetPoint(a.at, b.at, spot.along, spot.out), measured: true };
+    }
+    case 'tapes': {
+      const centres = spot.tapes.map((t) => of(t.from)?.at);
+      if (centres.some((c) => c === undefined)) return null;
+      const known = spot.tapes.map((tape, i) => ({ tape, centre: centres[i] as Point })); // none is undefined, see above
+      const names = (i: number) => nameOf(owners, (spot.tapes[i] as Tape).from); // i below the number of tapes
+      return spot.tapes.length === 2
+        ? fromTwoTapes(known, spot.near, target, names, findings)
+        : fromManyTapes(known, spot.near, site.tape.sigma, target, names, findings);
+    }
+  }
+}
+
+/** The point `along` the line from a to b, then `out` square off it, right of that direction positive. */
+export function offsetPoint(a: Point, b: Point, along: number, out: number): Point {
+  const heading = azimuthBetween(a, b);
+  return pointAtAzimuth(pointAtAzimuth(a, heading, along), heading + Math.PI / 2, out);
+}
+
+type KnownTape = { readonly tape: Tape; readonly centre: Point };
+
+function fromTwoTapes(
+  known: readonly KnownTape[],
+  near: Point,
+  target: Target,
+  names: (i: number) => string,
+  findings: Finding[],
+): ResolvedPoint {
+  const [a, b] = known as [KnownTape, KnownTape]; // called with two
+  const crossing = intersectCircles(a.centre, a.tape.distance, b.centre, b.tape.distance);
+  if (!crossing.ok) {
+    const gap = crossing.values?.gap ?? 0;
+    const pair = { a: names(0), b: names(1) };
+    if (crossing.code === 'same-centre') findings.push(finding('tapes-same-place', 'error', target, pair));
+    else if (crossing.code === 'too-short')
+      findings.push(finding('tapes-too-short', 'error', target, { gap, ...pair }));
+    else findings.push(finding('tapes-too-long', 'error', target, { gap, ...pair }));
+    return { at: near, measured: false };
+  }
+  const [left, right] = crossing.value.points;
+  const at = distance(left, near) <= distance(right, near) ? left : right;
+  warnOfWeakCut(cutAngleAt(at, a.centre, b.centre), target, findings);
+  return { at, measured: true };
+}
+
+/** Least squares over three and more tapes (DESIGN: sketching by tape). Starts from the remembered place. */
+function fromManyTapes(
+  known: readonly KnownTape[],
+  near: Point,
+  sigma: number,
+  target: Target,
+  names: (i: number) => string,
+  findings: Finding[],
+): ResolvedPoint {
+  const observations: Observation[] = known.map(({ tape, centre }, i) => ({
+    kind: 'distance',
+    id: String(i),
+    from: { fixed: centre },
+    to: { at: 0 },
+    value: tape.distance,
+    sigma,
+  }));
+  const fit = adjust({ estimates: [near.x, near.y], observations });
+  if (fit.status !== 'converged') {
+    findings.push(finding('tapes-not-converged', 'error', target, { a: names(0) }));
+    return { at: near, measured: false };
+  }
+  const at = { x: fit.estimates[0] ?? near.x, y: fit.estimates[1] ?? near.y };
+  const tapeResiduals = known.map(({ tape, centre }) => tape.distance - distance(centre, at));
+  const test = fit.globalTest;
+  if (test !== null && test.statistic > test.upper) {
+    const worst = fit.suspect?.index ?? 0;
+    findings.push(
+      finding('tapes-disagree', 'warning', target, { worst: names(worst), by: tapeResiduals[worst] ?? 0 }),
+    );
+  }
+  return { at, measured: true, tapeResiduals };
+}
+
+function warnOfWeakCut(cut: number, target: Target, findings: Finding[]): void {
+  if (cut < settings.weakCutBelow.value || cut > settings.weakCutAbove.value) {
+    findings.push(finding('weak-cut', 'warning', target, { cut }));
+  }
+}
+
+/** What people call a point: the thing's name or id, and which of its points. */
+function nameOf(owners: ReadonlyMap<string, PointOwner>, ref: Ref): string {
+  const owner = owners.get(ref.of);
+  const name = owner === undefined || owner.name === '' ? ref.of : owner.name;
+  return owner !== undefined && owner.vertices.length > 1 ? `${name} ${ref.at.toUpperCase()}` : name;
+}

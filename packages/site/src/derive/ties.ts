@@ -1,0 +1,127 @@
+import { cutAngleAt, distance, type Point, segmentCrossesRing } from '@footmark/geometry';
+import type { TapeMeasure } from '../document/site';
+import { settings } from '../rules/settings';
+import { segmentMeetsBounds } from './bounds';
+import type { DerivedFeature } from './deriveFeatures';
+import type { ReferenceIndex, ReferencePoint } from './references';
+
+/** A taped distance (m) from a reference point to a mark. */
+export type Tie = { readonly from: ReferencePoint; readonly distance: number };
+
+/** Two tapes that set a mark out, how well they cut, and a third to check by. */
+export type Ties = {
+  readonly pair: readonly [Tie, Tie];
+  /** Angle (rad) between the tapes at the mark, in [0, π]. */
+  readonly cutAngle: number;
+  /** Larger half-axis (m) of the standard ellipse that the two tapes leave. */
+  readonly worstAxis: number;
+  /** Which side of the line from the first to the second reference the mark lies on. */
+  readonly side: 'left' | 'right';
+  readonly check: Tie | null;
+};
+
+/** Reference points that are tried for one mark, nearest first: pairs grow with the square, and far ones tape badly. */
+const MOST_CANDIDATES = 14;
+
+/** A tape from closer than this (m) only says that the mark is at the reference. */
+const SHORTEST_TIE_M = 0.15;
+
+/** Tapes that run almost in one line (sine of the cut angle below this) fix nothing. */
+const WEAKEST_SINE = 0.05;
+
+/** Pairs whose ellipses differ by less (m) count as equal, and the nearer one stays. */
+const TIE_EQUAL_M = 1e-6;
+
+/**
+ * Picks, among the reference points within the tape's length and in open sight, the pair with the smallest worst axis of the
+ * resulting ellipse, and a third that cuts best with both. Null when no pair is to be had.
+ */
+export function chooseTies(
+  mark: Point,
+  references: ReferenceIndex,
+  blocks: readonly DerivedFeature[],
+  tape: TapeMeasure,
+): Ties | null {
+  const usable = candidates(mark, references, blocks, tape.length);
+  const sigmas = usable.map((tie) => tieSigma(tie, tape));
+  let best: { i: number; j: number; worst: number } | null = null;
+  for (let i = 0; i < usable.length; i++) {
+    for (let j = i + 1; j < usable.length; j++) {
+      const sine = Math.sin(cutAngleOf(mark, usable, i, j));
+      if (sine < WEAKEST_SINE) continue;
+      const worst = worstAxis(sine, sigmas[i] ?? 0, sigmas[j] ?? 0);
+      if (best === null || worst < best.worst - TIE_EQUAL_M) best = { i, j, worst };
+    }
+  }
+  const [a, b] = [usable[best?.i ?? -1], usable[best?.j ?? -1]];
+  if (best === null || a === undefined || b === undefined) return null;
+  return {
+    pair: [a, b],
+    cutAngle: cutAngleAt(mark, a.from.at, b.from.at),
+    worstAxis: best.worst,
+    side: sideOf(mark, a.from.at, b.from.at),
+    check: checkTie(mark, [a, b], usable),
+  };
+}
+
+function cutAngleOf(mark: Point, usable: readonly Tie[], i: number, j: number): number {
+  const [a, b] = [usable[i], usable[j]];
+  return a === undefined || b === undefined ? 0 : cutAngleAt(mark, a.from.at, b.from.at);
+}
+
+/**
+ * Larger half-axis of the standard ellipse of a two-tape fix. With weights w = 1/σ² and cut angle γ the normal matrix has
+ * trace w₁+w₂ and determinant w₁·w₂·sin²γ, and the axis is 1/√λ of its smaller eigenvalue (error propagation, any text).
+ */
+export function worstAxis(sineOfCut: number, sigmaA: number, sigmaB: number): number {
+  const [wa, wb] = [1 / (sigmaA * sigmaA), 1 / (sigmaB * sigmaB)];
+  const trace = wa + wb;
+  const determinant = wa * wb * sineOfCut * sineOfCut;
+  // 2D/(T+√…) is the smaller root without the cancellation of T−√…
+  const smaller = (2 * determinant) / (trace + Math.sqrt(Math.max(0, trace * trace - 4 * determinant)));
+  return 1 / Math.sqrt(smaller);
+}
+
+/** Of one tie (m): the pull, the tape's own length, and the reference when it was put on the sketch by eye. */
+function tieSigma(tie: Tie, tape: TapeMeasure): number {
+  const reference = tie.from.measured ? 0 : settings.assumedPointSigma.value;
+  return Math.hypot(tape.sigma, settings.tapeRelative.value * tie.distance, reference);
+}
+
+function candidates(
+  mark: Point,
+  references: ReferenceIndex,
+  blocks: readonly DerivedFeature[],
+  reach: number,
+): readonly Tie[] {
+  const found: Tie[] = [];
+  const inSight = (from: ReferencePoint) =>
+    !blocks.some(
+      (block) =>
+        segmentMeetsBounds(from.at, mark, block.bounds) && segmentCrossesRing(from.at, mark, block.points),
+    );
+  references.nearest(mark, MOST_CANDIDATES, reach, (from) => {
+    const tie = { from, distance: distance(from.at, mark) };
+    const doubled = found.some((other) => distance(other.from.at, from.at) < SHORTEST_TIE_M);
+    if (doubled || tie.distance < SHORTEST_TIE_M || !inSight(from)) return false;
+    found.push(tie);
+    return true;
+  });
+  return found.sort((a, b) => a.distance - b.distance || (a.from.key < b.from.key ? -1 : 1));
+}
+
+/** The third tape that cuts the weaker of the two best; a check that runs along a tape would find no error of it. */
+function checkTie(mark: Point, pair: readonly [Tie, Tie], usable: readonly Tie[]): Tie | null {
+  let best: { tie: Tie; sine: number } | null = null;
+  for (const tie of usable) {
+    if (tie === pair[0] || tie === pair[1]) continue;
+    const sine = Math.min(...pair.map((of) => Math.sin(cutAngleAt(mark, tie.from.at, of.from.at))));
+    if (best === null || sine > best.sine + TIE_EQUAL_M) best = { tie, sine };
+  }
+  return best?.tie ?? null;
+}
+
+/** Seen from `a` looking to `b`; a point on the line counts as left. */
+export function sideOf(p: Point, a: Point, b: Point): 'left' | 'right' {
+  return (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x) >= 0 ? 'left' : 'right';
+}

@@ -1,0 +1,156 @@
+import { dependencyOrder } from './dependencyOrder';
+import { pointOwners, refKey } from './pointOwners';
+import type { Site } from './site';
+import { followsPrevious, refsOfSpot } from './spot';
+
+/** Something that the shape of the file allows but a site does not. `path` leads to it in the file. */
+export type IntegrityProblem = {
+  readonly code:
+    | 'duplicate-id'
+    | 'unknown-point'
+    | 'unknown-path'
+    | 'unknown-entry'
+    | 'nothing-before'
+    | 'depends-on-itself'
+    | 'joins-itself'
+    | 'stretches-out-of-order';
+  readonly path: readonly (string | number)[];
+  readonly name: string;
+};
+
+/** Checks that every name in the site leads to something, once, and that nothing is measured from itself. Empty: sound. */
+export function integrityProblems(site: Site): readonly IntegrityProblem[] {
+  return [
+    ...duplicateIds(site),
+    ...danglingRefs(site),
+    ...danglingRuns(site),
+    ...stretchOrder(site),
+    ...circularSpots(site),
+    ...circularJoins(site),
+  ];
+}
+
+function* duplicateIds(site: Site): Generator<IntegrityProblem> {
+  const owners = [
+    ...site.features.map((f, i) => ({ id: f.id, path: ['features', i] as const })),
+    ...site.paths.map((p, i) => ({ id: p.id, path: ['paths', i] as const })),
+    ...site.runs.map((r, i) => ({ id: r.id, path: ['runs', i] as const })),
+  ];
+  yield* repeated(owners);
+  for (const [i, feature] of site.features.entries()) {
+    yield* repeated(feature.vertices.map((v, j) => ({ id: v.id, path: ['features', i, 'vertices', j] })));
+  }
+  for (const [i, path] of site.paths.entries()) {
+    yield* repeated(path.vertices.map((v, j) => ({ id: v.id, path: ['paths', i, 'vertices', j] })));
+  }
+  yield* repeated(
+    site.runs.flatMap((run, i) =>
+      run.readings.map((r, j) => ({ id: r.id, path: ['runs', i, 'readings', j] })),
+    ),
+  );
+}
+
+function* repeated(
+  ids: readonly { id: string; path: readonly (string | number)[] }[],
+): Generator<IntegrityProblem> {
+  const seen = new Set<string>();
+  for (const { id, path } of ids) {
+    if (seen.has(id)) yield { code: 'duplicate-id', path: [...path, 'id'], name: id };
+    seen.add(id);
+  }
+}
+
+function* danglingRefs(site: Site): Generator<IntegrityProblem> {
+  const known = new Set(
+    pointOwners(site).flatMap((owner) => owner.vertices.map((v) => refKey({ of: owner.id, at: v.id }))),
+  );
+  const lists = [
+    ...site.features.map((owner, i) => ({ owner, path: ['features', i] as const })),
+    ...site.paths.map((owner, i) => ({ owner, path: ['paths', i] as const })),
+  ];
+  for (const { owner, path } of lists) {
+    for (const [j, v] of owner.vertices.entries()) {
+      const here = [...path, 'vertices', j, 'spot'];
+      for (const ref of refsOfSpot(v.spot)) {
+        if (!known.has(refKey(ref))) yield { code: 'unknown-point', path: here, name: refKey(ref) };
+      }
+      const needsLegBefore = v.spot.by === 'turn' && j < 2;
+      if ((followsPrevious(v.spot) && j === 0) || needsLegBefore) {
+        yield { code: 'nothing-before', path: here, name: v.id };
+      }
+    }
+  }
+}
+
+function* danglingRuns(site: Site): Generator<IntegrityProblem> {
+  const features = new Set(site.features.map((f) => f.id));
+  const paths = new Set(site.paths.map((p) => p.id));
+  for (const [i, run] of site.runs.entries()) {
+    if (run.entry !== null && !features.has(run.entry)) {
+      yield { code: 'unknown-entry', path: ['runs', i, 'entry'], name: run.entry };
+    }
+    if (run.path !== null && !paths.has(run.path)) {
+      yield { code: 'unknown-path', path: ['runs', i, 'path'], name: run.path };
+    }
+    for (const [j, branch] of run.branches.entries()) {
+      if (!paths.has(branch)) yield { code: 'unknown-path', path: ['runs', i, 'branches', j], name: branch };
+    }
+  }
+}
+
+function* stretchOrder(site: Site): Generator<IntegrityProblem> {
+  for (const [i, path] of site.paths.entries()) {
+    for (const [j, stretch] of path.stretches.entries()) {
+      const before = path.stretches[j - 1];
+      const wrong = before === undefined ? stretch.from !== 0 : stretch.from <= before.from;
+      if (wrong) {
+        yield {
+          code: 'stretches-out-of-order',
+          path: ['paths', i, 'stretches', j, 'from'],
+          name: String(stretch.from),
+        };
+      }
+    }
+  }
+}
+
+/** Points that are measured from one another in a ring. Reported once for each point from which the ring is found. */
+function* circularSpots(site: Site): Generator<IntegrityProblem> {
+  const needs = new Map<string, readonly string[]>();
+  const where = new Map<string, readonly (string | number)[]>();
+  const lists = [
+    ...site.features.map((owner, i) => ({ owner, path: ['features', i] as const })),
+    ...site.paths.map((owner, i) => ({ owner, path: ['paths', i] as const })),
+  ];
+  for (const { owner, path } of lists) {
+    for (const [j, v] of owner.vertices.entries()) {
+      const key = refKey({ of: owner.id, at: v.id });
+      const before = owner.vertices[j - 1];
+      const refs = refsOfSpot(v.spot).map(refKey);
+      needs.set(
+        key,
+        followsPrevious(v.spot) && before ? [...refs, refKey({ of: owner.id, at: before.id })] : refs,
+      );
+      where.set(key, [...path, 'vertices', j, 'spot']);
+    }
+  }
+  for (const key of dependencyOrder(needs).circular) {
+    yield { code: 'depends-on-itself', path: where.get(key) ?? [], name: key };
+  }
+}
+
+function* circularJoins(site: Site): Generator<IntegrityProblem> {
+  const paths = new Set(site.paths.map((p) => p.id));
+  const joins = new Map<string, readonly string[]>();
+  for (const path of site.paths) {
+    const last = path.vertices.at(-1)?.spot;
+    joins.set(path.id, last?.by === 'at' && paths.has(last.point.of) ? [last.point.of] : []);
+  }
+  for (const key of dependencyOrder(joins).circular) {
+    yield {
+      code: 'joins-itself',
+      path: ['paths', site.paths.findIndex((p) => p.id === key), 'vertices'],
+      name: key,
+    };
+  }
+}

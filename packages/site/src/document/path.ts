@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import { id, length, line, positiveLength } from './scalars';
+import { spot } from './spot';
+
+export const pipeMaterials = [
+  'unknown',
+  'clay',
+  'cast-iron',
+  'plastic',
+  'concrete',
+  'bituminised-fibre',
+  'other',
+] as const;
+export const pipeMaterial = z.enum(pipeMaterials);
+export type PipeMaterial = z.infer<typeof pipeMaterial>;
+
+/**
+ * A point of the pipe's centre line. `bendRadius` (m) of the fitting there, absent: the path's own; `drop` (m): how far the
+ * pipe falls straight down at this point, absent: not at all.
+ */
+export const pathVertex = z.strictObject({
+  id,
+  spot,
+  bendRadius: length.max(10).optional(),
+  drop: length.max(50).optional(),
+});
+export type PathVertex = z.infer<typeof pathVertex>;
+
+/** What the pipe is from a station (plan metres along the path) up to the next stretch. `slope` is fall over run. */
+export const stretch = z.strictObject({
+  from: length,
+  material: pipeMaterial,
+  diameter: positiveLength.max(5),
+  slope: z.number().min(0).max(2),
+});
+export type Stretch = z.infer<typeof stretch>;
+
+/**
+ * A pipe in plan, its vertices in the direction of flow. A path whose last vertex is `at` a vertex of another path joins
+ * that path there; together they form a tree. Stretches are ordered by `from`, the first from 0.
+ */
+export const path = z.strictObject({
+  id,
+  name: line,
+  state: z.enum(['existing', 'proposed', 'as-built']),
+  vertices: z.array(pathVertex).min(2).max(5000),
+  bendRadius: length.max(10),
+  stretches: z.array(stretch).min(1).max(500),
+});
+export type Path = z.infer<typeof path>;

@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import { feature } from './feature';
+import { path } from './path';
+import { run } from './run';
+import { azimuth, id, length, line, positiveLength, prose } from './scalars';
+
+/** Version of the site file that this program writes. Every change of shape raises it by one and adds a migration. */
+export const SITE_VERSION = 1;
+
+/** The word that tells a site file from any other JSON. */
+export const SITE_FORMAT = 'footmark-site';
+
+/** How measurements are typed and printed. `ft-in`: feet and inches, `ft`: decimal feet, `m`: metres. */
+export const units = z.strictObject({
+  length: z.enum(['ft-in', 'ft', 'm']),
+  diameter: z.enum(['in', 'mm']),
+  direction: z.enum(['bearing', 'azimuth']),
+});
+export type Units = z.infer<typeof units>;
+
+/** The crew's tape: its length (m) and the standard deviation (m) of one pull. */
+export const tapeMeasure = z.strictObject({
+  length: positiveLength.max(1000),
+  sigma: positiveLength.max(10),
+});
+export type TapeMeasure = z.infer<typeof tapeMeasure>;
+
+/**
+ * The whole site: plain data, metres and radians in the site frame. `north` is the true azimuth of the frame's +y axis.
+ * Nothing that can be computed is stored in it.
+ */
+export const site = z.strictObject({
+  format: z.literal(SITE_FORMAT),
+  version: z.literal(SITE_VERSION),
+  id,
+  name: line,
+  address: line,
+  note: prose,
+  createdAt: z.iso.datetime(),
+  units,
+  north: azimuth,
+  tape: tapeMeasure,
+  /** Entry points further than this (m) from a path are not on it. */
+  entryReach: length.max(100),
+  features: z.array(feature).max(20_000),
+  paths: z.array(path).max(500),
+  runs: z.array(run).max(500),
+});
+export type Site = z.infer<typeof site>;

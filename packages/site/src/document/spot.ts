@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import { azimuth, coordinate, id, length, planPoint, positiveLength, turn } from './scalars';
+
+/** Names one point of one thing: `of` a feature or a path, `at` one of its vertices. */
+export const ref = z.strictObject({ of: id, at: id });
+export type Ref = z.infer<typeof ref>;
+
+const tape = z.strictObject({ from: ref, distance: positiveLength });
+export type Tape = z.infer<typeof tape>;
+
+/**
+ * How a point got its place. The measurements are kept and the place follows from them, so that a corrected tape moves
+ * the point and all that hangs on it.
+ *
+ * - `finger`: put there by eye (assumed); `coordinates`: typed in the site frame (measured)
+ * - `tapes`: two or more taped distances; `near` tells which of the two crossings is meant
+ * - `offset`: `along` the line `from`→`to`, then square off it by `out`, right of that direction positive
+ * - `bearing`: azimuth and distance from another point
+ * - `between`: on the line `from`→`to` at a fraction of its length
+ * - `at`: the same place as another point
+ * - `course`: azimuth and distance from the vertex before it in the same line
+ * - `turn`: turn (right positive) from the direction of the leg before it, and distance, from the vertex before it
+ */
+export const spot = z.discriminatedUnion('by', [
+  z.strictObject({ by: z.literal('finger'), x: coordinate, y: coordinate }),
+  z.strictObject({ by: z.literal('coordinates'), x: coordinate, y: coordinate }),
+  z.strictObject({ by: z.literal('tapes'), tapes: z.array(tape).min(2).max(12), near: planPoint }),
+  z.strictObject({
+    by: z.literal('offset'),
+    from: ref,
+    to: ref,
+    along: coordinate,
+    out: coordinate,
+  }),
+  z.strictObject({ by: z.literal('bearing'), from: ref, azimuth, distance: length }),
+  z.strictObject({ by: z.literal('between'), from: ref, to: ref, fraction: z.number().min(-10).max(10) }),
+  z.strictObject({ by: z.literal('at'), point: ref }),
+  z.strictObject({ by: z.literal('course'), azimuth, distance: positiveLength }),
+  z.strictObject({ by: z.literal('turn'), turn, distance: positiveLength }),
+]);
+export type Spot = z.infer<typeof spot>;
+
+/** A corner, an end or the one point of a thing. Its id is unique within the thing and survives insertions. */
+export const vertex = z.strictObject({ id, spot });
+export type Vertex = z.infer<typeof vertex>;
+
+/** The points that a spot is measured from, in the order in which it names them. */
+export function refsOfSpot(of: Spot): readonly Ref[] {
+  switch (of.by) {
+    case 'tapes':
+      return of.tapes.map((t) => t.from);
+    case 'offset':
+    case 'between':
+      return [of.from, of.to];
+    case 'bearing':
+      return [of.from];
+    case 'at':
+      return [of.point];
+    case 'finger':
+    case 'coordinates':
+    case 'course':
+    case 'turn':
+      return [];
+  }
+}
+
+/** True for a spot that is counted from the vertex before it in its own line. */
+export function followsPrevious(of: Spot): boolean {
+  return of.by === 'course' || of.by === 'turn';
+}

@@ -1,0 +1,49 @@
+import type { Reading, Run } from '../document/run';
+import type { Site } from '../document/site';
+import { changeById, type Edit, unknown } from './edit';
+import { letters } from './vertexEdits';
+
+/** Starts a run. */
+export const addRun: Edit<{ run: Run }> = (site, { run }) => ({ ...site, runs: [...site.runs, run] });
+
+export type RunFacts = Partial<Omit<Run, 'id' | 'letter' | 'readings'>>;
+
+/** Changes what is said of a run as a whole. */
+export const changeRun: Edit<{ id: string; facts: RunFacts }> = (site, { id, facts }) =>
+  withRun(site, id, (run) => ({ ...run, ...facts }));
+
+/** Puts a reading at the end of a run. */
+export const addReading: Edit<{ run: string; reading: Reading }> = (site, { run, reading }) =>
+  withRun(site, run, (r) => ({ ...r, readings: [...r.readings, reading] }));
+
+/** Replaces a reading; its id and number stay. */
+export const changeReading: Edit<{ run: string; id: string; facts: Omit<Reading, 'id' | 'number'> }> = (
+  site,
+  { run, id, facts },
+) =>
+  withRun(site, run, (r) => ({
+    ...r,
+    readings: changeById(r.readings, id, 'reading', (old) => ({ ...facts, id: old.id, number: old.number })),
+  }));
+
+/** Takes a reading out. The numbers of the others stay: they may be painted on the ground. */
+export const removeReading: Edit<{ run: string; id: string }> = (site, { run, id }) =>
+  withRun(site, run, (r) => {
+    if (!r.readings.some((reading) => reading.id === id)) return unknown('reading', id);
+    return { ...r, readings: r.readings.filter((reading) => reading.id !== id) };
+  });
+
+/** The first letter that no run of the site has had yet among those that it holds. */
+export function freeRunLetter(runs: readonly Run[]): string {
+  const used = new Set(runs.map((r) => r.letter));
+  for (let n = 0; ; n++) if (!used.has(letters(n))) return letters(n);
+}
+
+/** One more than the highest number in the run. */
+export function nextReadingNumber(run: Run): number {
+  return run.readings.reduce((highest, r) => Math.max(highest, r.number), 0) + 1;
+}
+
+function withRun(site: Site, id: string, change: (run: Run) => Run): Site {
+  return { ...site, runs: changeById(site.runs, id, 'run', change) };
+}

@@ -1,0 +1,144 @@
+import type { Point } from '@footmark/geometry';
+import type { PathVertex } from '../document/path';
+import { isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
+import type { Site } from '../document/site';
+import { followsPrevious, type Ref, refsOfSpot, type Spot, type Vertex } from '../document/spot';
+import { type Edit, unknown } from './edit';
+
+/** Says anew how a point got its place. */
+export const setSpot: Edit<{ ref: Ref; spot: Spot }> = (site, { ref, spot }) =>
+  withVertices(site, ref.of, (vertices) => {
+    vertexIndex(vertices, ref);
+    return vertices.map((v) => (v.id === ref.at ? { ...v, spot } : v));
+  });
+
+/**
+ * Puts a point somewhere by eye. A point that is counted from it (the next leg of its line) stays where it is: `places` gives
+ * the present places of the owner's points, by `of/at`.
+ */
+export const movePoint: Edit<{ ref: Ref; to: Point; places: ReadonlyMap<string, { at: Point }> }> = (
+  site,
+  { ref, to, places },
+) =>
+  withVertices(site, ref.of, (vertices) => {
+    const index = vertexIndex(vertices, ref);
+    const held = loosen(vertices, [index + 1, index + 2], ref.of, places);
+    return held.map((v, i) => (i === index ? { ...v, spot: { by: 'finger', x: to.x, y: to.y } } : v));
+  });
+
+/** Moves a whole thing by a displacement (m). Points that were taped from others stay: their measurements hold them. */
+export const moveThing: Edit<{ id: string; by: Point }> = (site, { id, by }) =>
+  withVertices(site, id, (vertices) =>
+    vertices.map((v) =>
+      v.spot.by === 'finger' || v.spot.by === 'coordinates'
+        ? { ...v, spot: { ...v.spot, x: v.spot.x + by.x, y: v.spot.y + by.y } }
+        : v,
+    ),
+  );
+
+/** Puts a new point between two of a line, behind the point `after`. */
+export const insertVertex: Edit<{ ref: Ref; vertex: Vertex; places: ReadonlyMap<string, { at: Point }> }> = (
+  site,
+  { ref, vertex, places },
+) =>
+  withVertices(site, ref.of, (vertices) => {
+    const index = vertexIndex(vertices, ref);
+    const held = loosen(vertices, [index + 1, index + 2], ref.of, places);
+    return held.toSpliced(index + 1, 0, vertex);
+  });
+
+/** Takes a point out of a line or an outline; what was measured from it stays where it is, as put there by eye. */
+export const removeVertex: Edit<{ ref: Ref; places: ReadonlyMap<string, { at: Point }> }> = (
+  site,
+  { ref, places },
+) => {
+  const freed = releaseFrom(site, (other) => refKey(other) === refKey(ref), places);
+  return withVertices(freed, ref.of, (vertices) => {
+    const index = vertexIndex(vertices, ref);
+    return loosen(vertices, [index + 1, index + 2], ref.of, places).toSpliced(index, 1);
+  });
+};
+
+/** A vertex id that the owner does not use yet: a…z, then aa, ab and so on. */
+export function freeVertexId(vertices: readonly { readonly id: string }[]): string {
+  const used = new Set(vertices.map((v) => v.id));
+  for (let n = 0; ; n++) {
+    const name = letters(n).toLowerCase();
+    if (!used.has(name)) return name;
+  }
+}
+
+/** A, B … Z, AA, AB … for 0, 1, … */
+export function letters(n: number): string {
+  return n < 26 ? String.fromCharCode(65 + n) : letters(Math.floor(n / 26) - 1) + letters(n % 26);
+}
+
+/**
+ * Frees every spot that is measured from a point for which `gone` holds: it becomes a place by eye, where the point is now, so
+ * that nothing jumps and no name leads nowhere.
+ */
+export function releaseFrom(
+  site: Site,
+  gone: (ref: Ref) => boolean,
+  places: ReadonlyMap<string, { at: Point }>,
+): Site {
+  const freed = (owner: PointOwner, v: PathVertex): PathVertex => {
+    const place = places.get(refKey({ of: owner.id, at: v.id }))?.at;
+    return place !== undefined && refsOfSpot(v.spot).some(gone)
+      ? { ...v, spot: { by: 'finger', x: place.x, y: place.y } }
+      : v;
+  };
+  return mapVertices(site, freed);
+}
+
+/** Turns the courses and turns at these indices into places by eye: what they were counted from is about to change. */
+function loosen(
+  vertices: readonly PathVertex[],
+  indices: readonly number[],
+  owner: string,
+  places: ReadonlyMap<string, { at: Point }>,
+): PathVertex[] {
+  return vertices.map((v, i) => {
+    const place = places.get(refKey({ of: owner, at: v.id }))?.at;
+    return indices.includes(i) && followsPrevious(v.spot) && place !== undefined
+      ? { ...v, spot: { by: 'finger', x: place.x, y: place.y } }
+      : v;
+  });
+}
+
+function mapVertices(site: Site, change: (owner: PointOwner, vertex: PathVertex) => PathVertex): Site {
+  return {
+    ...site,
+    features: site.features.map((f) => {
+      const vertices = f.vertices.map((v) => change(f, v));
+      return vertices.every((v, i) => v === f.vertices[i]) ? f : { ...f, vertices };
+    }),
+    paths: site.paths.map((p) => {
+      const vertices = p.vertices.map((v) => change(p, v));
+      return vertices.every((v, i) => v === p.vertices[i]) ? p : { ...p, vertices };
+    }),
+  };
+}
+
+function vertexIndex(vertices: readonly Vertex[], ref: Ref): number {
+  const index = vertices.findIndex((v) => v.id === ref.at);
+  return index < 0 ? unknown('point', refKey(ref)) : index;
+}
+
+/** Changes the vertices of a feature or a path. */
+function withVertices(
+  site: Site,
+  id: string,
+  change: (vertices: readonly PathVertex[]) => PathVertex[],
+): Site {
+  const owner = pointOwners(site).find((o) => o.id === id) ?? unknown('thing', id);
+  return isPath(owner)
+    ? {
+        ...site,
+        paths: site.paths.map((p) => (p.id === id ? { ...p, vertices: change(p.vertices) } : p)),
+      }
+    : {
+        ...site,
+        features: site.features.map((f) => (f.id === id ? { ...f, vertices: change(f.vertices) } : f)),
+      };
+}

@@ -1,0 +1,46 @@
+/** Whether a value was read in its source, computed from it, remembered, or is a custom of the trade. */
+export type Basis = 'read' | 'computed' | 'memory' | 'practice';
+
+/** A limit or default with the place that it comes from. `value` in SI: metres, radians, or a plain number. */
+export type SettingRow = {
+  readonly value: number;
+  readonly unit: 'm' | 'rad' | '1';
+  readonly title: string;
+  readonly edition: string;
+  readonly clause: string;
+  readonly basis: Basis;
+};
+
+const FOOT_M = 0.3048;
+const practice = { title: 'common practice, no source', edition: '', clause: '', basis: 'practice' } as const;
+
+/** What a new site starts with and what the measuring mathematics warns by. Each row can be changed on a site or an input. */
+export const settings = {
+  tapeLength: { value: 100 * FOOT_M, unit: 'm', ...practice },
+  tapeSigma: { value: 0.02, unit: 'm', ...practice },
+  /** Share of a tape's length that a pull by hand may be off by. */
+  tapeRelative: { value: 1 / 1000, unit: '1', ...practice },
+  /** Standard deviation of a point that was put on the sketch by eye. */
+  assumedPointSigma: { value: 0.3, unit: 'm', ...practice },
+  entryReach: { value: 3 * FOOT_M, unit: 'm', ...practice },
+  counterResolution: { value: 0.1 * FOOT_M, unit: 'm', ...practice },
+  weakCutBelow: { value: Math.PI / 6, unit: 'rad', ...practice },
+  weakCutAbove: { value: (5 * Math.PI) / 6, unit: 'rad', ...practice },
+  drainSlope: {
+    value: 1 / 96,
+    unit: '1',
+    title: 'IRC',
+    edition: '2006',
+    clause: 'P3005.3, 1/8 unit per foot for 3 inches and more',
+    basis: 'read',
+  },
+  drainDiameter: { value: 4 * 0.0254, unit: 'm', ...practice },
+  bendRadius: {
+    value: 9 * 0.0254,
+    unit: 'm',
+    title: 'ASTM A74',
+    edition: '',
+    clause: 'long sweep, 4 inch, centre line',
+    basis: 'memory',
+  },
+} as const satisfies Record<string, SettingRow>;
