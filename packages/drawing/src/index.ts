@@ -1,1 +1,17 @@
-export {};
+export { type Bounds, type Drawing, type DrawingLayer, type LayerName, layerNames } from './drawing';
+export type { DrawingWords, DrawOptions } from './drawOptions';
+export type { Label, LabelSeat } from './label';
+export type { LabelSetting, MeasureText, Obstacle, PlacedLabel } from './labels/placedLabel';
+export {
+  type CirclePrimitive,
+  type Fill,
+  type Ink,
+  inks,
+  type LinePrimitive,
+  type PatternName,
+  type PatternPrimitive,
+  type Primitive,
+  type Stroke,
+  type SymbolPrimitive,
+} from './primitive';
+export { type SymbolName, type SymbolPart, type SymbolShape, symbolNames } from './symbols/symbolShape';

@@ -1,0 +1,32 @@
+import type { Point } from '@footmark/geometry';
+import type { Target } from '@footmark/site';
+import type { Ink } from './primitive';
+
+/**
+ * Where a label would like to be. `around`: beside its anchor; `centre`: over it, or else beside it; `along`: beside the line that
+ * its anchor lies on, in the line's direction; `on-line`: on that line, which is to be covered by paper below the text.
+ */
+export type LabelSeat = 'around' | 'centre' | 'along' | 'on-line';
+
+/** A text that wants a place. `placeLabels` finds it one. */
+export type Label = Readonly<{
+  /** Unique in the drawing and steady from one drawing to the next. */
+  id: string;
+  text: string;
+  /** The anchor, metres. */
+  at: Point;
+  /** Of the text's line, paper mm. */
+  height: number;
+  ink: Ink;
+  weight: 'regular' | 'bold';
+  /** Larger is placed first. */
+  priority: number;
+  seat: LabelSeat;
+  /** For `along` and `on-line`: the line's azimuth (rad) and the length (m) about the anchor that the text may use. */
+  along?: Readonly<{ azimuth: number; span: number }>;
+  /** Radius about the anchor to keep off, paper mm. */
+  clear: number;
+  /** When no place near the anchor is free: further away with a leader, or not drawn at this scale. */
+  whenCrowded: 'leader' | 'leave-out';
+  target?: Target;
+}>;

@@ -1,0 +1,41 @@
+import type { Point } from '@footmark/geometry';
+
+export const symbolNames = [
+  'cleanout',
+  'stack',
+  'floor-drain',
+  'fixture',
+  'manhole',
+  'tap',
+  'tree',
+  'trunk',
+  'well',
+  'pole',
+  'hydrant',
+  'meter',
+  'reference-point',
+  'benchmark',
+  'spot-level',
+  'note',
+  'mark-defect',
+  'mark-landmark',
+  'mark-chosen',
+  'flow-arrow',
+  'station-tick',
+  'pipe-change',
+  'pipe-end',
+] as const;
+export type SymbolName = (typeof symbolNames)[number];
+
+/**
+ * One part of a symbol, in paper mm about (0, 0), y up. `stroke`: outlined with the primitive's stroke; `ink`: filled with its
+ * ink; `cover`: filled with the primitive's fill (paper when it has none) and outlined. `weight` multiplies the stroke's.
+ */
+export type SymbolPart = Readonly<{ paint: 'stroke' | 'ink' | 'cover'; weight?: number }> &
+  (
+    | Readonly<{ kind: 'line'; points: readonly Point[]; closed: boolean }>
+    | Readonly<{ kind: 'circle'; centre: Point; radius: number }>
+  );
+
+/** Parts in painting order; `clear` is the radius (paper mm) that labels keep off. */
+export type SymbolShape = Readonly<{ parts: readonly SymbolPart[]; clear: number }>;
