@@ -80,10 +80,26 @@ it('gives the same whatever the order of the observations', () => {
   expect(reversed.suspect?.id).toBe(want.suspect?.id);
 });
 
-it('settles at the rounding of coordinates far off, even for tapes of a hundredth of a millimetre', () => {
-  const { estimates, observations } = movedYard((x, y) => [x + 485478.25, y + 4422221.5], 1);
-  const tight = observations.map((o) => ({ ...o, sigma: o.sigma * 1e-4 }));
-  const result = solved({ estimates, observations: tight });
-  expect(result.status).toBe('converged');
-  expect(result.iterations).toBeLessThan(15);
+it.each([
+  ['far off', 485478.25, 4422221.5],
+  ['far to the east only', 4422221.5, 0],
+])(
+  'settles at the rounding of coordinates %s, for tapes of a hundred-thousandth of a millimetre',
+  (_, dx, dy) => {
+    const { estimates, observations } = movedYard((x, y) => [x + dx, y + dy], 1);
+    const tight = observations.map((o) => ({ ...o, sigma: o.sigma * 1e-6 }));
+    const result = solved({ estimates, observations: tight });
+    expect(result.status).toBe('converged');
+    expect(result.iterations).toBeLessThan(15);
+  },
+);
+
+it('settles where the truth fits without a residual, at once from there and soon from elsewhere', () => {
+  const exact = yard.observations.map((o, i) => ({ ...o, value: o.value + (want.residuals[i] ?? 0) }));
+  for (const start of [yard.estimates, [...want.estimates]]) {
+    const result = solved({ estimates: start, observations: exact });
+    expect(result.status).toBe('converged');
+    expect(result.iterations).toBeLessThan(8);
+    expect(result.vTPv).toBeLessThan(1e-18);
+  }
 });

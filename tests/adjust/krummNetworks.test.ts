@@ -44,6 +44,10 @@ describe('three tapes to one point (Strang & Borre 1997, examples 10.1 and 12.4)
     expectNear(ellipse.direction, 0, 1e-3);
   });
 
+  it('has standardised residuals of one size, √vᵀPv, as one degree of freedom must have', () => {
+    for (const w of result.standardizedResiduals) expectNear(Math.abs(w), 3.302932, 0.51e-6);
+  });
+
   it('fails the global test, as 10.9 against χ²(1) must', () => {
     expect(result.globalTest?.passed).toBe(false);
     expect(result.globalTest?.statistic).toBe(result.vTPv);

@@ -70,10 +70,10 @@ export function iterate({ estimates, observations }: Problem, limits: IterateLim
       }
       const moved = x.map((value, i) => value + (step.scaled[i] as number) * (normals.scale[i] as number));
       const cost = misclosureAt(observations, moved, trial);
-      // What the linear model says the step is worth: its squared length in standard deviations. Of a short full step the sums
-      // cannot tell better from worse: it is taken, and the end is where such steps no longer get shorter.
+      // What the step is worth by the linear model: its squared length in standard deviations. For a short full step the sums
+      // may not tell better from worse: it is taken, and the end is where such steps no longer get shorter.
       const worth = decrease(step, normals);
-      const short = damping <= DAMPING_FLOOR && worth <= SHORT_STEP ** 2;
+      const short = damping <= DAMPING_FLOOR && worth <= SHORT_STEP ** 2 * Math.max(1, vTPv);
       if (cost <= vTPv * (1 + COST_ROUNDING) || (short && Number.isFinite(cost))) {
         converged = (damping <= DAMPING_START && isSmall(step, x, normals)) || (short && worth >= lastWorth);
         lastWorth = short ? worth : Number.POSITIVE_INFINITY;

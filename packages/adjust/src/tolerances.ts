@@ -18,7 +18,10 @@ export const STEP = 1e-8;
 /** Step relative to the unknown, under which it is rounding (a few units in the last place). */
 export const STEP_ROUNDING = 1e-15;
 
-/** Length of a full step, in standard deviations, whose effect on the sum of squares may drown in rounding. */
+/**
+ * Length of a full step, in standard deviations or as a share of √vᵀPv, whichever is longer, whose effect on vᵀPv may drown
+ * in rounding.
+ */
 export const SHORT_STEP = 1e-5;
 
 /** Relative change of the weighted sum of squares that is rounding, not a decrease or an increase. */
