@@ -7,12 +7,12 @@ export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target }
 export type { Mark, MarkPlace } from './derive/marks';
 export type { ReadingTrace } from './derive/readingAlong';
 export type { ReferencePoint } from './derive/references';
-export { offsetPoint, type ResolvedPoint } from './derive/resolvePoints';
+export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
 export type { RouteLeg, RunRoute } from './derive/runRoute';
 export { sideOf, type Tie, type Ties } from './derive/ties';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
 export { feature as featureSchema } from './document/feature';
-export type { IntegrityProblem } from './document/integrity';
+export { type IntegrityProblem, integrityProblems } from './document/integrity';
 export {
   type FileProblem,
   MOST_SITE_CHARACTERS,
@@ -30,7 +30,14 @@ export {
   pipeMaterials,
   type Stretch,
 } from './document/path';
-export { isPath, type PointOwner, pointOwners, refKey, vertexOf } from './document/pointOwners';
+export {
+  fewestVertices,
+  isPath,
+  type PointOwner,
+  pointOwners,
+  refKey,
+  vertexOf,
+} from './document/pointOwners';
 export {
   type Clock,
   type Reading,

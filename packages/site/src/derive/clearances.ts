@@ -25,8 +25,10 @@ export function nearestClearances(mark: Point, features: readonly DerivedFeature
   for (const derived of features) {
     const question = SAME_QUESTION[derived.feature.kind] ?? derived.feature.kind;
     const leader = best.get(question);
-    const floor = distanceToBounds(mark, derived.bounds) - radiusOf(derived);
-    if (leader !== undefined && floor >= leader.distance) continue;
+    const toBounds = distanceToBounds(mark, derived.bounds);
+    // within the box the mark may be inside the thing, and how deep is not known yet
+    const least = toBounds > 0 ? toBounds - radiusOf(derived) : -Infinity;
+    if (leader !== undefined && least >= leader.distance) continue;
     const clearance = clearanceTo(mark, derived);
     if (leader === undefined || clearance.distance < leader.distance) best.set(question, clearance);
   }

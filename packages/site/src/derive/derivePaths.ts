@@ -53,6 +53,10 @@ export function derivePaths(
 function deriveCurve(path: Path, resolved: ResolvedPoints, findings: Finding[]): DerivedPath | null {
   const at = { kind: 'path', id: path.id } as const;
   const places = path.vertices.flatMap((v) => resolved.points.get(refKey({ of: path.id, at: v.id })) ?? []);
+  if (places.length < path.vertices.length) {
+    findings.push(finding('path-too-few-points', 'error', at, {}));
+    return null;
+  }
   const built = pathLine(
     places.map((place, i) => ({
       point: place.at,

@@ -33,12 +33,13 @@ export function readingsAlong(
   let before: Reading | null = null;
   return run.readings.map((reading) => {
     const at: Target = { kind: 'reading', run: run.id, id: reading.id };
-    if (before !== null && before.newZero === undefined && reading.counter < before.counter) {
+    const countedOn = before === null ? -Infinity : (before.newZero ?? before.counter);
+    if (before !== null && reading.counter < countedOn) {
       findings.push(
         finding('counter-went-back', 'warning', at, {
           reading: reading.counter,
           before: `${run.letter}${before.number}`,
-          beforeReading: before.counter,
+          beforeReading: countedOn,
         }),
       );
     }

@@ -17,40 +17,45 @@ export type ReferencePoint = {
 /** Reference points by place. */
 export type ReferenceIndex = {
   readonly all: readonly ReferencePoint[];
-  /** Calls `accept` for the nearest points within `reach` (m), until it has said true `most` times. */
-  readonly nearest: (
-    from: Point,
-    most: number,
-    reach: number,
-    accept: (reference: ReferencePoint) => boolean,
-  ) => void;
+  /** The points within `reach` (m), nearest first. */
+  readonly nearestFirst: (from: Point, reach: number) => Iterable<ReferencePoint>;
 };
 
-/** Every point of every feature whose kind serves as a reference. */
+/** How many points are looked up at first: mostly enough. */
+const FIRST_LOOK = 32;
+
+/** Every point of every feature whose kind serves as a reference; a point that is `at` another is that other. */
 export function referenceIndex(features: ReadonlyMap<string, DerivedFeature>): ReferenceIndex {
   const all = referencePoints(features);
-  if (all.length === 0) return { all, nearest: () => {} };
+  if (all.length === 0) return { all, nearestFirst: () => [] };
   const boxes = new Flatbush(all.length);
   for (const { at } of all) boxes.add(at.x, at.y, at.x, at.y);
   boxes.finish();
   return {
     all,
-    nearest: (from, most, reach, accept) => {
-      boxes.neighbors(from.x, from.y, most, reach, (i) => {
-        const reference = all[i];
-        return reference !== undefined && accept(reference);
-      });
+    *nearestFirst(from, reach) {
+      for (let given = 0, look = FIRST_LOOK; ; look *= 4) {
+        const found = boxes.neighbors(from.x, from.y, look, reach);
+        for (const i of found.slice(given)) {
+          const reference = all[i];
+          if (reference !== undefined) yield reference;
+        }
+        if (found.length < look) return;
+        given = found.length;
+      }
     },
   };
 }
 
 function referencePoints(features: ReadonlyMap<string, DerivedFeature>): readonly ReferencePoint[] {
   const found: ReferencePoint[] = [];
+  const taken = new Set<Point>();
   for (const { feature, spec, points, measured } of features.values()) {
     if (!spec.reference) continue;
     for (const [i, v] of feature.vertices.entries()) {
       const at = points[i];
-      if (at === undefined) continue;
+      if (at === undefined || taken.has(at)) continue;
+      taken.add(at);
       const ref = { of: feature.id, at: v.id };
       found.push({
         ref,

@@ -10,9 +10,9 @@ import {
   pointAtAzimuth,
 } from '@footmark/geometry';
 import { dependencyOrder } from '../document/dependencyOrder';
-import { isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
+import { isPath, neededPoints, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import { followsPrevious, type Ref, refsOfSpot, type Spot, type Tape } from '../document/spot';
+import type { Ref, Spot, Tape } from '../document/spot';
 import { settings } from '../rules/settings';
 import { type Finding, finding, type Target } from './finding';
 
@@ -59,16 +59,8 @@ export function resolvePoints(site: Site): ResolvedPoints {
 function inOrder(waiting: readonly Job[]): readonly Job[] {
   if (waiting.length === 0) return waiting;
   const jobs = new Map(waiting.map((job) => [job.key, job]));
-  const needs = new Map(waiting.map((job) => [job.key, needsOf(job)]));
+  const needs = new Map(waiting.map((job) => [job.key, neededPoints(job.owner, job.index)]));
   return dependencyOrder(needs).order.flatMap((key) => jobs.get(key) ?? []);
-}
-
-function needsOf({ owner, index }: Job): readonly string[] {
-  const v = owner.vertices[index];
-  if (v === undefined) return [];
-  const refs = refsOfSpot(v.spot).map(refKey);
-  const before = owner.vertices[index - 1];
-  return followsPrevious(v.spot) && before ? [...refs, refKey({ of: owner.id, at: before.id })] : refs;
 }
 
 function resolveOne(

@@ -136,14 +136,21 @@ function routeAgainstFlow(
     current = branch;
     from = branch.length;
   }
-  const last = routeLeg(current, from, 0, along);
+  const last = routeLeg(current, from, 0, along, from > 0 ? 'before' : 'after'); // up the drop at the head, if any
   legs.push(last);
   return { legs, entryStation, length: last.toAlong };
 }
 
-function routeLeg(on: DerivedPath, fromStation: number, toStation: number, fromAlong: number): RouteLeg {
+/** `side` tells whether the leg ends below a drop at its end (`after` it in the flow) or above. */
+function routeLeg(
+  on: DerivedPath,
+  fromStation: number,
+  toStation: number,
+  fromAlong: number,
+  side: 'before' | 'after' = 'after',
+): RouteLeg {
   const cable = Math.abs(
-    developedAt(on.profile, toStation, 'after') - developedAt(on.profile, fromStation, 'after'),
+    developedAt(on.profile, toStation, side) - developedAt(on.profile, fromStation, 'after'),
   );
   return { path: on.path.id, fromStation, toStation, fromAlong, toAlong: fromAlong + cable };
 }

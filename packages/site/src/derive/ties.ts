@@ -100,13 +100,13 @@ function candidates(
       (block) =>
         segmentMeetsBounds(from.at, mark, block.bounds) && segmentCrossesRing(from.at, mark, block.points),
     );
-  references.nearest(mark, MOST_CANDIDATES, reach, (from) => {
+  for (const from of references.nearestFirst(mark, reach)) {
     const tie = { from, distance: distance(from.at, mark) };
     const doubled = found.some((other) => distance(other.from.at, from.at) < SHORTEST_TIE_M);
-    if (doubled || tie.distance < SHORTEST_TIE_M || !inSight(from)) return false;
+    if (doubled || tie.distance < SHORTEST_TIE_M || !inSight(from)) continue;
     found.push(tie);
-    return true;
-  });
+    if (found.length === MOST_CANDIDATES) break;
+  }
   return found.sort((a, b) => a.distance - b.distance || (a.from.key < b.from.key ? -1 : 1));
 }
 

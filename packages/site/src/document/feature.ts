@@ -27,9 +27,13 @@ export type FeatureOf<Kind extends FeatureKind> = {
 /** One thing in the yard. */
 export type Feature = { [Kind in FeatureKind]: FeatureOf<Kind> }[FeatureKind];
 
+export function fewestFeatureVertices(kind: FeatureKind): number {
+  return FEWEST_VERTICES[kindSpec(kind).shape];
+}
+
 function schemaOf(kind: FeatureKind) {
   const spec = kindSpec(kind);
-  const fewest = FEWEST_VERTICES[spec.shape];
+  const fewest = fewestFeatureVertices(kind);
   const most = spec.shape === 'point' ? 1 : MOST_VERTICES;
   const fields = Object.fromEntries(Object.entries(spec.fields).map(([name, field]) => [name, field.schema]));
   return z.strictObject({

@@ -1,7 +1,7 @@
 import { dependencyOrder } from './dependencyOrder';
-import { pointOwners, refKey } from './pointOwners';
+import { neededPoints, pointOwners, refKey } from './pointOwners';
 import type { Site } from './site';
-import { followsPrevious, refsOfSpot } from './spot';
+import { countedFrom, refsOfSpot } from './spot';
 
 /** Something that the shape of the file allows but a site does not. `path` leads to it in the file. */
 export type IntegrityProblem = {
@@ -74,8 +74,7 @@ function* danglingRefs(site: Site): Generator<IntegrityProblem> {
       for (const ref of refsOfSpot(v.spot)) {
         if (!known.has(refKey(ref))) yield { code: 'unknown-point', path: here, name: refKey(ref) };
       }
-      const needsLegBefore = v.spot.by === 'turn' && j < 2;
-      if ((followsPrevious(v.spot) && j === 0) || needsLegBefore) {
+      if (j < countedFrom(v.spot)) {
         yield { code: 'nothing-before', path: here, name: v.id };
       }
     }
@@ -125,12 +124,7 @@ function* circularSpots(site: Site): Generator<IntegrityProblem> {
   for (const { owner, path } of lists) {
     for (const [j, v] of owner.vertices.entries()) {
       const key = refKey({ of: owner.id, at: v.id });
-      const before = owner.vertices[j - 1];
-      const refs = refsOfSpot(v.spot).map(refKey);
-      needs.set(
-        key,
-        followsPrevious(v.spot) && before ? [...refs, refKey({ of: owner.id, at: before.id })] : refs,
-      );
+      needs.set(key, neededPoints(owner, j));
       where.set(key, [...path, 'vertices', j, 'spot']);
     }
   }

@@ -60,7 +60,7 @@ export function openSiteValue(raw: unknown): Opened {
   }
   if (version > SITE_VERSION) return refuse({ code: 'newer-version', version, known: SITE_VERSION });
   const migrated = migrate(raw as Record<string, unknown>, version); // an object, by the check above
-  const parsed = siteSchema.safeParse(migrated);
+  const parsed = siteSchema.safeParse(migrated, { reportInput: true });
   if (!parsed.success) {
     const problems = parsed.error.issues.flatMap(fileProblems);
     return refuse({
@@ -100,11 +100,15 @@ function migrate(raw: Record<string, unknown>, from: number): unknown {
   return current;
 }
 
+/** Engines tell either the position of the fault or an excerpt around it. */
 function notJson(text: string, error: unknown): OpenFailure {
   const message = error instanceof Error ? error.message : '';
   const found = /position (\d+)/.exec(message);
   const position = found === null ? null : Number(found[1]);
-  const near = position === null ? '' : text.slice(Math.max(0, position - 20), position + 20);
+  const near =
+    position === null
+      ? (/, (?:\.{3})?"(.*)"(?:\.{3})? is not valid JSON$/s.exec(message)?.[1] ?? '')
+      : text.slice(Math.max(0, position - 20), position + 20);
   return { code: 'not-json', position, near };
 }
 
@@ -113,6 +117,6 @@ function fileProblems(issue: z.core.$ZodIssue): FileProblem[] {
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({ code: 'unknown-field', path: [...path, key], detail: key }));
   }
-  const missing = issue.code === 'invalid_type' && issue.input === undefined;
+  const missing = issue.input === undefined; // JSON has no undefined: nothing stood there
   return [{ code: missing ? 'missing' : 'wrong-value', path, detail: issue.message }];
 }

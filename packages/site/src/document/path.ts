@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { id, length, line, positiveLength } from './scalars';
 import { spot } from './spot';
 
+export const FEWEST_PATH_VERTICES = 2;
+
 export const pipeMaterials = [
   'unknown',
   'clay',
@@ -43,7 +45,7 @@ export const path = z.strictObject({
   id,
   name: line,
   state: z.enum(['existing', 'proposed', 'as-built']),
-  vertices: z.array(pathVertex).min(2).max(5000),
+  vertices: z.array(pathVertex).min(FEWEST_PATH_VERTICES).max(5000),
   bendRadius: length.max(10),
   stretches: z.array(stretch).min(1).max(500),
 });

@@ -64,7 +64,13 @@ export function refsOfSpot(of: Spot): readonly Ref[] {
   }
 }
 
+/** How many of the vertices before it in its own line a spot is counted from. */
+export function countedFrom(of: Spot): 0 | 1 | 2 {
+  if (of.by === 'course') return 1;
+  return of.by === 'turn' ? 2 : 0;
+}
+
 /** True for a spot that is counted from the vertex before it in its own line. */
 export function followsPrevious(of: Spot): boolean {
-  return of.by === 'course' || of.by === 'turn';
+  return countedFrom(of) > 0;
 }

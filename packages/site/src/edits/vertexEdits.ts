@@ -1,8 +1,8 @@
 import type { Point } from '@footmark/geometry';
 import type { PathVertex } from '../document/path';
-import { isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
+import { fewestVertices, isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import { followsPrevious, type Ref, refsOfSpot, type Spot, type Vertex } from '../document/spot';
+import { countedFrom, type Ref, refsOfSpot, type Spot, type Vertex } from '../document/spot';
 import { type Edit, unknown } from './edit';
 
 /** Says anew how a point got its place. */
@@ -22,7 +22,7 @@ export const movePoint: Edit<{ ref: Ref; to: Point; places: ReadonlyMap<string, 
 ) =>
   withVertices(site, ref.of, (vertices) => {
     const index = vertexIndex(vertices, ref);
-    const held = loosen(vertices, [index + 1, index + 2], ref.of, places);
+    const held = loosen(vertices, index, ref.of, places);
     return held.map((v, i) => (i === index ? { ...v, spot: { by: 'finger', x: to.x, y: to.y } } : v));
   });
 
@@ -43,19 +43,26 @@ export const insertVertex: Edit<{ ref: Ref; vertex: Vertex; places: ReadonlyMap<
 ) =>
   withVertices(site, ref.of, (vertices) => {
     const index = vertexIndex(vertices, ref);
-    const held = loosen(vertices, [index + 1, index + 2], ref.of, places);
+    const held = loosen(vertices, index, ref.of, places);
     return held.toSpliced(index + 1, 0, vertex);
   });
 
-/** Takes a point out of a line or an outline; what was measured from it stays where it is, as put there by eye. */
+/**
+ * Takes a point out of a line or an outline; what was measured from it stays where it is, as put there by eye. Throws a
+ * RangeError when too few points would be left: ask `fewestVertices`, and take the whole thing out instead.
+ */
 export const removeVertex: Edit<{ ref: Ref; places: ReadonlyMap<string, { at: Point }> }> = (
   site,
   { ref, places },
 ) => {
+  const owner = pointOwners(site).find((o) => o.id === ref.of);
+  if (owner !== undefined && owner.vertices.length <= fewestVertices(owner)) {
+    throw new RangeError(`removeVertex: ${ref.of} has ${owner.vertices.length} points and needs them`);
+  }
   const freed = releaseFrom(site, (other) => refKey(other) === refKey(ref), places);
   return withVertices(freed, ref.of, (vertices) => {
     const index = vertexIndex(vertices, ref);
-    return loosen(vertices, [index + 1, index + 2], ref.of, places).toSpliced(index, 1);
+    return loosen(vertices, index, ref.of, places).toSpliced(index, 1);
   });
 };
 
@@ -91,18 +98,17 @@ export function releaseFrom(
   return mapVertices(site, freed);
 }
 
-/** Turns the courses and turns at these indices into places by eye: what they were counted from is about to change. */
+/** Turns the courses and turns that are counted from the vertex at `index`, or from the leg to it, into places by eye. */
 function loosen(
   vertices: readonly PathVertex[],
-  indices: readonly number[],
+  index: number,
   owner: string,
   places: ReadonlyMap<string, { at: Point }>,
 ): PathVertex[] {
   return vertices.map((v, i) => {
     const place = places.get(refKey({ of: owner, at: v.id }))?.at;
-    return indices.includes(i) && followsPrevious(v.spot) && place !== undefined
-      ? { ...v, spot: { by: 'finger', x: place.x, y: place.y } }
-      : v;
+    const counts = i > index && i - index <= countedFrom(v.spot);
+    return counts && place !== undefined ? { ...v, spot: { by: 'finger', x: place.x, y: place.y } } : v;
   });
 }
 
