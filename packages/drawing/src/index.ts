@@ -1,7 +1,16 @@
-export { type Bounds, type Drawing, type DrawingLayer, type LayerName, layerNames } from './drawing';
+export {
+  type Bounds,
+  boundsOf,
+  type Drawing,
+  type DrawingLayer,
+  type LayerName,
+  layerNames,
+} from './drawing';
 export type { DrawingWords, DrawOptions } from './drawOptions';
+export { HATCH, hatchLines } from './hatchLines';
 export type { Label, LabelSeat } from './label';
 export type { LabelSetting, MeasureText, Obstacle, PlacedLabel } from './labels/placedLabel';
+export { expandPattern } from './pattern';
 export {
   type CirclePrimitive,
   type Fill,
@@ -15,3 +24,4 @@ export {
   type SymbolPrimitive,
 } from './primitive';
 export { type SymbolName, type SymbolPart, type SymbolShape, symbolNames } from './symbols/symbolShape';
+export { symbols } from './symbols/symbols';

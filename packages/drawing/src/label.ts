@@ -28,5 +28,7 @@ export type Label = Readonly<{
   clear: number;
   /** When no place near the anchor is free: further away with a leader, or not drawn at this scale. */
   whenCrowded: 'leader' | 'leave-out';
+  /** Texts of one group say the same thing again: one that is nearer than `apartMm` (paper) to another is left out. */
+  repeat?: Readonly<{ group: string; apartMm: number }>;
   target?: Target;
 }>;

@@ -31,14 +31,17 @@ export const inks = [
 ] as const;
 export type Ink = (typeof inks)[number];
 
-/** `weight` and `dash` (dash, gap, dash, gap …; even count) in paper mm. Without `dash` the line is solid. */
-export type Stroke = Readonly<{ ink: Ink; weight: number; dash?: readonly number[] }>;
+/**
+ * `weight` and `dash` (dash, gap, dash, gap …; even count) in paper mm. Without `dash` the line is solid, without `opacity`
+ * (0 to 1) it is opaque. Ends are cut square, corners are round.
+ */
+export type Stroke = Readonly<{ ink: Ink; weight: number; dash?: readonly number[]; opacity?: number }>;
 
 /** `opacity` in (0, 1]; `hatch` lines instead of a tint: see `hatchLines`. */
 export type Fill = Readonly<{ ink: Ink; opacity: number; hatch?: 'diagonal' }>;
 
 /** Ornaments that repeat along a line at a paper distance; `expandPattern` makes lines of them for a scale. */
-export type PatternName = 'fence' | 'hedge' | 'curb' | 'retaining-wall' | 'right-of-way';
+export type PatternName = 'fence' | 'hedge' | 'curb' | 'retaining-wall' | 'flow';
 
 export type LinePrimitive = Readonly<{
   kind: 'line';
@@ -66,6 +69,7 @@ export type SymbolPrimitive = Readonly<{
   symbol: SymbolName;
   /** Where the symbol's +y points: radians clockwise from plan north. */
   azimuth: number;
+  /** Its dash is for the parts that cover only: the outline of what was placed by eye. */
   stroke: Stroke;
   /** Of the parts that cover what lies below; paper when absent. */
   fill?: Fill;

@@ -17,7 +17,10 @@ export type PlacedLabel = Readonly<{
   label: Label;
   /** Centre of the text's box, metres. */
   at: Point;
-  /** Direction in which the text reads: radians clockwise from plan north, π/2 for level text; upright, so in (0, π]. */
+  /**
+   * Direction in which the text reads: radians clockwise from plan north, π/2 for level text, about 0 for text that reads
+   * upwards; never downwards.
+   */
   azimuth: number;
   /** The box, paper mm, with the margin that keeps others off. */
   widthMm: number;

@@ -20,6 +20,7 @@ export const symbolNames = [
   'mark-defect',
   'mark-landmark',
   'mark-chosen',
+  'tie-end',
   'flow-arrow',
   'station-tick',
   'pipe-change',

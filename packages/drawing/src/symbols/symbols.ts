@@ -1,0 +1,102 @@
+import type { Point } from '@footmark/geometry';
+import { crownOutline } from './crown';
+import { strokeLetters } from './letters';
+import type { SymbolName, SymbolPart, SymbolShape } from './symbolShape';
+
+const ORIGIN: Point = { x: 0, y: 0 };
+
+function circle(paint: SymbolPart['paint'], radius: number, centre: Point = ORIGIN): SymbolPart {
+  return { paint, kind: 'circle', centre, radius };
+}
+
+function line(paint: SymbolPart['paint'], ...xy: readonly (readonly [number, number])[]): SymbolPart {
+  return { paint, kind: 'line', points: xy.map(([x, y]) => ({ x, y })), closed: false };
+}
+
+function ring(paint: SymbolPart['paint'], ...xy: readonly (readonly [number, number])[]): SymbolPart {
+  return { paint, kind: 'line', points: xy.map(([x, y]) => ({ x, y })), closed: true };
+}
+
+function square(paint: SymbolPart['paint'], half: number): SymbolPart {
+  return ring(paint, [-half, -half], [half, -half], [half, half], [-half, half]);
+}
+
+function triangle(paint: SymbolPart['paint'], radius: number): SymbolPart {
+  const [x, y] = [radius * Math.cos(Math.PI / 6), radius / 2];
+  return ring(paint, [0, radius], [x, -y], [-x, -y]);
+}
+
+/** Two strokes across the middle, to `half` either way on both axes. */
+function diagonals(half: number): readonly SymbolPart[] {
+  return [line('stroke', [-half, -half], [half, half]), line('stroke', [-half, half], [half, -half])];
+}
+
+const paperCrown = crownOutline(ORIGIN, 4, 1.7, 11);
+
+/**
+ * The point symbols, in paper mm. Letters and forms are general drafting practice (common practice, no source); the marks are
+ * what a paint can draws: a cross in a ring where something is wrong, a ring where something belongs.
+ */
+export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
+  cleanout: { parts: [circle('cover', 1.9), ...strokeLetters('CO', 1.3)], clear: 2.1 },
+  stack: { parts: [circle('cover', 1.5), ...strokeLetters('S', 1.45)], clear: 1.7 },
+  'floor-drain': {
+    parts: [square('cover', 1.4), circle('stroke', 1.05), ...diagonals(0.74)],
+    clear: 2,
+  },
+  fixture: { parts: [circle('cover', 1.1), circle('ink', 0.35)], clear: 1.3 },
+  manhole: {
+    parts: [circle('cover', 2.6), circle('stroke', 2.15), ...strokeLetters('MH', 1.35)],
+    clear: 2.8,
+  },
+  tap: { parts: [circle('cover', 1.2), circle('ink', 0.6)], clear: 1.4 },
+  tree: { parts: [{ paint: 'stroke', kind: 'line', points: paperCrown, closed: true }], clear: 1.4 },
+  trunk: { parts: [circle('ink', 0.6), circle('stroke', 1.1)], clear: 1.3 },
+  well: { parts: [circle('cover', 1.9), ...strokeLetters('W', 1.3)], clear: 2.1 },
+  pole: { parts: [circle('cover', 1.1), circle('ink', 0.5), line('stroke', [-2, 0], [2, 0])], clear: 1.8 },
+  hydrant: {
+    parts: [
+      circle('cover', 1.2),
+      line('stroke', [-2, 0], [-1.2, 0]),
+      line('stroke', [1.2, 0], [2, 0]),
+      line('stroke', [-2, -0.6], [-2, 0.6]),
+      line('stroke', [2, -0.6], [2, 0.6]),
+      circle('ink', 0.45),
+    ],
+    clear: 2.1,
+  },
+  meter: { parts: [square('cover', 1.4), ...strokeLetters('M', 1.4)], clear: 2 },
+  'reference-point': { parts: [triangle('cover', 1.9), circle('ink', 0.32)], clear: 1.9 },
+  benchmark: {
+    parts: [
+      circle('cover', 1.5),
+      ring('ink', [0, 0], [1.5, 0], [1.06, 1.06], [0, 1.5]),
+      ring('ink', [0, 0], [-1.5, 0], [-1.06, -1.06], [0, -1.5]),
+      line('stroke', [-2.2, 0], [2.2, 0]),
+      line('stroke', [0, -2.2], [0, 2.2]),
+    ],
+    clear: 2.3,
+  },
+  'spot-level': { parts: [...diagonals(0.8)], clear: 1.1 },
+  note: { parts: [circle('ink', 0.5)], clear: 0.9 },
+  'mark-defect': { parts: [circle('cover', 1.7), ...diagonals(1.02)], clear: 2 },
+  'mark-landmark': { parts: [circle('cover', 1.05)], clear: 1.4 },
+  'mark-chosen': {
+    parts: [
+      circle('stroke', 3.1),
+      line('stroke', [0, 2.6], [0, 4]),
+      line('stroke', [0, -2.6], [0, -4]),
+      line('stroke', [2.6, 0], [4, 0]),
+      line('stroke', [-2.6, 0], [-4, 0]),
+    ],
+    clear: 4,
+  },
+  'tie-end': { parts: [circle('cover', 0.8), circle('ink', 0.3)], clear: 1 },
+  'flow-arrow': { parts: [ring('ink', [0, 1.5], [0.85, -0.9], [0, -0.45], [-0.85, -0.9])], clear: 1.5 },
+  'station-tick': { parts: [line('stroke', [-1.1, 0], [1.1, 0])], clear: 1.2 },
+  'pipe-change': {
+    parts: [line('stroke', [-1.5, 0.35], [1.5, 0.35]), line('stroke', [-1.5, -0.35], [1.5, -0.35])],
+    clear: 1.5,
+  },
+  'pipe-end': { parts: [line('stroke', [-1, 0], [1, 0])], clear: 1 },
+};
