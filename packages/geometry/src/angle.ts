@@ -22,8 +22,8 @@ export function signedAngle(angle: number): number {
 }
 
 /**
- * Azimuth from `a` to `b`: radians clockwise from +y (site north), in [0, 2π). Points at the very same place have
- * none and give 0: ask `equalPoints` first where that can be.
+ * Azimuth from `a` to `b`: radians clockwise from +y (site north), in [0, 2π). Points at the very same place
+ * have none and give 0: ask `equalPoints` first where that can be.
  */
 export function azimuthBetween(a: Point, b: Point): number {
   return normalizeAzimuth(Math.atan2(b.x - a.x, b.y - a.y));

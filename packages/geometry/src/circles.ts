@@ -2,14 +2,19 @@ import { cross, distance, dot, interpolate, type Point, subtract } from './point
 import { fail, ok, type Result } from './result';
 import { COINCIDENT_M } from './tolerances';
 
-/** `points`: first the one left of the way from the first centre to the second. `cutAngle`: at which the tapes meet, radians, 0 to π. */
+/**
+ * `points`: first the one left of the way from the first centre to the second. `cutAngle`: at which the tapes
+ * meet, radians, 0 to π.
+ */
 export type CircleCuts = Readonly<{ points: readonly [Point, Point]; cutAngle: number }>;
 
 /**
- * Where two tapes meet: the points `r1` from `c1` and `r2` from `c2`, metres. Tapes that cannot meet give `too-short` (together they do not span the centres) or `too-long` (one is longer than
- * the other and the base together), with the missing metres in `values.gap`. A gap up to `COINCIDENT_M`, or two points nearer than that to each other, is a tangent: the
- * same point twice. Centres within `COINCIDENT_M` give `same-centre`. Throws a RangeError on a negative or non-finite tape.
- * The triangle's height comes from its three sides (Heron), which stays exact for flat triangles.
+ * Where two tapes meet: the points `r1` from `c1` and `r2` from `c2`, metres. Tapes that cannot meet give
+ * `too-short` (together they do not span the centres) or `too-long` (one is longer than the other and the
+ * base together), with the missing metres in `values.gap`. A gap up to `COINCIDENT_M`, or two points nearer
+ * than that to each other, is a tangent: the same point twice. Centres within `COINCIDENT_M` give
+ * `same-centre`. Throws a RangeError on a negative or non-finite tape. The triangle's height comes from its
+ * three sides (Heron), which stays exact for flat triangles.
  */
 export function intersectCircles(
   c1: Point,
@@ -37,8 +42,8 @@ export function intersectCircles(
 }
 
 /**
- * The angle at `p` between the lines to `a` and `b`, radians, 0 to π: how squarely two tapes cut. 0 when `p` lies on one of them,
- * where there is no cut.
+ * The angle at `p` between the lines to `a` and `b`, radians, 0 to π: how squarely two tapes cut. 0 when `p`
+ * lies on one of them, where there is no cut.
  */
 export function cutAngleAt(p: Point, a: Point, b: Point): number {
   const toA = subtract(a, p);

@@ -6,19 +6,26 @@ import { pointInRing } from './ring';
 import { segmentDistance } from './segment';
 
 /**
- * Distance from a first thing to a second, metres: negative by how deep the first is inside the second, 0 on its edge. `from` is the place on the first,
- * `at` on the edge of the second; they lie |distance| apart. Half widths (a pipe's outside radius) are the caller's to subtract.
+ * Distance from a first thing to a second, metres: negative by how deep the first is inside the second, 0 on
+ * its edge. `from` is the place on the first, `at` on the edge of the second; they lie |distance| apart. Half
+ * widths (a pipe's outside radius) are the caller's to subtract.
  */
 export type Clearance = Readonly<{ distance: number; from: Point; at: Point }>;
 
-/** From a point to the edge of a circle (a trunk, a well). From the very centre every edge point is as near, and the one towards +x is given. */
+/**
+ * From a point to the edge of a circle (a trunk, a well). From the very centre every edge point is as near,
+ * and the one towards +x is given.
+ */
 export function pointToCircle(p: Point, centre: Point, radius: number): Clearance {
   const away = distance(p, centre);
   const outward = away > 0 ? scale(subtract(p, centre), 1 / away) : { x: 1, y: 0 };
   return { distance: away - radius, from: p, at: add(centre, scale(outward, radius)) };
 }
 
-/** From a point to a ring (a building, a lot): negative inside. Throws a RangeError when the ring has no corner. */
+/**
+ * From a point to a ring (a building, a lot): negative inside. Throws a RangeError when the ring has no
+ * corner.
+ */
 export function pointToRing(p: Point, ring: readonly Point[]): Clearance {
   const nearest = nearestOnPolyline(p, ring, true);
   const sign = pointInRing(p, ring) === 'inside' ? -1 : 1;
@@ -36,14 +43,18 @@ export function polylineToCircle(points: readonly Point[], centre: Point, radius
   return pointToCircle(nearestOnPolyline(centre, points, false).point, centre, radius);
 }
 
-/** Between two open polylines, 0 where they meet. Either may be a single point; throws a RangeError when one is empty. */
+/**
+ * Between two open polylines, 0 where they meet. Either may be a single point; throws a RangeError when one
+ * is empty.
+ */
 export function polylineToPolyline(first: readonly Point[], second: readonly Point[]): Clearance {
   return between(first, second, false);
 }
 
 /**
- * From an open polyline to a ring: outside the least distance, 0 when it touches, and negative by the depth of its deepest point (to within `DEPTH_M`) where it runs
- * through the ring. Throws a RangeError when either is empty.
+ * From an open polyline to a ring: outside the least distance, 0 when it touches, and negative by the depth
+ * of its deepest point (to within `DEPTH_M`) where it runs through the ring. Throws a RangeError when either
+ * is empty.
  */
 export function polylineToRing(points: readonly Point[], ring: readonly Point[]): Clearance {
   return depthInRing(points, ring) ?? between(points, ring, true);

@@ -7,10 +7,12 @@ import { nearestOnSegment } from './segment';
 import { DEPTH_M } from './tolerances';
 
 /**
- * The deepest point of an open polyline inside a ring as a negative clearance, or null when no part of it lies inside.
+ * The deepest point of an open polyline inside a ring as a negative clearance, or null when no part of it
+ * lies inside.
  *
- * Along a straight stretch the distance to each edge is convex, so between two samples the depth is at most the least over the edges of the larger of the
- * two sampled distances. Stretches are halved until that bound is within `DEPTH_M` of the deepest sample.
+ * Along a straight stretch the distance to each edge is convex, so between two samples the depth is at most
+ * the least over the edges of the larger of the two sampled distances. Stretches are halved until that bound
+ * is within `DEPTH_M` of the deepest sample.
  */
 export function depthInRing(points: readonly Point[], ring: readonly Point[]): Clearance | null {
   let deepest: Clearance | null = null;

@@ -1,15 +1,19 @@
 import { lastAtOrBelow, valueAt } from './sorted';
 import { NEGLIGIBLE_LENGTH_M } from './tolerances';
 
-/** From `from` (plan station, metres) on, the pipe rises or falls by `slope` (rise over run); the sign does not matter. */
+/**
+ * From `from` (plan station, metres) on, the pipe rises or falls by `slope` (rise over run); the sign does
+ * not matter.
+ */
 export type SlopeStretch = Readonly<{ from: number; slope: number }>;
 
 /** A vertical pipe of `height` metres (0 or more) at a plan station. */
 export type VerticalDrop = Readonly<{ station: number; height: number }>;
 
 /**
- * Plan station against developed (cable) length along a path, as breakpoints: at `plan[i]` the developed length is `before[i]`, and `after[i]` once the
- * drop there is passed. The first is station 0, the last the end; all ascending, metres.
+ * Plan station against developed (cable) length along a path, as breakpoints: at `plan[i]` the developed
+ * length is `before[i]`, and `after[i]` once the drop there is passed. The first is station 0, the last the
+ * end; all ascending, metres.
  */
 export type DevelopedProfile = Readonly<{
   planLength: number;
@@ -23,9 +27,9 @@ export type DevelopedProfile = Readonly<{
 }>;
 
 /**
- * Developed length = plan·√(1 + g²) + drops. Stretches and drops may come in any order; before the first stretch the slope is 0, stretches that begin past the
- * end have no effect, and of two at one station the later in the list holds. Throws a RangeError on a negative or non-finite length
- * or height.
+ * Developed length = plan·√(1 + g²) + drops. Stretches and drops may come in any order; before the first
+ * stretch the slope is 0, stretches that begin past the end have no effect, and of two at one station the
+ * later in the list holds. Throws a RangeError on a negative or non-finite length or height.
  */
 export function developedProfile(
   planLength: number,
@@ -69,8 +73,9 @@ export function developedProfile(
 }
 
 /**
- * Developed length from the path's start to a plan station, metres. At a drop, `side` says whether the drop itself is still to come (`before`, the
- * default) or passed (`after`). Stations off the path are taken as its nearest end.
+ * Developed length from the path's start to a plan station, metres. At a drop, `side` says whether the drop
+ * itself is still to come (`before`, the default) or passed (`after`). Stations off the path are taken as its
+ * nearest end.
  */
 export function developedAt(
   profile: DevelopedProfile,
@@ -87,8 +92,9 @@ export function developedAt(
 }
 
 /**
- * The plan station at a developed length from the path's start. `inDrop` when it lies within a vertical drop, ends excluded. Off the path the nearest end is
- * given and `beyond` says by how many metres of cable: negative before the start, positive past the end, else 0.
+ * The plan station at a developed length from the path's start. `inDrop` when it lies within a vertical drop,
+ * ends excluded. Off the path the nearest end is given and `beyond` says by how many metres of cable:
+ * negative before the start, positive past the end, else 0.
  */
 export function stationAtDeveloped(
   profile: DevelopedProfile,

@@ -3,13 +3,17 @@ import { cross, type Point, scale, subtract } from './point';
 /** Covariance of a plan position, square metres. */
 export type PlaneCovariance = Readonly<{ sxx: number; sxy: number; syy: number }>;
 
-/** Semi-axes of the standard ellipse, metres; `theta` of the major axis counter-clockwise from +x, radians in (−π/2, π/2], 0 for a circle. */
+/**
+ * Semi-axes of the standard ellipse, metres; `theta` of the major axis counter-clockwise from +x, radians in
+ * (−π/2, π/2], 0 for a circle.
+ */
 export type ErrorEllipse = Readonly<{ semiMajor: number; semiMinor: number; theta: number }>;
 
 /**
- * Covariance of the point `p` taped from `a` and `b` with standard deviations `sigmaA` and `sigmaB`, metres. The taped lengths move with
- * the point by J = the unit vectors from the reference points, so C = J⁻¹ diag(σ²) J⁻ᵀ (error propagation, any text on adjustment). Tapes along one line, or a
- * point on its reference point, fix nothing: both variances are Infinity.
+ * Covariance of the point `p` taped from `a` and `b` with standard deviations `sigmaA` and `sigmaB`, metres.
+ * The taped lengths move with the point by J = the unit vectors from the reference points, so C = J⁻¹
+ * diag(σ²) J⁻ᵀ (error propagation, any text on adjustment). Tapes along one line, or a point on its reference
+ * point, fix nothing: both variances are Infinity.
  */
 export function tapeFixCovariance({
   p,
@@ -32,8 +36,9 @@ export function tapeFixCovariance({
 }
 
 /**
- * The standard ellipse of a covariance from its eigenvalues (Ghilani, Adjustment Computations, ch. 19). 95 % of a normal error lies within 2.4477
- * times as much. Rounding below 0 in the minor axis is taken as 0; infinite variances give infinite axes and `theta` 0.
+ * The standard ellipse of a covariance from its eigenvalues (Ghilani, Adjustment Computations, ch. 19). 95 %
+ * of a normal error lies within 2.4477 times as much. Rounding below 0 in the minor axis is taken as 0;
+ * infinite variances give infinite axes and `theta` 0.
  */
 export function errorEllipse({ sxx, sxy, syy }: PlaneCovariance): ErrorEllipse {
   if (sxx === Infinity || syy === Infinity) return { semiMajor: Infinity, semiMinor: Infinity, theta: 0 };

@@ -5,9 +5,10 @@ import { FOLD_RAD, NEGLIGIBLE_LENGTH_M } from './tolerances';
 export type FittedBend = Readonly<{ radius: number; tangent: number; reduced: boolean }>;
 
 /**
- * The bends of a path of `legs` (lengths, metres) with one deflection (radians) and one wanted radius (metres) for each inner vertex, made
- * to fit. Where the two tangents on a leg do not fit together, each may have half of it, or what the other leaves if that is more; a bend
- * takes the smaller of what its two legs allow. A turn of `FOLD_RAD` or more gets no arc. The rule is the same read backwards.
+ * The bends of a path of `legs` (lengths, metres) with one deflection (radians) and one wanted radius
+ * (metres) for each inner vertex, made to fit. Where the two tangents on a leg do not fit together, each may
+ * have half of it, or what the other leaves if that is more; a bend takes the smaller of what its two legs
+ * allow. A turn of `FOLD_RAD` or more gets no arc. The rule is the same read backwards.
  */
 export function fitBends(
   legs: readonly number[],

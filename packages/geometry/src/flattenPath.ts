@@ -4,16 +4,18 @@ import type { Point } from './point';
 import { valueAt } from './sorted';
 
 /**
- * The whole line as a polyline for drawing: arcs become chords whose corners lie on the arc and whose greatest distance from it is at most `maxSagitta` metres. Throws
- * a RangeError unless `maxSagitta` is above 0.
+ * The whole line as a polyline for drawing: arcs become chords whose corners lie on the arc and whose
+ * greatest distance from it is at most `maxSagitta` metres. Throws a RangeError unless `maxSagitta` is above
+ * 0.
  */
 export function flattenPath(line: PathLine, maxSagitta: number): readonly Point[] {
   return slicePath(line, 0, pathLength(line), maxSagitta);
 }
 
 /**
- * The line between two stations, both included, flattened like `flattenPath`; against the flow when `toStation` is the smaller. Stations off the line are taken as
- * its nearest end; an empty stretch gives its one point.
+ * The line between two stations, both included, flattened like `flattenPath`; against the flow when
+ * `toStation` is the smaller. Stations off the line are taken as its nearest end; an empty stretch gives its
+ * one point.
  */
 export function slicePath(
   line: PathLine,
@@ -40,7 +42,9 @@ export function slicePath(
   return points;
 }
 
-/** Chords for `length` metres of arc: a chord over the angle θ is R·(1 − cos(θ/2)) from its arc at the middle. */
+/**
+ * Chords for `length` metres of arc: a chord over the angle θ is R·(1 − cos(θ/2)) from its arc at the middle.
+ */
 function chordCount(radius: number, length: number, maxSagitta: number): number {
   const widest = 2 * Math.acos(Math.max(0, 1 - maxSagitta / radius));
   return Math.max(1, Math.ceil(length / radius / widest));

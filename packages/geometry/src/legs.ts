@@ -1,8 +1,8 @@
 import type { Point } from './point';
 
 /**
- * Calls `visit` for each leg: leg i runs from point i to point i + 1. A closed line has one more, from the last
- * point back to the first. Fewer than two points have no legs.
+ * Calls `visit` for each leg: leg i runs from point i to point i + 1. A closed line has one more, from the
+ * last point back to the first. Fewer than two points have no legs.
  */
 export function visitLegs(
   points: readonly Point[],

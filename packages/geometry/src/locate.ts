@@ -4,9 +4,10 @@ import type { Point } from './point';
 import { lastAtOrBelow, valueAt } from './sorted';
 
 /**
- * `azimuth` is the heading (radians clockwise from +y), after the turn at a sharp corner. `element` indexes `line.elements`; `leg` is the drawn leg, which
- * changes at a vertex's own station. `beyond` is 0 on the line, else the metres by which the station lies before
- * the start (negative) or past the end (positive), and the place is that end.
+ * `azimuth` is the heading (radians clockwise from +y), after the turn at a sharp corner. `element` indexes
+ * `line.elements`; `leg` is the drawn leg, which changes at a vertex's own station. `beyond` is 0 on the
+ * line, else the metres by which the station lies before the start (negative) or past the end (positive), and
+ * the place is that end.
  */
 export type PathPlace = Readonly<{
   point: Point;
@@ -37,8 +38,9 @@ export function locate(line: PathLine, station: number): PathPlace {
 }
 
 /**
- * The points at many stations as x, y pairs, metres, in the order asked. Stations off the line give its nearest end, NaN gives NaN. Nothing is allocated per station; `into` (twice
- * as long as `stations`, else a RangeError) is filled and returned when given.
+ * The points at many stations as x, y pairs, metres, in the order asked. Stations off the line give its
+ * nearest end, NaN gives NaN. Nothing is allocated per station; `into` (twice as long as `stations`, else a
+ * RangeError) is filled and returned when given.
  */
 export function locateMany(
   line: PathLine,

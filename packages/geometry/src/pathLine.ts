@@ -6,12 +6,15 @@ import { fail, ok, type Result } from './result';
 import { valueAt } from './sorted';
 import { COINCIDENT_M, NEGLIGIBLE_LENGTH_M } from './tolerances';
 
-/** A corner of the drawn path and the centre-line radius of the bend there, metres; 0 keeps it sharp, at the ends it has no effect. */
+/**
+ * A corner of the drawn path and the centre-line radius of the bend there, metres; 0 keeps it sharp, at the
+ * ends it has no effect.
+ */
 export type PathVertex = Readonly<{ point: Point; bendRadius: number }>;
 
 /**
- * A piece of the curve. `azimuth` is the heading at its start (radians clockwise from +y), `deflection` the turn (positive to
- * the right); metres.
+ * A piece of the curve. `azimuth` is the heading at its start (radians clockwise from +y), `deflection` the
+ * turn (positive to the right); metres.
  */
 export type PathElement =
   | Readonly<{ kind: 'straight'; start: Point; azimuth: number; length: number; leg: number }>
@@ -26,12 +29,17 @@ export type PathElement =
       vertex: number;
     }>;
 
-/** The centre line of a buried pipe in plan: straights joined by tangent arcs. Stations are metres along it from its first vertex. */
+/**
+ * The centre line of a buried pipe in plan: straights joined by tangent arcs. Stations are metres along it
+ * from its first vertex.
+ */
 export type PathLine = Readonly<{
   elements: readonly PathElement[];
   /** Station where each element starts, and the length of the line last: one more than there are elements. */
   starts: Float64Array;
-  /** Per element x, y, unit heading x, y and curvature (1/m, positive to the right): `MOTION_STRIDE` numbers. */
+  /**
+   * Per element x, y, unit heading x, y and curvature (1/m, positive to the right): `MOTION_STRIDE` numbers.
+   */
   motion: Float64Array;
   /** Station of each vertex: the middle of its arc, or the corner itself where there is none. */
   vertexStations: Float64Array;
@@ -47,9 +55,10 @@ export type PathLineProblem = 'too-few-vertices' | 'zero-length-leg' | 'not-fini
 export const MOTION_STRIDE = 5;
 
 /**
- * The curve through the legs of `vertices`, each corner replaced by an arc tangent to both legs: tangent R·tan(Δ/2), arc R·Δ (any
- * route-surveying text). A radius whose tangents do not fit is reduced as `fitBends` says and its vertex listed. Two coincident
- * neighbours give `zero-length-leg` with `values.leg`; the other codes give `values.vertex` or `values.count`.
+ * The curve through the legs of `vertices`, each corner replaced by an arc tangent to both legs: tangent
+ * R·tan(Δ/2), arc R·Δ (any route-surveying text). A radius whose tangents do not fit is reduced as `fitBends`
+ * says and its vertex listed. Two coincident neighbours give `zero-length-leg` with `values.leg`; the other
+ * codes give `values.vertex` or `values.count`.
  */
 export function pathLine(vertices: readonly PathVertex[]): Result<PathLine, PathLineProblem> {
   for (const [vertex, { point, bendRadius }] of vertices.entries()) {
@@ -113,7 +122,10 @@ export function pathLength(line: PathLine): number {
   return valueAt(line.starts, line.elements.length);
 }
 
-/** Station of vertex `i`, metres: the middle of its arc, 0 and the length at the ends. Throws a RangeError when there is no such vertex. */
+/**
+ * Station of vertex `i`, metres: the middle of its arc, 0 and the length at the ends. Throws a RangeError
+ * when there is no such vertex.
+ */
 export function stationOfVertex(line: PathLine, i: number): number {
   return valueAt(line.vertexStations, i);
 }

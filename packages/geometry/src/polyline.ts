@@ -12,8 +12,8 @@ export function polylineLength(points: readonly Point[]): number {
 }
 
 /**
- * `leg` runs from point `leg` to the next (the closing leg is the last), `t` is 0 to 1 on it, `along` is the length
- * from the first point, `distance` the least distance; metres.
+ * `leg` runs from point `leg` to the next (the closing leg is the last), `t` is 0 to 1 on it, `along` is the
+ * length from the first point, `distance` the least distance; metres.
  */
 export type NearestOnPolyline = Readonly<{
   point: Point;
@@ -24,8 +24,9 @@ export type NearestOnPolyline = Readonly<{
 }>;
 
 /**
- * The place of a polyline nearest to `p`; `closed` adds the leg from the last point to the first. The first of equally near places is
- * given; a single point is its own nearest, on leg 0. Throws a RangeError when there is no point.
+ * The place of a polyline nearest to `p`; `closed` adds the leg from the last point to the first. The first
+ * of equally near places is given; a single point is its own nearest, on leg 0. Throws a RangeError when
+ * there is no point.
  */
 export function nearestOnPolyline(p: Point, points: readonly Point[], closed: boolean): NearestOnPolyline {
   const [first] = points;

@@ -1,6 +1,9 @@
 export type Success<T> = Readonly<{ ok: true; value: T }>;
 
-/** A data problem: a code for the app's language tables and the numbers that its sentence needs (metres, radians, indices). */
+/**
+ * A data problem: a code for the app's language tables and the numbers that its sentence needs (metres,
+ * radians, indices).
+ */
 export type Failure<Code extends string> = Readonly<{
   ok: false;
   code: Code;

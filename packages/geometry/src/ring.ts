@@ -6,7 +6,10 @@ import { COINCIDENT_M } from './tolerances';
 // A ring is a list of corners; the leg from the last back to the first is understood and the first is not repeated
 // (a repeated one only adds a leg without length and changes no answer).
 
-/** Signed area in square metres, counter-clockwise positive; 0 for fewer than three corners. Loops of a ring that crosses itself cancel. */
+/**
+ * Signed area in square metres, counter-clockwise positive; 0 for fewer than three corners. Loops of a ring
+ * that crosses itself cancel.
+ */
 export function ringArea(ring: readonly Point[]): number {
   const [origin] = ring;
   if (origin === undefined) return 0;
@@ -27,8 +30,8 @@ export function ringPerimeter(ring: readonly Point[]): number {
 }
 
 /**
- * Where `p` is with regard to the ring: `edge` within `COINCIDENT_M` of it, else by the even-odd rule. The sense of the ring does not
- * matter. Fewer than three corners have no inside.
+ * Where `p` is with regard to the ring: `edge` within `COINCIDENT_M` of it, else by the even-odd rule. The
+ * sense of the ring does not matter. Fewer than three corners have no inside.
  */
 export function pointInRing(p: Point, ring: readonly Point[]): 'inside' | 'outside' | 'edge' {
   let onEdge = false;
@@ -50,8 +53,9 @@ export function pointInRing(p: Point, ring: readonly Point[]): 'inside' | 'outsi
 }
 
 /**
- * The points where the ring crosses or touches itself (within `COINCIDENT_M`), each once: crossings, corners on other legs, both ends of legs that
- * run along each other, the tip of a leg that doubles back. Empty for a simple ring. Coincident neighbouring corners are taken as one.
+ * The points where the ring crosses or touches itself (within `COINCIDENT_M`), each once: crossings, corners
+ * on other legs, both ends of legs that run along each other, the tip of a leg that doubles back. Empty for a
+ * simple ring. Coincident neighbouring corners are taken as one.
  */
 export function ringSelfCrossings(points: readonly Point[]): readonly Point[] {
   const ring = withoutRepeats(points);
@@ -85,8 +89,9 @@ export function ringSelfCrossings(points: readonly Point[]): readonly Point[] {
 export type SegmentStretch = Readonly<{ from: number; to: number }>;
 
 /**
- * The stretches of the segment ab that pass through the ring's interior, in order along ab. A stretch counts when it is longer than
- * `COINCIDENT_M` and its middle lies deeper than that inside; so sliding along an edge and touching a corner do not.
+ * The stretches of the segment ab that pass through the ring's interior, in order along ab. A stretch counts
+ * when it is longer than `COINCIDENT_M` and its middle lies deeper than that inside; so sliding along an edge
+ * and touching a corner do not.
  */
 export function stretchesInRing(a: Point, b: Point, ring: readonly Point[]): readonly SegmentStretch[] {
   const length = distance(a, b);

@@ -17,8 +17,8 @@ export function nearestOnSegment(p: Point, a: Point, b: Point): NearestOnSegment
 export type SegmentDistance = Readonly<{ distance: number; from: Point; to: Point }>;
 
 /**
- * Least distance between the closed segments ab and cd, 0 where they meet. Where several places are equally near
- * (parallel segments) one of them is given.
+ * Least distance between the closed segments ab and cd, 0 where they meet. Where several places are equally
+ * near (parallel segments) one of them is given.
  */
 export function segmentDistance(a: Point, b: Point, c: Point, d: Point): SegmentDistance {
   const crossing = lineCrossing(a, b, c, d);
@@ -86,7 +86,10 @@ function nearestEnds(a: Point, b: Point, c: Point, d: Point): SegmentDistance {
   return { distance: least, from: toD.point, to: d };
 }
 
-/** The shared stretch when the shorter segment lies along the longer one's line, both ends within the tolerance. */
+/**
+ * The shared stretch when the shorter segment lies along the longer one's line, both ends within the
+ * tolerance.
+ */
 function overlapOf(
   a: Point,
   b: Point,

@@ -6,8 +6,9 @@ import { valueAt } from './sorted';
 import { NEGLIGIBLE_LENGTH_M } from './tolerances';
 
 /**
- * `point` is the place of the line nearest to the point asked about, `distance` the distance to it (never negative), `offset` the same with a sign: positive to the
- * right of the flow. Before the start and past the end `offset` is only the part square to the line, so less than `distance`.
+ * `point` is the place of the line nearest to the point asked about, `distance` the distance to it (never
+ * negative), `offset` the same with a sign: positive to the right of the flow. Before the start and past the
+ * end `offset` is only the part square to the line, so less than `distance`.
  */
 export type PathOffset = Readonly<{ station: number; offset: number; distance: number; point: Point }>;
 
@@ -50,7 +51,10 @@ function pointOn(element: PathElement, along: number): Point {
   return pointAtAzimuth(element.centre, fromCentre + turn, element.radius);
 }
 
-/** The heading at a station, and at a sharp corner the mean of those before and after: the whole outside of the corner lies on one side of it. */
+/**
+ * The heading at a station, and at a sharp corner the mean of those before and after: the whole outside of
+ * the corner lies on one side of it.
+ */
 function headingThrough(line: PathLine, station: number, azimuth: number): number {
   if (station <= 0) return azimuth;
   const before = locate(line, Math.max(0, station - NEGLIGIBLE_LENGTH_M)).azimuth;

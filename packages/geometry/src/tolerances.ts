@@ -1,10 +1,12 @@
 /**
- * Below this distance in metres two plan points are one: a tenth of a millimetre is far under what a tape reads
- * and far over rounding within a thousand kilometres of the origin.
+ * Below this distance in metres two plan points are one: a tenth of a millimetre is far under what a tape
+ * reads and far over rounding within a thousand kilometres of the origin.
  */
 export const COINCIDENT_M = 1e-4;
 
-/** Lengths in metres at or below this are rounding: no path element is made for them and no drop is entered. */
+/**
+ * Lengths in metres at or below this are rounding: no path element is made for them and no drop is entered.
+ */
 export const NEGLIGIBLE_LENGTH_M = 1e-9;
 
 /**
@@ -14,7 +16,7 @@ export const NEGLIGIBLE_LENGTH_M = 1e-9;
 export const FOLD_RAD = 3;
 
 /**
- * Greatest error in metres of the depth of a line inside a ring (see `polylineToRing`), whose exact value lies
- * where two edges are equally far.
+ * Greatest error in metres of the depth of a line inside a ring (see `polylineToRing`), whose exact value
+ * lies where two edges are equally far.
  */
 export const DEPTH_M = 1e-6;
