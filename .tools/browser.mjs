@@ -77,7 +77,16 @@ async function installPackaged() {
   const work = `${HOME}.part`;
   rmSync(work, { recursive: true, force: true });
   mkdirSync(work, { recursive: true });
-  const args = ['install', '--prefix', work, '--no-save', '--ignore-scripts', '--no-audit', '--no-fund'];
+  const args = [
+    'install',
+    '--prefix',
+    work,
+    '--no-save',
+    '--ignore-scripts',
+    '--no-audit',
+    '--no-fund',
+    '--no-update-notifier',
+  ];
   const installed = await runNpm('npm', [...args, '--loglevel=error', `${PACKAGE}@${PACKAGE_VERSION}`]);
   if (installed !== 0) return;
   // The package unpacks into the temporary folder, and its libraries only where it believes to be on Amazon Linux.

@@ -26,7 +26,8 @@ export async function install() {
   const pnpm = readJson(join(ROOT, 'package.json')).packageManager;
   // Without a terminal pnpm stops at the question whether it may renew a node_modules that another pnpm made.
   const args = ['--yes', pnpm, 'install', '--frozen-lockfile', '--config.confirm-modules-purge=false'];
-  const code = await runNpm('npx', args, { cwd: ROOT });
+  const env = { pnpm_config_update_notifier: 'false' };
+  const code = await runNpm('npx', args, { cwd: ROOT, env });
   if (code === 0) return null;
   return `The install failed (${pnpm} ended with ${code}). The first install needs the npm registry: see the lines above.`;
 }

@@ -25,6 +25,8 @@ let stopping = false;
  */
 export function run(program, args, { cwd, env, shell = false } = {}) {
   return new Promise((resolve) => {
+    // Once stopping, nobody is told that a program has ended: the next step must not begin.
+    if (stopping) return;
     const child = spawn(program, args, {
       ...(cwd === undefined ? {} : { cwd }),
       env: { ...cleanEnvironment(), ...env },
@@ -35,7 +37,7 @@ export function run(program, args, { cwd, env, shell = false } = {}) {
     children.add(child);
     const end = (/** @type {number} */ code) => {
       children.delete(child);
-      resolve(code);
+      if (!stopping) resolve(code);
     };
     child.once('error', (error) => {
       console.error(`${program} could not be started: ${error.message}`);
@@ -50,7 +52,7 @@ export function runNode(file, args, options) {
   return run(process.execPath, [file, ...args], options);
 }
 
-/** Runs npm or npx, which are `.cmd` files on Windows. @param {string} program @param {readonly string[]} args @param {{ cwd?: string }} [options] */
+/** Runs npm or npx, which are `.cmd` files on Windows. @param {string} program @param {readonly string[]} args @param {{ cwd?: string, env?: NodeJS.ProcessEnv }} [options] */
 export function runNpm(program, args, options) {
   return run(program, args, { ...options, shell: WINDOWS });
 }

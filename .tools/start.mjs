@@ -17,6 +17,8 @@ function loadVite() {
 }
 
 async function start() {
+  // Asked twice: a wrong wish is told before the long part, and the port may be taken meanwhile.
+  await choosePort(process.env.FOOTMARK_PORT);
   const problem = await install();
   if (problem !== null) throw new Error(problem);
   const code = await runNode(commandFile(APP, 'vite', 'vite'), ['build'], { cwd: APP });
