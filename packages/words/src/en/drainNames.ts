@@ -1,0 +1,66 @@
+import type { ObservationKind, Path, PipeMaterial } from '@footmark/site';
+import type { RunDirection, Severity, SpotKind, ZeroKind } from '../codes';
+
+export const observationNames: Record<ObservationKind, string> = {
+  roots: 'Roots',
+  'offset-joint': 'Offset joint',
+  crack: 'Crack',
+  break: 'Break',
+  collapse: 'Collapse',
+  deformed: 'Deformed pipe',
+  sag: 'Sag',
+  hole: 'Hole',
+  scale: 'Scale',
+  debris: 'Debris',
+  nest: 'Nest',
+  infiltration: 'Infiltration',
+  obstruction: 'Obstruction',
+  fitting: 'Fitting',
+  connection: 'Connection',
+  'material-change': 'Material change',
+  'water-level': 'Water level',
+  'end-of-run': 'End of run',
+};
+
+export const materialNames: Record<PipeMaterial, string> = {
+  unknown: 'Not known',
+  clay: 'Clay',
+  'cast-iron': 'Cast iron',
+  plastic: 'Plastic',
+  concrete: 'Concrete',
+  'bituminised-fibre': 'Bituminised fibre',
+  other: 'Other',
+};
+
+export const pathStateNames: Record<Path['state'], string> = {
+  existing: 'Existing',
+  proposed: 'Proposed',
+  'as-built': 'As built',
+};
+
+export const directionNames: Record<RunDirection, string> = {
+  'with-flow': 'With the flow',
+  'against-flow': 'Against the flow',
+};
+
+/** Where the camera head was when the counter was zeroed. */
+export const zeroNames: Record<ZeroKind, string> = {
+  'in-pipe': 'Head in the pipe',
+  rim: 'Head at the rim of the riser',
+  'stack-base': 'Head at the base of the stack',
+};
+
+/** How a point got its place. */
+export const spotNames: Record<SpotKind, string> = {
+  finger: 'Put there by eye',
+  coordinates: 'Coordinates',
+  tapes: 'Two tapes or more',
+  offset: 'Offset from a line',
+  bearing: 'Bearing and distance',
+  between: 'Between two points',
+  at: 'At another point',
+  course: 'Direction and distance from the point before',
+  turn: 'Turn and distance from the point before',
+};
+
+export const severityNames: Record<Severity, string> = { error: 'Error', warning: 'Warning', note: 'Note' };

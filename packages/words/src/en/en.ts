@@ -1,0 +1,51 @@
+import { atStart, named } from '../named';
+import type { Words } from '../words';
+import { cautions } from './cautions';
+import {
+  directionNames,
+  materialNames,
+  observationNames,
+  pathStateNames,
+  severityNames,
+  spotNames,
+  zeroNames,
+} from './drainNames';
+import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
+import { fileProblemText } from './fileProblemText';
+import { findingText } from './findingText';
+import { kindNames, layerNames, shapeNames } from './kindNames';
+import { parseProblemText } from './parseProblemText';
+import { clearedInText, referenceInText, targetInText } from './thingName';
+import { sideText, tieText } from './tieText';
+import { traceSteps } from './traceSteps';
+
+/** Plain trade English as spoken in North America. */
+export const en: Words = {
+  language: 'en',
+  featureKindName: (kind) => kindNames[kind],
+  fieldName: (kind, field) => {
+    const special: Readonly<Record<string, string>> = fieldNamesByKind[kind] ?? {};
+    return named(Object.hasOwn(special, field) ? special : fieldNames, field);
+  },
+  choiceName: (value) => named(choiceNames, value),
+  shapeName: (shape) => shapeNames[shape],
+  layerName: (layer) => layerNames[layer],
+  observationName: (kind) => observationNames[kind],
+  materialName: (material) => materialNames[material],
+  pathStateName: (state) => pathStateNames[state],
+  directionName: (direction) => directionNames[direction],
+  zeroName: (at) => zeroNames[at],
+  spotName: (by) => spotNames[by],
+  severityName: (severity) => severityNames[severity],
+  yesNo: (value) => (value ? 'yes' : 'no'),
+  targetName: (target, site) => atStart(targetInText(target, site)),
+  referenceName: (reference, site) => atStart(referenceInText(reference, site)),
+  clearanceName: (clearance, site) => atStart(clearedInText(clearance, site)),
+  tieText,
+  sideText,
+  traceSteps,
+  findingText,
+  fileProblemText,
+  parseProblemText,
+  cautionText: (code) => cautions[code],
+};

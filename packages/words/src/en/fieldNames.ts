@@ -1,0 +1,68 @@
+import type { ChoiceValue, FieldName, FieldNamesByKind } from '../codes';
+
+export const fieldNames: Record<FieldName, string> = {
+  foundation: 'Foundation',
+  floorLevel: 'Floor level',
+  place: 'Place',
+  ways: 'Ways in',
+  diameter: 'Diameter',
+  riserDepth: 'Riser depth',
+  invert: 'Invert level',
+  rimLevel: 'Rim level',
+  depth: 'Depth',
+  material: 'Material',
+  species: 'Species',
+  trunkDiameter: 'Trunk diameter',
+  stems: 'Number of stems',
+  crownSpread: 'Crown spread',
+  condition: 'Condition',
+  protected: 'Protected',
+  source: 'Where it is known from',
+  holder: 'Held by',
+  surface: 'Surface',
+  height: 'Height',
+  carries: 'Carries',
+  what: 'What it is',
+  level: 'Level',
+  text: 'Text',
+};
+
+export const fieldNamesByKind: FieldNamesByKind = {
+  manhole: { diameter: 'Outside diameter' },
+  well: { diameter: 'Casing diameter' },
+  'septic-tank': { depth: 'Depth to the lid' },
+};
+
+export const choiceNames: Record<ChoiceValue, string> = {
+  // foundations
+  basement: 'Basement',
+  'crawl-space': 'Crawl space',
+  slab: 'Slab',
+  piers: 'Piers',
+  // cleanouts
+  house: 'At the house',
+  yard: 'In the yard',
+  curb: 'At the curb',
+  'one-way': 'One way',
+  'two-way': 'Two ways',
+  // materials of a main
+  clay: 'Clay',
+  'cast-iron': 'Cast iron',
+  plastic: 'Plastic',
+  concrete: 'Concrete',
+  'bituminised-fibre': 'Bituminised fibre',
+  steel: 'Steel',
+  other: 'Other',
+  // trees
+  good: 'Good',
+  fair: 'Fair',
+  poor: 'Poor',
+  dead: 'Dead',
+  // meters and service lines
+  water: 'Water',
+  gas: 'Gas',
+  electric: 'Electric',
+  communication: 'Communication',
+  'reclaimed-water': 'Reclaimed water',
+  'storm-drain': 'Storm drain',
+};

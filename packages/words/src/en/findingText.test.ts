@@ -1,0 +1,112 @@
+import type { Finding, FindingCode, FindingValues, Target } from '@footmark/site';
+import { describe, expect, it } from 'vitest';
+import { findingText } from './findingText';
+import { sampleYard } from './sampleYard';
+
+/** One of each; a code without one does not compile. */
+const samples: FindingValues = {
+  'tapes-too-short': { gap: 0.5, a: 'House A', b: 'f3' },
+  'tapes-too-long': { gap: 0.5, a: 'House A', b: 'f3' },
+  'tapes-same-place': { a: 'House A', b: 'f3' },
+  'tapes-not-converged': { a: 'House A' },
+  'tapes-disagree': { worst: 'House A', by: -0.5 },
+  'weak-cut': { cut: 0.2 },
+  'line-has-no-length': { a: 'House A', b: 'House B' },
+  'tree-has-no-diameter': {},
+  'outline-crosses-itself': {},
+  'path-too-few-points': {},
+  'path-leg-has-no-length': { leg: 2 },
+  'bend-does-not-fit': { vertices: 2 },
+  'branch-apart-from-path': { distance: 0.5 },
+  'run-has-no-entry': {},
+  'run-has-no-path': {},
+  'path-cannot-be-computed': { path: 'p2' },
+  'entry-not-on-path': { entry: 'f3', path: 'Lateral', distance: 2, reach: 0.9144 },
+  'entry-beside-path': { entry: 'f3', path: 'Lateral', distance: 0.5 },
+  'branch-not-on-run': { branch: 'p2' },
+  'reading-before-zero': { reading: 0.1, zero: 0.3 },
+  'reading-in-riser': { short: 0.5 },
+  'reading-past-end': { beyond: 3.1 * 0.3048, length: 27, path: 'Lateral' },
+  'counter-went-back': { reading: 5, before: 'A3', beforeReading: 6 },
+  'reading-in-drop': {},
+  'mark-under-building': { building: 'House' },
+  'no-ties': { within: 30.48 },
+  'no-check-tie': {},
+  'ties-weak': { cut: 0.2 },
+  'tie-from-assumed': { from: 'f1/b' },
+};
+
+const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
+
+function targetOf(code: FindingCode): Target {
+  if (code.startsWith('path-') || code.startsWith('b')) return { kind: 'path', id: 'p1' };
+  if (code.startsWith('run-') || code.startsWith('entry-')) return { kind: 'run', id: 'r1' };
+  if (/^(tapes|weak|line|tree|outline)/.test(code)) return { kind: 'feature', id: 'f5', vertex: 'b' };
+  return { kind: 'reading', run: 'r1', id: 'q4' };
+}
+
+const findingOf = (code: FindingCode) =>
+  ({ code, severity: 'warning', at: targetOf(code), values: samples[code] }) as unknown as Finding; // one member, by its code
+
+/** Labels and counts, the only numbers that have no unit. */
+const WITHOUT_UNIT = /\b[AB]\d\b|\bf\d\b|\bp\d\b|\b[Ll]eg \d|\b\d bends/g;
+const NUMBER_WITH_UNIT = /\d[\d.⁄½¼¾]*( ft| m\b|°|′|″)|[½¼¾]″/g;
+
+describe.each([
+  ['decimal feet', 'ft'],
+  ['feet and inches', 'ft-in'],
+  ['metres', 'm'],
+] as const)('in %s', (_, length) => {
+  const { site } = sampleYard({ length, diameter: 'in', direction: 'bearing' });
+
+  it.each(codes)('%s is said in whole sentences', (code) => {
+    const said = findingText(findingOf(code), site);
+    for (const text of [said.text, said.cure]) {
+      expect(text).toMatch(/^\p{Lu}.*[^.]\.$/u);
+      expect(text).not.toMatch(/undefined|null|NaN|\[object|[{}$]|\s\s/);
+      expect(text.replace(WITHOUT_UNIT, '').replace(NUMBER_WITH_UNIT, '')).not.toMatch(/\d/);
+    }
+  });
+});
+
+describe('names', () => {
+  const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
+  const text = (code: FindingCode) => findingText(findingOf(code), site).text;
+
+  it('say the reading with what the counter showed, and how far', () => {
+    expect(text('reading-past-end')).toBe(
+      'Reading A4 (94.2 ft) lies 3.1 ft past the end of Lateral, which is 88.58 ft of cable from the entry.',
+    );
+  });
+
+  it('call a thing without a name by its kind', () => {
+    expect(text('entry-beside-path')).toContain('Cleanout f3, where run A goes in');
+    expect(text('path-cannot-be-computed')).toContain('path p2');
+  });
+
+  it('call the corners of an area corners, and the points of a line points', () => {
+    expect(text('tie-from-assumed')).toContain('House corner B');
+    expect(text('weak-cut')).toContain('Fence point B');
+  });
+
+  it('say which way a tape is off', () => {
+    expect(text('tapes-disagree')).toContain('1.64 ft shorter');
+  });
+
+  it('leave a name that looks like an id alone when people gave it', () => {
+    const named = { ...site, features: site.features.map((f) => (f.id === 'f3' ? { ...f, name: 'f1' } : f)) };
+    const said = findingText(
+      { code: 'mark-under-building', severity: 'warning', at: { kind: 'site' }, values: { building: 'f1' } },
+      named,
+    );
+    expect(said.text).toBe('The site lies under f1, so it has no ties.');
+  });
+});
+
+describe('every finding of a computed yard', () => {
+  it('is said', () => {
+    const { site, derived } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
+    expect(derived.findings.map((f) => f.code)).toContain('reading-past-end');
+    for (const finding of derived.findings) expect(findingText(finding, site).text).toMatch(/\.$/);
+  });
+});

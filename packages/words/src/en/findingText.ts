@@ -1,0 +1,165 @@
+import { type Finding, type FindingCode, type FindingOf, type Site, settings } from '@footmark/site';
+import { angleText, counterText, lengthText } from '../measureText';
+import { atStart } from '../named';
+import type { Said } from '../words';
+import { markInText, pointOfKey, spokenName, targetInText } from './thingName';
+
+/** What sentences are made with: names and measures as they stand inside one. */
+type Speech = {
+  /** The finding's target. */
+  readonly thing: string;
+  /** For a finding about a reading: the mark that it leads to. */
+  readonly mark: string;
+  readonly name: (carried: string) => string;
+  readonly point: (key: string) => string;
+  readonly length: (metres: number) => string;
+  readonly counter: (metres: number) => string;
+};
+
+type Sentences = {
+  readonly [Code in FindingCode]: (values: FindingOf<Code>['values'], speech: Speech) => Said;
+};
+
+const goodCut = `${angleText(settings.weakCutBelow.value)} to ${angleText(settings.weakCutAbove.value)}`;
+
+const sentences: Sentences = {
+  'tapes-too-short': ({ gap, a, b }, { thing, name, length }) => ({
+    text: `The tapes from ${name(a)} and ${name(b)} to ${thing} do not meet: they are ${length(gap)} short.`,
+    cure: 'Check which points they were taken from, and tape both again.',
+  }),
+  'tapes-too-long': ({ gap, a, b }, { thing, name, length }) => ({
+    text: `The tapes from ${name(a)} and ${name(b)} to ${thing} do not meet: one is ${length(gap)} too long for the other.`,
+    cure: 'Check which points they were taken from, and tape both again.',
+  }),
+  'tapes-same-place': ({ a, b }, { thing, name }) => ({
+    text: `${thing} is taped from ${name(a)} and ${name(b)}, which are in the same place.`,
+    cure: 'Tape it from a second point that stands somewhere else.',
+  }),
+  'tapes-not-converged': ({ a }, { thing, name }) => ({
+    text: `No place fits the tapes to ${thing}, the first of which is from ${name(a)}.`,
+    cure: 'Drag the point near to where it really is, then check each tape.',
+  }),
+  'tapes-disagree': ({ worst, by }, { thing, name, length }) => ({
+    text: `The tapes to ${thing} disagree: the one from ${name(worst)} is ${length(Math.abs(by))} ${by < 0 ? 'shorter' : 'longer'} than the place that fits them all best.`,
+    cure: `Tape from ${name(worst)} again, or take that tape out.`,
+  }),
+  'weak-cut': ({ cut }, { thing }) => ({
+    text: `The two tapes to ${thing} cross at ${angleText(cut)}, so a small slip moves it far.`,
+    cure: `Tape it from two points whose tapes cross at ${goodCut}, or add a third tape.`,
+  }),
+  'line-has-no-length': ({ a, b }, { thing, name }) => ({
+    text: `${thing} is measured along the line from ${name(a)} to ${name(b)}, which has no length.`,
+    cure: 'Choose two points that stand apart.',
+  }),
+  'tree-has-no-diameter': (_, { thing }) => ({
+    text: `${thing} has no trunk diameter, so distances to it run to its centre.`,
+    cure: 'Measure the trunk and give its diameter.',
+  }),
+  'outline-crosses-itself': (_, { thing }) => ({
+    text: `The outline of ${thing} crosses itself.`,
+    cure: 'Move the corner that is out of place, or check how it was measured.',
+  }),
+
+  'path-too-few-points': (_, { thing }) => ({
+    text: `${thing} has fewer than two points with a place, so it leads nowhere.`,
+    cure: 'Put right the points that have no place, or add one.',
+  }),
+  'path-leg-has-no-length': ({ leg }, { thing }) => ({
+    text: `Leg ${leg} of ${thing} has no length: both of its ends are in the same place.`,
+    cure: 'Move one of the two points, or remove it.',
+  }),
+  'bend-does-not-fit': ({ vertices }, { thing }) => ({
+    text:
+      vertices === 1
+        ? `${thing} has a bend without room for its radius, so it is taken tighter.`
+        : `${thing} has ${vertices} bends without room for their radius, so they are taken tighter.`,
+    cure: 'Check the points there, or give the bend a smaller radius.',
+  }),
+  'branch-apart-from-path': ({ distance }, { thing, length }) => ({
+    text: `${thing} ends ${length(distance)} away from the point where it joins the other pipe.`,
+    cure: 'Put its last point at the point that it joins.',
+  }),
+
+  'run-has-no-entry': (_, { thing }) => ({
+    text: `${thing} has no entry with a place, so none of its readings lead to a mark.`,
+    cure: 'Choose where the camera went in, and give that a place.',
+  }),
+  'run-has-no-path': (_, { thing }) => ({
+    text: `${thing} has no pipe to follow, so none of its readings lead to a mark.`,
+    cure: 'Choose the pipe that the camera came into.',
+  }),
+  'path-cannot-be-computed': ({ path }, { thing, name }) => ({
+    text: `${thing} follows ${name(path)}, which cannot be computed.`,
+    cure: `First put right what is said of ${name(path)}.`,
+  }),
+  'entry-not-on-path': ({ entry, path, distance, reach }, { thing, name, length }) => ({
+    text: `${name(entry)}, where ${thing} goes in, is ${length(distance)} from ${name(path)}; more than ${length(reach)} counts as not on it.`,
+    cure: 'Draw the path through the entry, or put the entry where it stands.',
+  }),
+  'entry-beside-path': ({ entry, path, distance }, { thing, name, length }) => ({
+    text: `${name(entry)}, where ${thing} goes in, is ${length(distance)} beside ${name(path)}, so readings count from the nearest place on it.`,
+    cure: 'If the entry stands on the pipe, put a point of the path at it.',
+  }),
+  'branch-not-on-run': ({ branch }, { thing, name }) => ({
+    text: `${thing} cannot turn into ${name(branch)}, which does not join the pipe ahead of the camera.`,
+    cure: 'Check which branches it took and in which order, and where that one joins.',
+  }),
+
+  'reading-before-zero': ({ reading, zero }, { thing, counter }) => ({
+    text: `${thing} is before the zero: the count is ${counter(reading)} and the zero is ${counter(zero)}.`,
+    cure: 'Check the reading, and what the counter showed when it was zeroed.',
+  }),
+  'reading-in-riser': ({ short }, { thing, length }) => ({
+    text: `${thing} is still in the riser, ${length(short)} short of the pipe.`,
+    cure: 'Check the length of the riser, or leave it as it is: it has no mark.',
+  }),
+  'reading-past-end': ({ beyond, length: whole, path }, { thing, name, length }) => ({
+    text: `${thing} lies ${length(beyond)} past the end of ${name(path)}, which is ${length(whole)} of cable from the entry.`,
+    cure: 'Check the reading, or draw the path on to where it ends.',
+  }),
+  'counter-went-back': ({ before, beforeReading }, { thing, counter }) => ({
+    text: `The counter went back: ${thing} comes after ${before} (${counter(beforeReading)}).`,
+    cure: `If the counter was set anew at ${before}, say so there; else check both readings.`,
+  }),
+  'reading-in-drop': (_, { thing }) => ({
+    text: `${thing} lies in a vertical drop, where the place stays the same and the depth changes.`,
+    cure: 'Look at the depth of the drop before you dig there.',
+  }),
+  'mark-under-building': ({ building }, { mark, name }) => ({
+    text: `${mark} lies under ${name(building)}, so it has no ties.`,
+    cure: 'Check the path and the outline, or reach it from inside.',
+  }),
+  'no-ties': ({ within }, { mark, length }) => ({
+    text: `${mark} has no two reference points in sight within a tape of ${length(within)}.`,
+    cure: 'Measure in points near it that can be found again, such as corners, poles or hydrants.',
+  }),
+  'no-check-tie': (_, { mark }) => ({
+    text: `${mark} has two ties and no third one to check them by.`,
+    cure: 'Measure in one more point near it that can be found again.',
+  }),
+  'ties-weak': ({ cut }, { mark }) => ({
+    text: `The two ties of ${mark} cross at ${angleText(cut)}, so a small slip moves it far.`,
+    cure: `Measure in a point near it from which a tape crosses at ${goodCut}.`,
+  }),
+  'tie-from-assumed': ({ from }, { mark, point }) => ({
+    text: `A tie of ${mark} starts at ${point(from)}, which was put there by eye.`,
+    cure: `Measure in ${point(from)}.`,
+  }),
+};
+
+/** One sentence that names the thing, and one for the way out. */
+export function findingText(finding: Finding, site: Site): Said {
+  const said = say(finding, {
+    thing: targetInText(finding.at, site),
+    mark: markInText(finding.at, site),
+    name: (carried) => spokenName(carried, site),
+    point: (key) => pointOfKey(key, site),
+    length: (metres) => lengthText(metres, site.units),
+    counter: (metres) => counterText(metres, site.units),
+  });
+  return { text: atStart(said.text), cure: atStart(said.cure) };
+}
+
+function say<Code extends FindingCode>({ code, values }: FindingOf<Code>, speech: Speech): Said {
+  return sentences[code](values, speech);
+}

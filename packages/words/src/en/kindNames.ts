@@ -1,0 +1,52 @@
+import type { FeatureKind, FeatureLayer, Shape } from '@footmark/site';
+
+export const kindNames: Record<FeatureKind, string> = {
+  building: 'Building',
+  shed: 'Shed',
+  porch: 'Porch',
+  deck: 'Deck',
+  cleanout: 'Cleanout',
+  stack: 'Stack',
+  'floor-drain': 'Floor drain',
+  fixture: 'Fixture',
+  manhole: 'Manhole',
+  tap: 'Tap on the main',
+  main: 'Sewer main',
+  'septic-tank': 'Septic tank',
+  tree: 'Tree',
+  hedge: 'Hedge',
+  boundary: 'Boundary',
+  'boundary-line': 'Boundary line',
+  easement: 'Easement',
+  'right-of-way': 'Right-of-way line',
+  street: 'Street',
+  curb: 'Curb',
+  sidewalk: 'Sidewalk',
+  driveway: 'Driveway',
+  patio: 'Patio',
+  fence: 'Fence',
+  'retaining-wall': 'Retaining wall',
+  well: 'Well',
+  pole: 'Pole',
+  hydrant: 'Hydrant',
+  meter: 'Meter',
+  service: 'Service line',
+  'reference-point': 'Reference point',
+  benchmark: 'Benchmark',
+  'spot-level': 'Spot level',
+  note: 'Note',
+};
+
+export const shapeNames: Record<Shape, string> = { point: 'Point', line: 'Line', area: 'Area' };
+
+export const layerNames: Record<FeatureLayer, string> = {
+  buildings: 'Buildings',
+  drain: 'Drain',
+  trees: 'Trees',
+  land: 'Boundaries',
+  pavement: 'Pavement',
+  structures: 'Fences and walls',
+  services: 'Services',
+  survey: 'Reference points and levels',
+  notes: 'Notes',
+};

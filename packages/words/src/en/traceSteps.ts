@@ -1,0 +1,132 @@
+import type { Derived, Mark, MarkPlace, RouteLeg, RunRoute, Site } from '@footmark/site';
+import { counterText, lengthText } from '../measureText';
+import { atStart, inSentence } from '../named';
+import type { TraceStep } from '../traceStep';
+import { directionNames, zeroNames } from './drainNames';
+import { featureInText, pathInText } from './thingName';
+
+/** Scales are known to a few parts in ten thousand. */
+const SCALE_DECIMALS = 4;
+
+/** Below this (m) grade takes nothing off that a tape would show. */
+const GRADE_SHOWS_M = 0.001;
+
+/** How a mark came about, from the counter to the place on the sketch; ends where the computation did. */
+export function traceSteps(mark: Mark, site: Site, derived: Derived): readonly TraceStep[] {
+  const route = derived.routes.get(mark.run.id);
+  return [
+    ...cableSteps(mark, site),
+    ...(route === undefined ? [] : [entryStep(mark, site, derived, route)]),
+    ...(route === undefined || mark.place === null ? [] : placeSteps(mark, mark.place, site, route)),
+  ];
+}
+
+function cableSteps({ run, trace }: Mark, site: Site): readonly TraceStep[] {
+  const counter = (metres: number) => counterText(metres, site.units);
+  const counted: TraceStep[] =
+    trace.counted === trace.counter
+      ? []
+      : [
+          {
+            step: 'new-zeros',
+            label: 'Counted in all',
+            value: counter(trace.counted),
+            note: 'As if the counter had not been set anew.',
+          },
+        ];
+  return [
+    { step: 'counter', label: 'Counter', value: counter(trace.counter) },
+    ...counted,
+    { step: 'zero', label: 'Zero', value: counter(trace.zero), note: `${zeroNames[run.zero.at]}.` },
+    {
+      step: 'scale',
+      label: 'Scale',
+      value: `× ${Number(trace.scale.toFixed(SCALE_DECIMALS))}`,
+      note: trace.scale === 1 ? 'The counter is taken as true.' : 'True length for each counted length.',
+    },
+    {
+      step: 'cable',
+      label: 'Cable out',
+      value: lengthText(trace.cable, site.units),
+      note: 'What was counted since the zero, times the scale.',
+    },
+    entryLegStep(trace.riser, trace.entryLeg, site),
+    {
+      step: 'along',
+      label: 'Along the pipe',
+      value: lengthText(trace.along, site.units),
+      note: 'Cable out less the entry leg.',
+    },
+  ];
+}
+
+function entryLegStep(riser: number | null, entryLeg: number, site: Site): TraceStep {
+  const length = (metres: number) => lengthText(metres, site.units);
+  const note =
+    riser === null
+      ? 'The counter was zeroed in the pipe.'
+      : `Riser of ${length(riser)} less the ${length(riser - entryLeg)} that its sweep saves.`;
+  return { step: 'entry-leg', label: 'Entry leg', value: length(entryLeg), note };
+}
+
+function entryStep({ run }: Mark, site: Site, derived: Derived, route: RunRoute): TraceStep {
+  const entry = derived.features.get(run.entry ?? '')?.feature;
+  const where = entry === undefined ? '' : `${featureInText(entry)}, `;
+  return {
+    step: 'entry',
+    label: 'Entry at',
+    value: lengthText(route.entryStation, site.units),
+    note: `${atStart(`${where}${inSentence(directionNames[run.direction])}`)}.`,
+  };
+}
+
+function placeSteps({ trace }: Mark, place: MarkPlace, site: Site, route: RunRoute): readonly TraceStep[] {
+  const length = (metres: number) => lengthText(metres, site.units);
+  const name = (id: string) => {
+    const path = site.paths.find((p) => p.id === id);
+    return path === undefined ? id : pathInText(path);
+  };
+  const legs = legsTo(route, trace.along);
+  const way: TraceStep[] =
+    legs.length < 2
+      ? []
+      : [
+          {
+            step: 'way',
+            label: 'Way',
+            value: legs.map((leg) => name(leg.path)).join(', then '),
+            note: 'The pipes that the camera went through, in order.',
+          },
+        ];
+  const lost = trace.along - planAlong(legs, place.station);
+  return [
+    ...way,
+    {
+      step: 'station',
+      label: 'Station',
+      value: length(place.station),
+      note: `On ${name(place.path)}, in plan from its upstream end${
+        lost < GRADE_SHOWS_M ? '' : `; grade and drops take ${length(lost)} off the cable`
+      }.`,
+    },
+    {
+      step: 'position',
+      label: 'Position',
+      value: `${length(place.at.x)} east, ${length(place.at.y)} north`,
+      note: 'In the plan, from its origin.',
+    },
+  ];
+}
+
+function legsTo(route: RunRoute, along: number): readonly RouteLeg[] {
+  const last = route.legs.findIndex((leg) => along <= leg.toAlong);
+  return last === -1 ? route.legs : route.legs.slice(0, last + 1);
+}
+
+/** Plan metres over the legs, the last of them only up to `station`. */
+function planAlong(legs: readonly RouteLeg[], station: number): number {
+  return legs.reduce(
+    (sum, leg, i) => sum + Math.abs((i === legs.length - 1 ? station : leg.toStation) - leg.fromStation),
+    0,
+  );
+}

@@ -1,0 +1,69 @@
+import type {
+  Clearance,
+  Derived,
+  FeatureKind,
+  FeatureLayer,
+  Finding,
+  Mark,
+  ObservationKind,
+  OpenFailure,
+  ParseFailure,
+  Path,
+  PipeMaterial,
+  ReferencePoint,
+  Severity,
+  Shape,
+  Site,
+  Target,
+  Tie,
+  Ties,
+} from '@footmark/site';
+import type { CautionCode } from './caution';
+import type { RunDirection, SpotKind, ZeroKind } from './codes';
+import type { TraceStep } from './traceStep';
+
+/** What is the matter, and the way out: a sentence or two each. */
+export type Said = { readonly text: string; readonly cure: string };
+
+/** A file that cannot be opened, said with a line for each place in it that is wrong. */
+export type SaidOfFile = Said & { readonly problems: readonly string[] };
+
+/**
+ * Everything that a program says of a site, in one language. A language is one folder that satisfies this type. Names are in
+ * sentence case for labels. The two functions that take text throw a RangeError for one that no table has.
+ */
+export type Words = {
+  /** BCP 47 tag. */
+  readonly language: string;
+
+  featureKindName(kind: FeatureKind): string;
+  fieldName(kind: FeatureKind, field: string): string;
+  choiceName(value: string): string;
+  shapeName(shape: Shape): string;
+  layerName(layer: FeatureLayer): string;
+  observationName(kind: ObservationKind): string;
+  materialName(material: PipeMaterial): string;
+  pathStateName(state: Path['state']): string;
+  directionName(direction: RunDirection): string;
+  zeroName(at: ZeroKind): string;
+  spotName(by: SpotKind): string;
+  severityName(severity: Severity): string;
+  yesNo(value: boolean): string;
+
+  /** A thing by the name that people gave it, else by its kind and id. */
+  targetName(target: Target, site: Site): string;
+  referenceName(reference: ReferencePoint, site: Site): string;
+  /** What a clearance is to; says so when it is to a centre for want of a size. */
+  clearanceName(clearance: Clearance, site: Site): string;
+  /** A tape with the point that it starts from, such as `23′ 6½″ from House corner B`. */
+  tieText(tie: Tie, site: Site): string;
+  /** On which side of the line between the two references the mark is. */
+  sideText(ties: Ties, site: Site): string;
+  /** How a mark's number came about, in the order of the computation; ends where the computation did. */
+  traceSteps(mark: Mark, site: Site, derived: Derived): readonly TraceStep[];
+
+  findingText(finding: Finding, site: Site): Said;
+  fileProblemText(failure: OpenFailure): SaidOfFile;
+  parseProblemText(problem: ParseFailure): string;
+  cautionText(code: CautionCode): { readonly title: string; readonly text: string };
+};
