@@ -1,3 +1,4 @@
+export { draw } from './draw';
 export {
   type Bounds,
   boundsOf,

@@ -1,0 +1,59 @@
+import type { Point } from '@footmark/geometry';
+import type { FeatureOf } from '@footmark/site';
+import type { LayerBuilder } from '../layerBuilder';
+import { PEN } from '../lineTypes';
+import { crownOutline, seedOf } from '../symbols/crown';
+
+/** Width (m) of a lobe of a crown at true size. */
+const LOBE_M = 1.1;
+const CROWN_TINT = 0.09;
+const SPREAD_DASH: readonly number[] = [1.4, 1.2];
+
+/**
+ * Draws a tree: the trunk at true size and, within the circle of its spread, a crown by hand; a trunk or a crown that was not
+ * given at a small paper size.
+ */
+export function drawTree(tree: FeatureOf<'tree'>, at: Point, measured: boolean, into: LayerBuilder): void {
+  const target = { kind: 'feature', id: tree.id } as const;
+  const { trunkDiameter, crownSpread } = tree.fields;
+  const upright = { kind: 'symbol', at, azimuth: 0, target } as const;
+  if (crownSpread === undefined || crownSpread === 0) {
+    into.add('trees', { ...upright, symbol: 'tree', stroke: { ink: 'plant', weight: PEN.fine } });
+  } else {
+    const radius = crownSpread / 2;
+    into.add(
+      'trees',
+      {
+        kind: 'line',
+        points: crownOutline(at, radius, LOBE_M, seedOf(tree.id)),
+        closed: true,
+        stroke: { ink: 'plant', weight: PEN.fine },
+        fill: { ink: 'plant', opacity: CROWN_TINT },
+        target,
+      },
+      {
+        kind: 'circle',
+        centre: at,
+        radius,
+        stroke: { ink: 'plant', weight: PEN.hair, dash: SPREAD_DASH },
+        target,
+      },
+    );
+  }
+  if (trunkDiameter === undefined) {
+    into.add('trees', { ...upright, symbol: 'trunk', stroke: { ink: 'plant', weight: PEN.fine } });
+    return;
+  }
+  into.add('trees', {
+    kind: 'circle',
+    centre: at,
+    radius: trunkDiameter / 2,
+    stroke: {
+      ink: 'plant',
+      weight: PEN.medium,
+      ...(measured ? {} : { dash: [0.9, 0.6] }),
+    },
+    fill: { ink: 'plant', opacity: 0.45 },
+    target,
+  });
+}
