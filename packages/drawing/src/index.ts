@@ -10,7 +10,10 @@ export {
 export type { DrawingWords, DrawOptions } from './drawOptions';
 export { HATCH, hatchLines } from './hatchLines';
 export type { Label, LabelSeat } from './label';
+export { LONGEST_LEADER_MM } from './labels/candidates';
+export { labelObstacles } from './labels/labelObstacles';
 export type { LabelSetting, MeasureText, Obstacle, PlacedLabel } from './labels/placedLabel';
+export { placeLabels } from './labels/placeLabels';
 export { expandPattern } from './pattern';
 export {
   type CirclePrimitive,

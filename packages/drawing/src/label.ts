@@ -15,7 +15,7 @@ export type Label = Readonly<{
   text: string;
   /** The anchor, metres. */
   at: Point;
-  /** Of the text's line, paper mm. */
+  /** Of its capitals, paper mm: a font's size is this divided by its capitals' share of the em (about 0.7). */
   height: number;
   ink: Ink;
   weight: 'regular' | 'bold';
