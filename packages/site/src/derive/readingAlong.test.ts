@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { push } from '../testing/yard';
+import type { Finding } from './finding';
+import { entryLegOf, readingsAlong } from './readingAlong';
+
+function along(...args: Parameters<typeof push>) {
+  const findings: Finding[] = [];
+  const readings = readingsAlong(push(...args), findings);
+  return {
+    along: readings.map((r) => r.trace.along),
+    inPipe: readings.map((r) => r.inPipe),
+    findings,
+    readings,
+  };
+}
+
+describe('readingsAlong', () => {
+  it('counts from the zero, at the true length of a count', () => {
+    expect(along({ zero: { at: 'in-pipe', counter: 2 }, scale: 1.5 }, [2, 4, 10]).along).toEqual([0, 3, 12]);
+  });
+
+  it('takes off a riser, which costs less than its drop by what the sweep saves', () => {
+    const zero = { at: 'rim', counter: 0, riser: 1.5, sweepRadius: 0.3 } as const;
+    // 1.5 − 0.3·(2·tan 45° − π/2) = 1.5 − 0.3·0.4292 = 1.3712
+    expect(entryLegOf(push({ zero }))).toBeCloseTo(1.371238898, 9);
+    const { along: found, readings } = along({ zero }, [10]);
+    expect(found[0]).toBeCloseTo(8.628761102, 9);
+    expect(readings[0]?.trace).toMatchObject({ cable: 10, riser: 1.5, sweepRadius: 0.3 });
+  });
+
+  it('needs nothing to reach the pipe from the base of a stack', () => {
+    expect(along({ zero: { at: 'stack-base', counter: 1 } }, [3]).along).toEqual([2]);
+  });
+
+  it('says that a reading is still in the riser, and by how much', () => {
+    const { inPipe, findings } = along(
+      { zero: { at: 'rim', counter: 0, riser: 2, sweepRadius: 0 } },
+      [1.25, 2],
+    );
+    expect(inPipe).toEqual([false, true]);
+    expect(findings).toMatchObject([
+      { code: 'reading-in-riser', severity: 'error', at: { id: 'r1' }, values: { short: 0.75 } },
+    ]);
+  });
+
+  it('says that a reading is before the zero', () => {
+    const { inPipe, findings } = along({ zero: { at: 'in-pipe', counter: 5 } }, [4, 5]);
+    expect(inPipe).toEqual([false, true]);
+    expect(findings).toMatchObject([{ code: 'reading-before-zero', values: { reading: 4, zero: 5 } }]);
+  });
+
+  it('counts on after the counter was set anew, twice', () => {
+    const {
+      along: found,
+      readings,
+      findings,
+    } = along({}, [10, { counter: 12, newZero: 0 }, 3, { counter: 4, newZero: 100 }, 101]);
+    expect(found).toEqual([10, 12, 15, 16, 17]);
+    expect(readings[4]?.trace).toMatchObject({ counter: 101, counted: 17 });
+    expect(findings).toEqual([]);
+  });
+
+  it('warns when the counter went back, also behind a new zero', () => {
+    const { findings } = along({}, [10, 8, { counter: 9, newZero: 2 }, 1]);
+    expect(findings).toMatchObject([
+      {
+        code: 'counter-went-back',
+        at: { id: 'r2' },
+        values: { reading: 8, before: 'A1', beforeReading: 10 },
+      },
+      { code: 'counter-went-back', at: { id: 'r4' }, values: { reading: 1, before: 'A3', beforeReading: 2 } },
+    ]);
+  });
+});

@@ -1,0 +1,232 @@
+import { describe, expect, it } from 'vitest';
+import type { Feature } from '../document/feature';
+import type { Spot } from '../document/spot';
+import { DEGREE, ref, thing, typed, yard } from '../testing/yard';
+import { offsetPoint, resolvePoints } from './resolvePoints';
+
+const post = (id: string, spot: Spot) => thing(id, 'reference-point', [spot]);
+
+/** Where `x` comes to, measured from posts A (0, 0), B (10, 0) and C (0, 10). */
+function placed(spot: Spot, ...more: readonly Feature[]) {
+  const posts = [post('A', typed(0, 0)), post('B', typed(10, 0)), post('C', typed(0, 10))];
+  const { points, findings } = resolvePoints(yard({ features: [...posts, ...more, post('x', spot)] }));
+  const point = points.get('x/a');
+  if (point === undefined) throw new Error('x has no place');
+  return { ...point, findings };
+}
+
+function expectAt(point: { at: { x: number; y: number } } | undefined, x: number, y: number): void {
+  expect(point?.at.x).toBeCloseTo(x, 9);
+  expect(point?.at.y).toBeCloseTo(y, 9);
+}
+
+const tapes = (near: { x: number; y: number }, ...pulls: readonly (readonly [string, number])[]): Spot => ({
+  by: 'tapes',
+  tapes: pulls.map(([of, distance]) => ({ from: ref(of), distance })),
+  near,
+});
+
+describe('resolvePoints', () => {
+  it('takes a point by eye as assumed and a typed one as measured', () => {
+    expect(placed({ by: 'finger', x: 3, y: -4 })).toMatchObject({ at: { x: 3, y: -4 }, measured: false });
+    expect(placed(typed(3, -4))).toMatchObject({ at: { x: 3, y: -4 }, measured: true });
+  });
+
+  it('measures an offset along a line and square off it, right positive', () => {
+    const north = placed({ by: 'offset', from: ref('A'), to: ref('C'), along: 3, out: 2 });
+    expectAt(north, 2, 3);
+    expect(north.measured).toBe(true);
+    expectAt(placed({ by: 'offset', from: ref('A'), to: ref('B'), along: 4, out: 1.5 }), 4, -1.5);
+    expectAt(placed({ by: 'offset', from: ref('A'), to: ref('B'), along: -2, out: -3 }), -2, 3);
+  });
+
+  it('keeps a point at the start of a line without length, as assumed', () => {
+    const twin = post('twin', typed(0, 0));
+    const { at, measured, findings } = placed(
+      { by: 'offset', from: ref('A'), to: ref('twin'), along: 3, out: 2 },
+      twin,
+    );
+    expect(at).toEqual({ x: 0, y: 0 });
+    expect(measured).toBe(false);
+    expect(findings).toMatchObject([
+      { code: 'line-has-no-length', severity: 'error', values: { a: 'A', b: 'twin' } },
+    ]);
+  });
+
+  it('measures azimuth and distance from another point', () => {
+    expectAt(placed({ by: 'bearing', from: ref('B'), azimuth: 90 * DEGREE, distance: 5 }), 15, 0);
+    expectAt(
+      placed({ by: 'bearing', from: ref('C'), azimuth: 210 * DEGREE, distance: 2 }),
+      -1,
+      10 - Math.sqrt(3),
+    );
+  });
+
+  it('divides a line, also beyond its ends, and is as sure as both of them', () => {
+    const middle = placed({ by: 'between', from: ref('B'), to: ref('C'), fraction: 0.25 });
+    expectAt(middle, 7.5, 2.5);
+    expect(middle.measured).toBe(true);
+    expectAt(placed({ by: 'between', from: ref('A'), to: ref('B'), fraction: -0.5 }), -5, 0);
+    const guess = post('guess', { by: 'finger', x: 4, y: 0 });
+    expect(placed({ by: 'between', from: ref('A'), to: ref('guess'), fraction: 0.5 }, guess).measured).toBe(
+      false,
+    );
+  });
+
+  it('takes over the place of another point, and how sure it is', () => {
+    expect(placed({ by: 'at', point: ref('B') })).toMatchObject({ at: { x: 10, y: 0 }, measured: true });
+    const guess = post('guess', { by: 'finger', x: 4, y: 1 });
+    expect(placed({ by: 'at', point: ref('guess') }, guess)).toMatchObject({
+      at: { x: 4, y: 1 },
+      measured: false,
+    });
+  });
+
+  it('follows courses and turns from vertex to vertex', () => {
+    const outline = thing('house', 'building', [
+      typed(1, 1),
+      { by: 'course', azimuth: 0, distance: 5 },
+      { by: 'turn', turn: 90 * DEGREE, distance: 2 },
+      { by: 'turn', turn: -45 * DEGREE, distance: Math.SQRT2 },
+      { by: 'course', azimuth: 180 * DEGREE, distance: 6 },
+    ]);
+    const { points } = resolvePoints(yard({ features: [outline] }));
+    expectAt(points.get('house/b'), 1, 6);
+    expectAt(points.get('house/c'), 3, 6);
+    expectAt(points.get('house/d'), 4, 7);
+    expectAt(points.get('house/e'), 4, 1);
+  });
+
+  describe('with two tapes', () => {
+    it('takes the crossing nearer to the remembered place', () => {
+      expectAt(placed(tapes({ x: 0, y: 1 }, ['A', 6], ['B', 8])), 3.6, 4.8);
+      expectAt(placed(tapes({ x: 0, y: -1 }, ['A', 6], ['B', 8])), 3.6, -4.8);
+    });
+
+    it('says by how much the tapes are too short, and keeps the remembered place', () => {
+      const { at, measured, findings } = placed(tapes({ x: 4, y: 1 }, ['A', 4], ['B', 5]));
+      expect([at, measured]).toEqual([{ x: 4, y: 1 }, false]);
+      expect(findings).toMatchObject([
+        {
+          code: 'tapes-too-short',
+          severity: 'error',
+          at: { id: 'x', vertex: 'a' },
+          values: { a: 'A', b: 'B' },
+        },
+      ]);
+      expect(findings[0]?.values).toHaveProperty('gap', 1);
+    });
+
+    it('says by how much one tape is too long', () => {
+      const { findings, measured } = placed(tapes({ x: 4, y: 1 }, ['A', 20], ['B', 5]));
+      expect(measured).toBe(false);
+      expect(findings).toMatchObject([{ code: 'tapes-too-long', values: { gap: 5 } }]);
+    });
+
+    it('refuses two tapes from one place', () => {
+      const twin = post('twin', typed(0, 0));
+      const { findings, measured } = placed(tapes({ x: 4, y: 1 }, ['A', 5], ['twin', 5]), twin);
+      expect(measured).toBe(false);
+      expect(findings).toMatchObject([{ code: 'tapes-same-place', values: { a: 'A', b: 'twin' } }]);
+    });
+
+    it('warns of a cut under 30° and over 150°, and not within', () => {
+      const cutFrom = (y: number) => {
+        const r = Math.hypot(5, y);
+        return placed(tapes({ x: 5, y }, ['A', r], ['B', r])).findings;
+      };
+      // seen from (5, y) the base of 10 spans 2·atan(5/y)
+      expect(cutFrom(5 / Math.tan(14 * DEGREE))).toMatchObject([{ code: 'weak-cut', severity: 'warning' }]);
+      expect(cutFrom(5 / Math.tan(16 * DEGREE))).toEqual([]);
+      expect(cutFrom(5 / Math.tan(74 * DEGREE))).toEqual([]);
+      expect(cutFrom(5 / Math.tan(76 * DEGREE))).toMatchObject([{ code: 'weak-cut' }]);
+    });
+  });
+
+  describe('with three and more tapes', () => {
+    const toX = { A: 5, B: Math.hypot(7, 4), C: Math.hypot(3, 6) };
+
+    it('meets tapes that agree', () => {
+      const found = placed(tapes({ x: 2, y: 5 }, ['A', toX.A], ['B', toX.B], ['C', toX.C]));
+      expect(found.at.x).toBeCloseTo(3, 6);
+      expect(found.at.y).toBeCloseTo(4, 6);
+      expect(found.measured).toBe(true);
+      expect(Math.max(...(found.tapeResiduals ?? [1]).map(Math.abs))).toBeLessThan(1e-6);
+      expect(found.findings).toEqual([]);
+    });
+
+    it('names the tape that does not fit the others', () => {
+      const d = post('D', typed(10, 10));
+      const found = placed(
+        tapes({ x: 2, y: 5 }, ['A', toX.A], ['B', toX.B], ['C', toX.C + 0.5], ['D', Math.hypot(7, 6)]),
+        d,
+      );
+      expect(found.findings).toMatchObject([
+        { code: 'tapes-disagree', severity: 'warning', values: { worst: 'C' } },
+      ]);
+      expect(found.tapeResiduals?.[2]).toBeGreaterThan(0.1);
+    });
+  });
+
+  it('resolves points measured from things that come later in the file', () => {
+    const { points } = resolvePoints(
+      yard({
+        features: [
+          post('w', { by: 'bearing', from: ref('v'), azimuth: 0, distance: 1 }),
+          post('v', { by: 'between', from: ref('u'), to: ref('t'), fraction: 0.5 }),
+          post('u', { by: 'at', point: ref('t') }),
+          post('t', typed(7, 7)),
+        ],
+      }),
+    );
+    expectAt(points.get('w/a'), 7, 8);
+  });
+
+  it('a turn waits for both vertices before it', () => {
+    // the first feature asks for the turn, whose first vertex is only known from the last
+    const { points } = resolvePoints(
+      yard({
+        features: [
+          post('asks', { by: 'at', point: ref('wall', 'c') }),
+          thing('wall', 'fence', [
+            { by: 'at', point: ref('late') },
+            typed(0, 5),
+            { by: 'turn', turn: 90 * DEGREE, distance: 2 },
+          ]),
+          post('late', typed(0, 0)),
+        ],
+      }),
+    );
+    expectAt(points.get('wall/c'), 2, 5);
+    expectAt(points.get('asks/a'), 2, 5);
+  });
+
+  it('leaves out points that are measured from themselves, and places the others', () => {
+    const { points } = resolvePoints(
+      yard({
+        features: [
+          post('p', { by: 'at', point: ref('q') }),
+          post('q', { by: 'at', point: ref('p') }),
+          post('s', typed(1, 1)),
+        ],
+      }),
+    );
+    expect([...points.keys()]).toEqual(['s/a']);
+  });
+
+  it('follows a chain of ten thousand points laid backwards', () => {
+    const count = 10_000;
+    const features = Array.from({ length: count }, (_, i) =>
+      post(`n${i}`, i === count - 1 ? typed(1, 2) : { by: 'at', point: ref(`n${i + 1}`) }),
+    );
+    expect(resolvePoints(yard({ features })).points.get('n0/a')?.at).toEqual({ x: 1, y: 2 });
+  });
+});
+
+describe('offsetPoint', () => {
+  it('is where the line says, at any heading', () => {
+    const p = offsetPoint({ x: 1, y: 1 }, { x: 4, y: 5 }, 5, 5);
+    expect(p.x).toBeCloseTo(8, 12); // (4, 5) and on by 5 to the right of (3, 4)/5
+    expect(p.y).toBeCloseTo(2, 12);
+  });
+});

@@ -1,0 +1,219 @@
+import { describe, expect, it } from 'vitest';
+import type { Run } from '../document/run';
+import type { Site } from '../document/site';
+import { pipe, push, ref, tee, thing, typed, yard } from '../testing/yard';
+import { derive } from './derive';
+
+function routed(facts: Partial<Run>, readings: readonly number[] = [], parts: Partial<Site> = tee()) {
+  const derived = derive({ ...yard(), ...parts, runs: [push(facts, readings)] });
+  return {
+    legs: derived.routes.get('run')?.legs.map((l) => [l.path, l.fromStation, l.toStation]),
+    length: derived.routes.get('run')?.length,
+    places: derived.marks.map((m) => m.place && [m.place.path, m.place.station]),
+    points: derived.marks.map((m) => m.place?.at),
+    findings: derived.findings.filter((f) => !/tie/.test(f.code)),
+  };
+}
+
+describe('a run with the flow', () => {
+  it('goes down its branch and on through the junction', () => {
+    const { legs, length, places, points } = routed({ entry: 'side', path: 'branch' }, [0, 3, 5, 7, 15]);
+    expect(legs).toEqual([
+      ['branch', 0, 5],
+      ['main', 10, 20],
+    ]);
+    expect(length).toBe(15);
+    expect(places).toEqual([
+      ['branch', 0],
+      ['branch', 3],
+      ['branch', 5],
+      ['main', 12],
+      ['main', 20],
+    ]);
+    expect(points[1]).toEqual({ x: 10, y: 2 });
+    expect(points[3]).toEqual({ x: 12, y: expect.closeTo(0, 12) });
+  });
+
+  it('starts where its entry stands', () => {
+    const features = [thing('mid', 'cleanout', [typed(4, 0)])];
+    expect(routed({ entry: 'mid', path: 'main' }, [3], { ...tee(), features }).places).toEqual([['main', 7]]);
+  });
+
+  it('counts the slope: 5 of cable for 4 of plan', () => {
+    const paths = [
+      pipe('main', [typed(0, 0), typed(20, 0)], {
+        stretches: [
+          { from: 0, material: 'clay', diameter: 0.1, slope: 0.75 },
+          { from: 12, material: 'clay', diameter: 0.1, slope: 0 },
+        ],
+      }),
+    ];
+    const { places, length } = routed({ entry: 'head', path: 'main' }, [5, 15, 17], { ...tee(), paths });
+    expect(length).toBeCloseTo(23, 12);
+    expect(places.map((p) => p?.[1])).toEqual([4, 12, 14].map((s) => expect.closeTo(s, 9)));
+  });
+});
+
+describe('a run against the flow', () => {
+  const up = { entry: 'end', path: 'main', direction: 'against-flow' } as const;
+
+  it('stays on its path when it turned nowhere', () => {
+    const { legs, places } = routed(up, [2, 18]);
+    expect(legs).toEqual([['main', 20, 0]]);
+    expect(places).toEqual([
+      ['main', 18],
+      ['main', 2],
+    ]);
+  });
+
+  it('turns into the branch that it took', () => {
+    const { legs, places, points } = routed({ ...up, branches: ['branch'] }, [10, 12, 15]);
+    expect(legs).toEqual([
+      ['main', 20, 10],
+      ['branch', 5, 0],
+    ]);
+    expect(places).toEqual([
+      ['main', 10],
+      ['branch', 3],
+      ['branch', 0],
+    ]);
+    expect(points[1]).toEqual({ x: 10, y: 2 });
+  });
+
+  it('cannot turn into a branch that joins behind it', () => {
+    const features = [thing('mid', 'cleanout', [typed(4, 0)])];
+    const { findings, legs } = routed({ ...up, entry: 'mid', branches: ['branch'] }, [], {
+      ...tee(),
+      features,
+    });
+    expect(findings).toMatchObject([
+      { code: 'branch-not-on-run', severity: 'error', values: { branch: 'branch' } },
+    ]);
+    expect(legs).toEqual([['main', 4, 0]]);
+  });
+
+  it('cannot turn into a path that joins another', () => {
+    const { findings } = routed({ ...up, branches: ['branch', 'branch'] });
+    expect(findings).toMatchObject([{ code: 'branch-not-on-run' }]);
+  });
+});
+
+describe('a drop on the way', () => {
+  const paths = [pipe('main', [typed(0, 0), { spot: typed(10, 0), drop: 2 }, typed(20, 0)])];
+  const parts = { ...tee(), paths };
+
+  it('takes cable while the plan stands still', () => {
+    const { places, length, findings } = routed({ entry: 'head', path: 'main' }, [10, 11, 12, 13], parts);
+    expect(length).toBe(22);
+    expect(places.map((p) => p?.[1])).toEqual([10, 10, 10, 11]);
+    expect(findings).toMatchObject([{ code: 'reading-in-drop', severity: 'note', at: { id: 'r2' } }]);
+  });
+
+  it('takes the same cable upwards', () => {
+    const { places } = routed({ entry: 'end', path: 'main', direction: 'against-flow' }, [9, 11, 13], parts);
+    expect(places.map((p) => p?.[1])).toEqual([11, 10, 9]);
+  });
+
+  it('at the head of the path can be gone up, and not beyond', () => {
+    const headed = [pipe('main', [{ spot: typed(0, 0), drop: 3 }, typed(20, 0)])];
+    const { places, length } = routed(
+      { entry: 'end', path: 'main', direction: 'against-flow' },
+      [20, 22, 24],
+      {
+        ...tee(),
+        paths: headed,
+      },
+    );
+    expect(length).toBe(23);
+    expect(places.map((p) => p?.[1])).toEqual([0, 0, undefined]);
+  });
+});
+
+describe('a run that leads nowhere', () => {
+  it('has no entry, or no path', () => {
+    expect(routed({ path: 'main' }).findings).toMatchObject([{ code: 'run-has-no-entry' }]);
+    expect(routed({ entry: 'head' }).findings).toMatchObject([{ code: 'run-has-no-path' }]);
+  });
+
+  it('has a path without a curve', () => {
+    const paths = [pipe('main', [typed(0, 0), typed(0, 0), typed(5, 0)])];
+    const { findings, legs } = routed({ entry: 'head', path: 'main' }, [1], { ...tee(), paths });
+    expect(findings).toMatchObject([
+      { code: 'path-leg-has-no-length', values: { leg: 1 } },
+      { code: 'path-cannot-be-computed', values: { path: 'main' } },
+    ]);
+    expect(legs).toBeUndefined();
+  });
+
+  it('has its entry off the path, and the finding says how far', () => {
+    const features = [thing('off', 'cleanout', [typed(5, 3)])];
+    const { findings, legs } = routed({ entry: 'off', path: 'main' }, [1], { ...tee(), features });
+    expect(legs).toBeUndefined();
+    expect(findings).toMatchObject([
+      {
+        code: 'entry-not-on-path',
+        severity: 'error',
+        values: { entry: 'off', path: 'main', distance: expect.closeTo(3, 9) },
+      },
+    ]);
+    expect(findings[0]?.values).toHaveProperty('reach', expect.closeTo(0.9144, 9));
+  });
+
+  it('is helped when its entry stands beside the path', () => {
+    const features = [thing('near', 'cleanout', [typed(5, 0.5)])];
+    const { findings, places } = routed({ entry: 'near', path: 'main' }, [1], { ...tee(), features });
+    expect(places).toEqual([['main', 6]]);
+    expect(findings).toMatchObject([
+      { code: 'entry-beside-path', severity: 'note', values: { distance: expect.closeTo(0.5, 9) } },
+    ]);
+  });
+
+  it('has a reading past the end: nothing is placed, and the finding says by how much', () => {
+    const { places, findings } = routed({ entry: 'side', path: 'branch' }, [15, 16.5]);
+    expect(places[1]).toBeNull();
+    expect(findings).toMatchObject([
+      {
+        code: 'reading-past-end',
+        severity: 'error',
+        at: { run: 'run', id: 'r2' },
+        values: { beyond: 1.5, length: 15, path: 'main' },
+      },
+    ]);
+  });
+});
+
+describe('coverage', () => {
+  const seen = (facts: Partial<Run>, readings: readonly number[]) =>
+    derive(yard({ ...tee(), runs: [push(facts, readings)] })).coverage;
+
+  it('reaches from the entry to the furthest reading, path by path', () => {
+    expect(seen({ entry: 'side', path: 'branch' }, [9, 2])).toEqual([
+      { path: 'branch', run: 'run', from: 0, to: 5 },
+      { path: 'main', run: 'run', from: 10, to: 14 },
+    ]);
+    expect(
+      seen({ entry: 'end', path: 'main', direction: 'against-flow', branches: ['branch'] }, [12]),
+    ).toEqual([
+      { path: 'main', run: 'run', from: 10, to: 20 },
+      { path: 'branch', run: 'run', from: 3, to: 5 },
+    ]);
+  });
+
+  it('is nothing without a reading in the pipe', () => {
+    expect(seen({ entry: 'side', path: 'branch' }, [])).toEqual([]);
+    expect(seen({ entry: 'side', path: 'branch', zero: { at: 'in-pipe', counter: 50 } }, [2])).toEqual([]);
+  });
+});
+
+describe('a branch', () => {
+  it('joins at the station of the vertex that it ends at', () => {
+    const derived = derive(yard(tee()));
+    expect(derived.paths.get('branch')?.joins).toEqual({ path: 'main', vertex: 'b', station: 10 });
+    expect(derived.paths.get('main')?.joins).toBeNull();
+  });
+
+  it('that ends at a feature joins nothing', () => {
+    const paths = [pipe('main', [typed(0, 0), { spot: { by: 'at', point: ref('end') } }])];
+    expect(derive(yard({ ...tee(), paths })).paths.get('main')?.joins).toBeNull();
+  });
+});
