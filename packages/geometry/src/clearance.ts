@@ -4,6 +4,7 @@ import { add, distance, type Point, scale, subtract } from './point';
 import { nearestOnPolyline } from './polyline';
 import { pointInRing } from './ring';
 import { segmentDistance } from './segment';
+import { NEGLIGIBLE_LENGTH_M } from './tolerances';
 
 /**
  * Distance from a first thing to a second, metres: negative by how deep the first is inside the second, 0 on
@@ -18,7 +19,7 @@ export type Clearance = Readonly<{ distance: number; from: Point; at: Point }>;
  */
 export function pointToCircle(p: Point, centre: Point, radius: number): Clearance {
   const away = distance(p, centre);
-  const outward = away > 0 ? scale(subtract(p, centre), 1 / away) : { x: 1, y: 0 };
+  const outward = away > NEGLIGIBLE_LENGTH_M ? scale(subtract(p, centre), 1 / away) : { x: 1, y: 0 };
   return { distance: away - radius, from: p, at: add(centre, scale(outward, radius)) };
 }
 

@@ -42,10 +42,8 @@ export function slicePath(
   return points;
 }
 
-/**
- * Chords for `length` metres of arc: a chord over the angle θ is R·(1 − cos(θ/2)) from its arc at the middle.
- */
+/** Chords for `length` metres of arc: a chord over the angle θ is 2R·sin²(θ/4) from its arc at the middle. */
 function chordCount(radius: number, length: number, maxSagitta: number): number {
-  const widest = 2 * Math.acos(Math.max(0, 1 - maxSagitta / radius));
+  const widest = 4 * Math.asin(Math.sqrt(Math.min(1, maxSagitta / radius) / 2));
   return Math.max(1, Math.ceil(length / radius / widest));
 }
