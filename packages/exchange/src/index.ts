@@ -1,1 +1,3 @@
-export {};
+export { marksCsv } from './marksCsv';
+export { type DerivedReport, derivedReport } from './report/derivedReport';
+export { siteFileName } from './siteFileName';

@@ -1,0 +1,99 @@
+import {
+  type ClockRange,
+  type Derived,
+  FOOT_M,
+  formatClock,
+  type Mark,
+  type MarkPlace,
+  type Reading,
+  type Site,
+  type Tie,
+} from '@footmark/site';
+import type { Words } from '@footmark/words';
+import { type CsvCell, csvText } from './csvText';
+
+/** Decimals of a foot or a metre: below a third of a millimetre. */
+const LENGTH_DECIMALS = 3;
+
+const ANGLE_DECIMALS = 1;
+
+/** The unit that a table's lengths are in: decimal feet also where the site prints feet and inches. */
+type TableUnit = { readonly name: 'ft' | 'm'; readonly metres: number };
+
+/**
+ * All marks as a table, one row each in the order of runs and readings; a mark without a place has its place's cells empty.
+ * The header names the unit of each length, `station_ft` or `station_m`. x is east and y north in the site frame.
+ */
+export function marksCsv(site: Site, derived: Derived, words: Words): string {
+  const unit: TableUnit =
+    site.units.length === 'm' ? { name: 'm', metres: 1 } : { name: 'ft', metres: FOOT_M };
+  const rows = derived.marks.map((mark) => markRow(mark, { site, words, unit }));
+  return csvText([header(unit.name), ...rows]);
+}
+
+function header(unit: string): readonly string[] {
+  return [
+    ...['mark', 'run', `reading_${unit}`, 'unit', 'seen', 'clock', 'passed'],
+    ...['path', `station_${unit}`, `x_${unit}`, `y_${unit}`],
+    ...['tie_1_from', `tie_1_${unit}`, 'tie_2_from', `tie_2_${unit}`, 'side', 'cut_deg'],
+    ...['check_from', `check_${unit}`],
+    ...['nearest_trunk', `trunk_clearance_${unit}`, `boundary_clearance_${unit}`, 'note'],
+  ];
+}
+
+type Setting = { readonly site: Site; readonly words: Words; readonly unit: TableUnit };
+
+function markRow({ run, reading, label, place }: Mark, setting: Setting): readonly CsvCell[] {
+  const { words, unit } = setting;
+  return [
+    label,
+    run.name === '' ? run.letter : `${run.letter} ${run.name}`,
+    amount(reading.counter, unit),
+    unit.name,
+    words.observationName(reading.seen),
+    clockText(reading),
+    words.yesNo(reading.passed),
+    ...placeCells(place, setting),
+    reading.note,
+  ];
+}
+
+const EMPTY_PLACE: readonly CsvCell[] = Array.from({ length: 15 }, () => null);
+
+function placeCells(place: MarkPlace | null, { site, words, unit }: Setting): readonly CsvCell[] {
+  if (place === null) return EMPTY_PLACE;
+  const { ties, clearances } = place;
+  const tieCells = (tie: Tie | null | undefined): readonly CsvCell[] =>
+    tie == null ? [null, null] : [words.referenceName(tie.from, site), amount(tie.distance, unit)];
+  const trunk = clearances.find((c) => c.kind === 'tree');
+  const boundary = clearances.find((c) => c.kind === 'boundary' || c.kind === 'boundary-line');
+  return [
+    words.targetName({ kind: 'path', id: place.path }, site),
+    amount(place.station, unit),
+    amount(place.at.x, unit),
+    amount(place.at.y, unit),
+    ...tieCells(ties?.pair[0]),
+    ...tieCells(ties?.pair[1]),
+    ties === null ? null : words.sideText(ties, site),
+    ties === null ? null : rounded((ties.cutAngle * 180) / Math.PI, ANGLE_DECIMALS),
+    ...tieCells(ties?.check),
+    trunk === undefined ? null : words.clearanceName(trunk, site),
+    trunk === undefined ? null : amount(trunk.distance, unit),
+    boundary === undefined ? null : amount(boundary.distance, unit),
+  ];
+}
+
+function clockText({ clock }: Reading): string {
+  if (clock === undefined) return '';
+  const range = { from: clock.from, to: clock.to ?? clock.from } as ClockRange; // the validator has kept them to 1…12
+  return formatClock(range, { plain: true });
+}
+
+function amount(metres: number, unit: TableUnit): number {
+  return rounded(metres / unit.metres, LENGTH_DECIMALS);
+}
+
+/** Rounded to some decimals, never −0. */
+function rounded(value: number, decimals: number): number {
+  return Number(value.toFixed(decimals)) + 0;
+}

@@ -1,0 +1,81 @@
+import type { Derived, Finding, ReferencePoint, Site } from '@footmark/site';
+import { directionText, lengthText, type Words } from '@footmark/words';
+import { markReport } from './markReport';
+import { coverageReport, pathReport } from './pathReport';
+import type { ReportSetting } from './reportSetting';
+import { roundedAngle, roundedLength } from './rounding';
+
+/** Raised by one when a key of the report goes away or changes its meaning. */
+const REPORT_VERSION = 1;
+
+/**
+ * All that follows from a site as one plain JSON value, in an order that depends on the site alone. Numbers are metres and
+ * radians in the site frame (to a micrometre and a nanoradian); `display` beside them is the text that people see. The README
+ * has the keys.
+ */
+export function derivedReport(site: Site, derived: Derived, words: Words) {
+  const setting: ReportSetting = { site, derived, words };
+  const paths = [...derived.paths.values()];
+  return {
+    report: 'footmark-report',
+    version: REPORT_VERSION,
+    language: words.language,
+    site: siteReport(site),
+    marks: derived.marks.map((mark) => markReport(mark, setting)),
+    paths: paths.map((path) => pathReport(path, setting)),
+    coverage: paths.map((path) => coverageReport(path, setting)),
+    references: derived.references.map((reference) => referenceReport(reference, setting)),
+    findings: derived.findings.map((finding) => findingReport(finding, setting)),
+  };
+}
+
+/** The report as a type, for programs that read it. */
+export type DerivedReport = ReturnType<typeof derivedReport>;
+
+function siteReport(site: Site) {
+  return {
+    id: site.id,
+    name: site.name,
+    address: site.address,
+    note: site.note,
+    createdAt: site.createdAt,
+    units: site.units,
+    north: roundedAngle(site.north),
+    tape: site.tape,
+    entryReach: site.entryReach,
+    features: site.features.length,
+    paths: site.paths.length,
+    runs: site.runs.length,
+    display: {
+      north: directionText(site.north, site.units),
+      tapeLength: lengthText(site.tape.length, site.units),
+      entryReach: lengthText(site.entryReach, site.units),
+    },
+  };
+}
+
+function referenceReport(reference: ReferencePoint, { site, words }: ReportSetting) {
+  return {
+    ...reference.ref,
+    name: words.referenceName(reference, site),
+    x: roundedLength(reference.at.x),
+    y: roundedLength(reference.at.y),
+    measured: reference.measured,
+    display: {
+      x: lengthText(reference.at.x, site.units),
+      y: lengthText(reference.at.y, site.units),
+    },
+  };
+}
+
+function findingReport(finding: Finding, { site, words }: ReportSetting) {
+  const { code, severity, at, values } = finding;
+  return {
+    code,
+    severity,
+    at,
+    name: words.targetName(at, site),
+    values,
+    ...words.findingText(finding, site),
+  };
+}

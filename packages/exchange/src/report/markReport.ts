@@ -1,0 +1,96 @@
+import type { Clearance, Mark, MarkPlace, Tie, Ties } from '@footmark/site';
+import { angleText, counterText, directionText, lengthText } from '@footmark/words';
+import type { ReportSetting } from './reportSetting';
+import { roundedAngle, roundedLength } from './rounding';
+
+/** A mark: the reading, how its number came about, and its place with ties and clearances. */
+export function markReport(mark: Mark, setting: ReportSetting) {
+  const { site, derived, words } = setting;
+  const { run, reading, label, trace, place } = mark;
+  return {
+    label,
+    run: run.id,
+    reading: reading.id,
+    seen: reading.seen,
+    seenName: words.observationName(reading.seen),
+    clock: reading.clock ?? null,
+    passed: reading.passed,
+    note: reading.note,
+    trace: {
+      counter: roundedLength(trace.counter),
+      counted: roundedLength(trace.counted),
+      zero: roundedLength(trace.zero),
+      scale: trace.scale,
+      cable: roundedLength(trace.cable),
+      riser: trace.riser,
+      sweepRadius: trace.sweepRadius,
+      entryLeg: roundedLength(trace.entryLeg),
+      along: roundedLength(trace.along),
+    },
+    steps: words.traceSteps(mark, site, derived),
+    display: {
+      counter: counterText(trace.counter, site.units),
+      along: lengthText(trace.along, site.units),
+    },
+    place: place === null ? null : placeReport(place, setting),
+  };
+}
+
+function placeReport(place: MarkPlace, setting: ReportSetting) {
+  const { site, words } = setting;
+  return {
+    path: place.path,
+    pathName: words.targetName({ kind: 'path', id: place.path }, site),
+    station: roundedLength(place.station),
+    x: roundedLength(place.at.x),
+    y: roundedLength(place.at.y),
+    flow: roundedAngle(place.flow),
+    display: {
+      station: lengthText(place.station, site.units),
+      x: lengthText(place.at.x, site.units),
+      y: lengthText(place.at.y, site.units),
+      flow: directionText(place.flow, site.units),
+    },
+    ties: place.ties === null ? null : tiesReport(place.ties, setting),
+    clearances: place.clearances.map((clearance) => clearanceReport(clearance, setting)),
+  };
+}
+
+function tiesReport(ties: Ties, setting: ReportSetting) {
+  const { site, words } = setting;
+  return {
+    pair: ties.pair.map((tie) => tieReport(tie, setting)),
+    check: ties.check === null ? null : tieReport(ties.check, setting),
+    side: ties.side,
+    cutAngle: roundedAngle(ties.cutAngle),
+    worstAxis: roundedLength(ties.worstAxis),
+    display: {
+      side: words.sideText(ties, site),
+      cutAngle: angleText(ties.cutAngle),
+      worstAxis: lengthText(ties.worstAxis, site.units),
+    },
+  };
+}
+
+function tieReport(tie: Tie, { site, words }: ReportSetting) {
+  return {
+    from: tie.from.ref,
+    name: words.referenceName(tie.from, site),
+    measured: tie.from.measured,
+    distance: roundedLength(tie.distance),
+    display: words.tieText(tie, site),
+  };
+}
+
+function clearanceReport(clearance: Clearance, { site, words }: ReportSetting) {
+  return {
+    feature: clearance.feature,
+    kind: clearance.kind,
+    name: words.clearanceName(clearance, site),
+    distance: roundedLength(clearance.distance),
+    x: roundedLength(clearance.at.x),
+    y: roundedLength(clearance.at.y),
+    toCentre: clearance.toCentre,
+    display: lengthText(clearance.distance, site.units),
+  };
+}

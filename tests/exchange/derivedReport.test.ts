@@ -1,0 +1,73 @@
+import { derivedReport } from '@footmark/exchange';
+import { parseLength } from '@footmark/site';
+import { en } from '@footmark/words';
+import { describe, expect, it } from 'vitest';
+import { rearAlley } from './rearAlley';
+
+const { site, derived } = rearAlley();
+const report = derivedReport(site, derived, en);
+
+/** Every value in the report with the keys that lead to it. */
+function* values(of: unknown, path = ''): Generator<readonly [string, unknown]> {
+  yield [path, of];
+  if (typeof of !== 'object' || of === null) return;
+  for (const [key, value] of Object.entries(of)) yield* values(value, `${path}.${key}`);
+}
+
+describe('the report', () => {
+  it('is plain JSON: it survives the way through text unchanged', () => {
+    expect(JSON.parse(JSON.stringify(report))).toEqual(report);
+    for (const [path, value] of values(report)) {
+      expect(value, path).not.toBeUndefined();
+      if (typeof value === 'number') expect(Number.isFinite(value), path).toBe(true);
+    }
+  });
+
+  it('is the same each time', () => {
+    const again = rearAlley();
+    expect(JSON.stringify(derivedReport(again.site, again.derived, en))).toBe(JSON.stringify(report));
+  });
+
+  it('has every mark, path, reference and finding', () => {
+    expect(report.marks.map((m) => m.label)).toEqual(derived.marks.map((m) => m.label));
+    expect(report.paths.map((p) => p.id)).toEqual(site.paths.map((p) => p.id));
+    expect(report.references.length).toBe(derived.references.length);
+    expect(report.findings.map((f) => f.code)).toEqual(derived.findings.map((f) => f.code));
+  });
+
+  it('shows numbers that can be recomputed: cable = scale · (counted − zero), along = cable − entry leg', () => {
+    for (const { trace } of report.marks) {
+      expect(trace.cable).toBeCloseTo(trace.scale * (trace.counted - trace.zero), 5);
+      expect(trace.along).toBeCloseTo(trace.cable - trace.entryLeg, 5);
+    }
+  });
+
+  it('prints the same lengths that it gives in metres', () => {
+    for (const { place } of report.marks) {
+      if (place === null) continue;
+      const read = parseLength(place.display.station, 'ft');
+      expect(read).toMatchObject({ ok: true });
+      if (read.ok) expect(Math.abs(read.value - place.station)).toBeLessThan(0.005 * 0.3048 + 1e-6);
+    }
+  });
+
+  it('accounts for the whole of every path: what was seen and what was not', () => {
+    for (const path of report.paths) {
+      const coverage = report.coverage.find((c) => c.path === path.id);
+      if (coverage === undefined) throw new Error(`no coverage of ${path.id}`);
+      const all = [...coverage.seen, ...coverage.unseen];
+      // every place, each 5 cm, is in some piece
+      for (let station = 0.0005; station < path.length; station += 0.05) {
+        expect(all.some((s) => s.from <= station && station <= s.to)).toBe(true);
+      }
+      for (const gap of coverage.unseen) {
+        const middle = (gap.from + gap.to) / 2;
+        expect(coverage.seen.some((s) => s.from < middle && middle < s.to)).toBe(false);
+      }
+    }
+  });
+
+  it('is longer along the cable than in plan', () => {
+    for (const path of report.paths) expect(path.developedLength).toBeGreaterThanOrEqual(path.length);
+  });
+});

@@ -1,0 +1,123 @@
+import { marksCsv } from '@footmark/exchange';
+import { en } from '@footmark/words';
+import { parse } from 'csv-parse/sync';
+import { describe, expect, it } from 'vitest';
+import { rearAlley } from './rearAlley';
+
+const FT = 0.3048;
+
+type Row = Readonly<Record<string, string>>;
+
+/** Read by a strict reader that we did not write (csv-parse): unequal rows and stray quotes are errors there. */
+function readBack(csv: string): readonly Row[] {
+  return parse(csv, { columns: true, record_delimiter: '\r\n' });
+}
+
+describe('the table of marks, read back by another reader', () => {
+  const { site, derived } = rearAlley();
+  const csv = marksCsv(site, derived, en);
+  const rows = readBack(csv);
+
+  it('has one row for each mark, in their order', () => {
+    expect(rows.map((row) => row.mark)).toEqual(derived.marks.map((m) => m.label));
+    expect(rows.length).toBeGreaterThan(10);
+  });
+
+  it('holds what was computed, in decimal feet', () => {
+    for (const [i, mark] of derived.marks.entries()) {
+      const row = rows[i] ?? {};
+      const { place } = mark;
+      if (place === null) throw new Error(`${mark.label} has a place in this sample`);
+      expect(Number(row.reading_ft)).toBeCloseTo(mark.reading.counter / FT, 3);
+      expect(row.unit).toBe('ft');
+      expect(Number(row.station_ft)).toBeCloseTo(place.station / FT, 2);
+      expect(Number(row.x_ft)).toBeCloseTo(place.at.x / FT, 2);
+      expect(Number(row.y_ft)).toBeCloseTo(place.at.y / FT, 2);
+      expect(row.seen).toBe(en.observationName(mark.reading.seen));
+      expect(row.path).not.toBe('');
+    }
+  });
+
+  it('gives ties that lead to the mark: each taped distance is the distance from its reference', () => {
+    const taped = derived.marks.filter((m) => m.place?.ties);
+    expect(taped.length).toBeGreaterThan(5);
+    for (const mark of taped) {
+      const row = rows.find((r) => r.mark === mark.label) ?? {};
+      for (const [i, tie] of (mark.place?.ties?.pair ?? []).entries()) {
+        expect(row[`tie_${i + 1}_from`]).toBe(en.referenceName(tie.from, site));
+        const [dx, dy] = [Number(row.x_ft) - tie.from.at.x / FT, Number(row.y_ft) - tie.from.at.y / FT];
+        expect(Number(row[`tie_${i + 1}_ft`])).toBeCloseTo(Math.hypot(dx, dy), 2);
+      }
+      expect(row.side).toMatch(/^on the (left|right), looking from /);
+      expect(Number(row.cut_deg)).toBeGreaterThan(0);
+      expect(Number(row.cut_deg)).toBeLessThan(180);
+    }
+  });
+
+  it('names the nearest trunk and the way to it and to the boundary', () => {
+    const near = rows.filter((row) => row.nearest_trunk !== '');
+    expect(near.length).toBe(rows.length);
+    for (const row of near) {
+      expect(Number.isFinite(Number.parseFloat(row.trunk_clearance_ft ?? ''))).toBe(true);
+      expect(Number.isFinite(Number.parseFloat(row.boundary_clearance_ft ?? ''))).toBe(true);
+    }
+  });
+
+  it('ends every row with CRLF and has as many rows as line ends', () => {
+    expect(csv.split('\r\n').length).toBe(rows.length + 2);
+    expect(csv.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
+  });
+});
+
+describe('what people typed', () => {
+  it('comes through whole: quotes, commas, line breaks, other scripts', () => {
+    const note = 'joint "open", 2 in\nraíces 根';
+    const { site, derived } = rearAlley((raw) => {
+      for (const run of raw.runs) for (const reading of run.readings) reading.note = note;
+    });
+    for (const row of readBack(marksCsv(site, derived, en))) expect(row.note).toBe(note);
+  });
+
+  it('is never run as a formula by a spreadsheet', () => {
+    const { site, derived } = rearAlley((raw) => {
+      for (const feature of raw.features) feature.name = `=HYPERLINK("x";"${feature.id}")`;
+      for (const path of raw.paths) path.name = '@cmd';
+      for (const run of raw.runs) for (const reading of run.readings) reading.note = '-1+1';
+    });
+    const numeric = /^-?\d+(\.\d+)?$/;
+    for (const row of readBack(marksCsv(site, derived, en))) {
+      for (const cell of Object.values(row)) {
+        if (!numeric.test(cell)) expect(cell).not.toMatch(/^[=+\-@\t\r]/);
+      }
+      expect(row.path).toBe("'@cmd");
+      expect(row.note).toBe("'-1+1");
+    }
+  });
+});
+
+describe('other sites', () => {
+  it('in metres are in metres', () => {
+    const { site, derived } = rearAlley((raw) => {
+      raw.units.length = 'm';
+    });
+    const [first] = readBack(marksCsv(site, derived, en));
+    expect(first?.unit).toBe('m');
+    expect(Number(first?.x_m)).toBeCloseTo(derived.marks[0]?.place?.at.x ?? Number.NaN, 3);
+  });
+
+  it('with a mark that has no place leave its cells empty', () => {
+    const { site, derived } = rearAlley((raw) => {
+      for (const reading of raw.runs[0]?.readings ?? []) reading.counter += 1000;
+    });
+    const [first] = readBack(marksCsv(site, derived, en));
+    expect(first).toMatchObject({ mark: 'A1', path: '', station_ft: '', tie_1_from: '', cut_deg: '' });
+    expect(Object.keys(first ?? {}).length).toBe(23);
+  });
+
+  it('without runs are a header alone', () => {
+    const { site, derived } = rearAlley((raw) => {
+      raw.runs = [];
+    });
+    expect(marksCsv(site, derived, en).split('\r\n').length).toBe(2);
+  });
+});
