@@ -22,8 +22,11 @@ export type Label = Readonly<{
   /** Larger is placed first. */
   priority: number;
   seat: LabelSeat;
-  /** For `along` and `on-line`: the line's azimuth (rad) and the length (m) about the anchor that the text may use. */
-  along?: Readonly<{ azimuth: number; span: number }>;
+  /**
+   * For `along` and `on-line`: the line's azimuth (rad), the length (m) about the anchor that the text may use, and the
+   * side of that direction to try first (where not given: above).
+   */
+  along?: Readonly<{ azimuth: number; span: number; side?: 'left' | 'right' }>;
   /** Radius about the anchor to keep off, paper mm. */
   clear: number;
   /** When no place near the anchor is free: further away with a leader, or not drawn at this scale. */

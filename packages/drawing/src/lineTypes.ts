@@ -47,8 +47,8 @@ export const lineTypes: Readonly<Record<string, LineType>> = {
   },
   hedge: {
     measured: { ink: 'plant', weight: PEN.fine },
-    assumed: { ink: 'plant', weight: PEN.fine, dash: [1, 0.7] },
-    pattern: { name: 'hedge', spacing: 2.4 },
+    assumed: { ink: 'plant', weight: PEN.fine, dash: [1.6, 0.8] },
+    pattern: { name: 'hedge', spacing: 2.6 },
   },
   boundary: {
     measured: { ink: 'land', weight: PEN.broad, dash: [10, 1.4, 0.7, 1.4, 0.7, 1.4] },

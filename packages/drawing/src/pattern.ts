@@ -4,7 +4,7 @@ import type { LinePrimitive, PatternPrimitive, Stroke, SymbolPrimitive } from '.
 /** Ornaments on one line: beyond it they are spaced wider, so that a mistyped kilometre cannot stop the program. */
 const MOST_ORNAMENTS = 4000;
 const FENCE_CROSS_MM = 0.9;
-const HEDGE_HALF_WIDTH_MM = 1.1;
+const HEDGE_HALF_WIDTH_MM = 1.4;
 const CURB_WIDTH_MM = 0.9;
 const WALL_TOOTH_MM = 1.2;
 const SCALLOP_POINTS = 6;
@@ -123,7 +123,7 @@ function scallops(places: readonly Place[], width: number, half: number): readon
       Array.from({ length: SCALLOP_POINTS }, (_, i) => {
         const t = (i + 0.5) / SCALLOP_POINTS;
         const along = pointAtAzimuth(point, azimuth, (reversed ? 0.5 - t : t - 0.5) * width);
-        const out = half * (0.62 + 0.38 * Math.sin(Math.PI * t));
+        const out = half * (0.5 + 0.5 * Math.sin(Math.PI * t));
         return pointAtAzimuth(along, azimuth + (reversed ? RIGHT : -RIGHT), out);
       }),
     );

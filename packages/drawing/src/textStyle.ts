@@ -1,5 +1,5 @@
 /** Heights of lettering on paper, mm, from the one scale that all texts use (ISO 3098 grades by √2, from memory). */
-export const TEXT_MM = { small: 1.8, normal: 2.2, large: 2.8, mark: 3.2 } as const;
+export const TEXT_MM = { small: 1.8, normal: 2.2, large: 2.8, mark: 2.8 } as const;
 
 /** Who is placed first where there is not room for all: what is painted on the ground before what only names things. */
 export const PRIORITY = {

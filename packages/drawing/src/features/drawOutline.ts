@@ -55,7 +55,7 @@ function lineTypeOf(feature: Feature, name: string | undefined): LineType {
 function nameOutline(of: DerivedFeature, type: LineType, into: LayerBuilder): void {
   const { feature, spec, points } = of;
   if (spec.shape === 'line') {
-    into.label(spec.layer, ...lineName(of, feature.name, type.measured.ink));
+    into.label(spec.layer, ...lineName(of, feature.name, type));
     return;
   }
   // a boundary's name belongs to the whole yard and is in the sheet's title

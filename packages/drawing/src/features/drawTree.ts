@@ -5,7 +5,7 @@ import { PEN } from '../lineTypes';
 import { crownOutline, seedOf } from '../symbols/crown';
 
 /** Width (m) of a lobe of a crown at true size. */
-const LOBE_M = 1.1;
+const LOBE_M = 1.3;
 const CROWN_TINT = 0.09;
 const SPREAD_DASH: readonly number[] = [1.4, 1.2];
 

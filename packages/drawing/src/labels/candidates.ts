@@ -28,13 +28,15 @@ const AROUND = [
   [0, -1],
 ] as const;
 const DIRECTION_COST = 0.12;
+/** Per mm from the symbol: near it, and once there is a leader. */
 const DISTANCE_COST = 0.3;
+const LEADER_COST = 0.16;
 /** Slides along a line, as shares of the room there is on either side of the anchor. */
 const SLIDES = [0, 0.35, -0.35, 0.7, -0.7, 1, -1] as const;
 const SLIDE_COST = 0.25;
 const OTHER_SIDE_COST = 0.15;
-/** Lines within this angle (rad) of straight up are read upwards, however rounding turns them. */
-const UPRIGHT_RAD = 0.02;
+/** Lines that lean to the left of straight up by less than this (rad) are still read upwards, as texts on a plan are. */
+const UPRIGHT_RAD = 0.17;
 
 /** Anchor (mm), half sizes (mm) with margin, and paper mm to the metre. */
 export type Fit = Readonly<{ x: number; y: number; halfW: number; halfH: number; mmPerMetre: number }>;
@@ -43,11 +45,11 @@ export type Fit = Readonly<{ x: number; y: number; halfW: number; halfH: number;
 export function nearCandidates(label: Label, fit: Fit): readonly Candidate[] {
   switch (label.seat) {
     case 'around':
-      return around(label, fit, NEAR_MM);
+      return around(label, fit, NEAR_MM, DISTANCE_COST);
     case 'centre':
       return centred(fit);
     case 'along':
-      return along(label, fit, [1, -1]);
+      return along(label, fit, label.along?.side === undefined ? [1, -1] : sidesFrom(label.along));
     case 'on-line':
       return along(label, fit, [0]);
   }
@@ -55,19 +57,19 @@ export function nearCandidates(label: Label, fit: Fit): readonly Candidate[] {
 
 /** Places further off, to be joined to the anchor by a leader. */
 export function farCandidates(label: Label, fit: Fit): readonly Candidate[] {
-  return around(label, fit, FAR_MM);
+  return around(label, fit, FAR_MM, LEADER_COST);
 }
 
 function level(fit: Fit, x: number, y: number): Box {
   return { x, y, ux: 1, uy: 0, halfW: fit.halfW, halfH: fit.halfH };
 }
 
-function around(label: Label, fit: Fit, reaches: readonly number[]): readonly Candidate[] {
+function around(label: Label, fit: Fit, reaches: readonly number[], perMm: number): readonly Candidate[] {
   return reaches.flatMap((reach) =>
     AROUND.map(([dx, dy], preference) => {
       const r = (label.clear + GAP_MM + reach) / Math.hypot(dx, dy);
       const box = level(fit, fit.x + dx * (r + fit.halfW), fit.y + dy * (r + fit.halfH));
-      return { box, cost: DIRECTION_COST * preference + DISTANCE_COST * reach };
+      return { box, cost: DIRECTION_COST * preference + perMm * reach };
     }),
   );
 }
@@ -104,6 +106,12 @@ function along(label: Label, fit: Fit, sides: readonly number[]): readonly Candi
       return { box, cost: SLIDE_COST * Math.abs(slide) * 2 + OTHER_SIDE_COST * i };
     }),
   );
+}
+
+/** Left of the text first (1), or right of it (-1): sides of a line turn over when its text has to. */
+function sidesFrom({ azimuth, side }: NonNullable<Label['along']>): readonly number[] {
+  const sameWay = Math.cos(readableAzimuth(azimuth) - azimuth) > 0;
+  return (side === 'left') === sameWay ? [1, -1] : [-1, 1];
 }
 
 /** The direction of a line in which its text is upright: rightwards, or upwards when it stands. */

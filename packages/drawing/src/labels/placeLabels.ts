@@ -1,5 +1,5 @@
 import Flatbush from 'flatbush';
-import type { Label } from '../label';
+import type { Label, LabelSeat } from '../label';
 import { type Box, boxesOverlap, discMeetsBox, segmentMeetsBox } from './box';
 import { type Candidate, type Fit, farCandidates, LONGEST_LEADER_MM, nearCandidates } from './candidates';
 import { type Hull, hullOfBox, paperGrid } from './paperGrid';
@@ -12,8 +12,15 @@ const LINE_HEIGHT = 1.4;
 /** What a text costs over each line that it crosses, and the most that lines count. */
 const CROSSING_COST = 1;
 const MOST_CROSSINGS = 4;
-/** A text that may be left out is, rather than stand on more lines than this. */
-const CROSSINGS_LEFT_OUT = 1;
+/** A text that may be left out is, rather than stand on more lines than this. The line that it is written on counts too. */
+const CROSSINGS_LEFT_OUT: Readonly<Record<LabelSeat, number>> = {
+  around: 0,
+  centre: 0,
+  along: 1,
+  'on-line': 2,
+};
+/** A place beside the anchor that costs this much is bad enough to look at those with a leader too. */
+const WORTH_A_LEADER = 1;
 /** Costs that differ by less are equal, so that rounding decides nothing. */
 const COST_EQUAL = 1e-6;
 
@@ -71,8 +78,9 @@ function findPlace(label: Label, fit: Fit, surroundings: (hull: Hull) => Surroun
   const onLine = label.seat === 'along' || label.seat === 'on-line';
   const about = onLine ? null : surroundings(hullOfAll(near));
   const close = cheapest(near, (box) => about ?? surroundings(hullOfBox(box)), label);
-  if (close !== null) return { box: close.box };
-  if (label.whenCrowded === 'leave-out') return null;
+  const beside = close === null ? null : { box: close.candidate.box };
+  if (label.whenCrowded === 'leave-out') return beside;
+  if (close !== null && close.cost < WORTH_A_LEADER) return beside;
   const far = farCandidates(label, fit);
   const around = surroundings(hullOfAll(far));
   const found = cheapest(
@@ -87,7 +95,8 @@ function findPlace(label: Label, fit: Fit, surroundings: (hull: Hull) => Surroun
       );
     },
   );
-  return found === null ? null : { box: found.box, leader: leaderTo(found.box, label, fit) };
+  if (found === null || (close !== null && found.cost >= close.cost)) return beside;
+  return { box: found.candidate.box, leader: leaderTo(found.candidate.box, label, fit) };
 }
 
 /** The free candidate that costs least, the earlier of equals. */
@@ -96,7 +105,7 @@ function cheapest(
   surroundings: (box: Box) => Surroundings,
   label: Label,
   accept: (candidate: Candidate) => boolean = () => true,
-): Candidate | null {
+): Readonly<{ candidate: Candidate; cost: number }> | null {
   let best: Candidate | null = null;
   let least = Infinity;
   for (const candidate of candidates) {
@@ -104,13 +113,13 @@ function cheapest(
     const around = surroundings(candidate.box);
     if (!isFree(candidate.box, around)) continue;
     const crossings = crossingsOf(candidate.box, around.strokes);
-    if (label.whenCrowded === 'leave-out' && crossings > CROSSINGS_LEFT_OUT) continue;
+    if (label.whenCrowded === 'leave-out' && crossings > CROSSINGS_LEFT_OUT[label.seat]) continue;
     const cost = candidate.cost + CROSSING_COST * crossings;
     if (cost >= least - COST_EQUAL || !accept(candidate)) continue;
     least = cost;
     best = candidate;
   }
-  return best;
+  return best === null ? null : { candidate: best, cost: least };
 }
 
 function isFree(box: Box, { settled, discs }: Surroundings): boolean {

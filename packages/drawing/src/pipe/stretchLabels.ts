@@ -5,6 +5,9 @@ import type { Label } from '../label';
 import { PRIORITY, TEXT_MM } from '../textStyle';
 import { pipePens } from './pipePens';
 
+/** Clear of ticks and flow arrows, paper mm. */
+const BESIDE_TICKS_MM = 1.2;
+
 type Straight = Readonly<{ from: number; to: number }>;
 
 /** What the pipe is, stretch by stretch (`4″ clay`), along the longest straight piece of each. */
@@ -26,7 +29,7 @@ export function stretchLabels(of: DerivedPath, units: Site['units'], words: Draw
         priority: PRIORITY.pipe,
         seat: 'along',
         along: { azimuth, span: straight.to - straight.from },
-        clear: 0,
+        clear: BESIDE_TICKS_MM,
         whenCrowded: 'leave-out',
         target: { kind: 'path', id: of.path.id },
       },

@@ -2,11 +2,11 @@ import type { Point } from '@footmark/geometry';
 
 /** Lobes of a crown: fewer look like a flower, more like a cog. */
 const FEWEST_LOBES = 9;
-const MOST_LOBES = 21;
+const MOST_LOBES = 60;
 const POINTS_PER_LOBE = 6;
-/** Share of the radius that a lobe stands out by, and by which lobes differ. */
-const LOBE_DEPTH = 0.085;
-const LOBE_VARIATION = 0.06;
+/** Share of its width that a lobe stands out by, and by which lobes lie deeper than others. */
+const LOBE_DEPTH = 0.26;
+const LOBE_VARIATION = 0.22;
 
 /**
  * A tree's crown as a draughtsman draws it in plan: an irregular ring of lobes within `radius` of `centre`, both in one unit.
@@ -16,16 +16,17 @@ export function crownOutline(centre: Point, radius: number, lobe: number, seed: 
   const random = sequence(seed);
   const wanted = Math.round((2 * Math.PI * radius) / lobe);
   const count = Math.min(MOST_LOBES, Math.max(FEWEST_LOBES, wanted));
-  const widths = Array.from({ length: count }, () => 0.75 + 0.5 * random());
+  const widths = Array.from({ length: count }, () => 0.6 + 0.8 * random());
   const whole = widths.reduce((sum, w) => sum + w, 0);
   const points: Point[] = [];
   let angle = 2 * Math.PI * random();
   for (const width of widths) {
     const sweep = (2 * Math.PI * width) / whole;
-    const reach = 1 - LOBE_DEPTH - LOBE_VARIATION * random();
+    const depth = LOBE_DEPTH * sweep * radius;
+    const foot = radius - depth - LOBE_VARIATION * sweep * radius * random();
     for (let i = 0; i < POINTS_PER_LOBE; i += 1) {
       const t = i / POINTS_PER_LOBE;
-      const r = radius * (reach + LOBE_DEPTH * Math.sin(Math.PI * t) - (i === 0 ? LOBE_DEPTH * 0.5 : 0));
+      const r = foot + depth * Math.sin(Math.PI * t);
       points.push({
         x: centre.x + r * Math.sin(angle + sweep * t),
         y: centre.y + r * Math.cos(angle + sweep * t),
