@@ -31,7 +31,7 @@ describe('plane distance over 100 ft at latitude 40', () => {
       toPlane(LATITUDE, LONGITUDE),
       toPlane(end.lat2 ?? Number.NaN, end.lon2 ?? Number.NaN),
     ];
-    // 0.2 mm: the projection's neglected terms, a sixth of the 1/16 in that a tape shows.
+    // 0.2 mm: the projection's neglected terms, an eighth of the 1/16 in that a tape shows.
     expect(Math.abs(distance(from, to) - HUNDRED_FEET_M)).toBeLessThan(2e-4);
     expect(Math.abs(Math.sin(azimuthBetween(from, to) - radians(azimuth)))).toBeLessThan(1e-5);
   });
