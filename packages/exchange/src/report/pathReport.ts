@@ -40,10 +40,10 @@ function stretchReport(
   { site, words }: ReportSetting,
 ) {
   return {
-    from,
+    from: roundedLength(from),
     to: roundedLength(to),
     material,
-    diameter,
+    diameter: roundedLength(diameter),
     slope,
     display: {
       from: lengthText(from, site.units),

@@ -1,0 +1,35 @@
+import { type FileProblem, type Opened, openSite } from '@footmark/site';
+
+/** A text in quotes, passed over, or one of the words that other programs write for a number that could not be computed. */
+const QUOTED_OR_NO_NUMBER = /"[^"\\\n]*(?:\\.[^"\\\n]*)*"|-?\b(?:NaN|Infinity)\b/g;
+
+/**
+ * As `openSite`. JSON has no NaN or Infinity, and its parser stops at one without saying where: in such a file they are made
+ * texts and it is opened again, so that the refusal has the path to each.
+ */
+export function openText(text: string): Opened {
+  const opened = openSite(text);
+  if (opened.ok || opened.failure.code !== 'not-json') return opened;
+  let found = false;
+  const quoted = text.replace(QUOTED_OR_NO_NUMBER, (part) => {
+    if (part.startsWith('"')) return part;
+    found = true;
+    return JSON.stringify(part);
+  });
+  if (!found) return opened;
+  const again = openSite(quoted);
+  if (again.ok || again.failure.code !== 'invalid') return again.ok ? opened : again;
+  const raw: unknown = JSON.parse(quoted);
+  const problems = again.failure.problems.map((problem) => withWord(problem, raw));
+  return { ok: false, failure: { ...again.failure, problems } };
+}
+
+/** A problem whose value is such a word says so. */
+function withWord(problem: FileProblem, raw: unknown): FileProblem {
+  const value = problem.path.reduce<unknown>(
+    (at, key) => (typeof at === 'object' && at !== null ? Reflect.get(at, key) : undefined),
+    raw,
+  );
+  const isWord = typeof value === 'string' && /^-?(NaN|Infinity)$/.test(value);
+  return isWord ? { ...problem, detail: value } : problem;
+}
