@@ -1,7 +1,5 @@
 import { type FileProblem, type Opened, openSite } from '@footmark/site';
-
-/** A text in quotes, passed over, or one of the words that other programs write for a number that could not be computed. */
-const QUOTED_OR_NO_NUMBER = /"[^"\\\n]*(?:\\.[^"\\\n]*)*"|-?\b(?:NaN|Infinity)\b/g;
+import { quoteNoNumbers } from './quoteNoNumbers';
 
 /**
  * As `openSite`. JSON has no NaN or Infinity, and its parser stops at one without saying where: in such a file they are made
@@ -10,15 +8,11 @@ const QUOTED_OR_NO_NUMBER = /"[^"\\\n]*(?:\\.[^"\\\n]*)*"|-?\b(?:NaN|Infinity)\b
 export function openText(text: string): Opened {
   const opened = openSite(text);
   if (opened.ok || opened.failure.code !== 'not-json') return opened;
-  let found = false;
-  const quoted = text.replace(QUOTED_OR_NO_NUMBER, (part) => {
-    if (part.startsWith('"')) return part;
-    found = true;
-    return JSON.stringify(part);
-  });
-  if (!found) return opened;
+  const quoted = quoteNoNumbers(text);
+  if (quoted === null) return opened;
   const again = openSite(quoted);
-  if (again.ok || again.failure.code !== 'invalid') return again.ok ? opened : again;
+  if (again.ok) return opened; // such a word stands where a text belongs
+  if (again.failure.code !== 'invalid') return again;
   const raw: unknown = JSON.parse(quoted);
   const problems = again.failure.problems.map((problem) => withWord(problem, raw));
   return { ok: false, failure: { ...again.failure, problems } };
