@@ -10,9 +10,11 @@ export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
 export type { RouteLeg, RunRoute } from './derive/runRoute';
 export { sideOf, type Tie, type Ties } from './derive/ties';
+export { dependsOn } from './document/dependsOn';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
 export { feature as featureSchema } from './document/feature';
 export { type IntegrityProblem, integrityProblems } from './document/integrity';
+export { siteJsonSchema } from './document/jsonSchema';
 export {
   type FileProblem,
   MOST_SITE_CHARACTERS,
