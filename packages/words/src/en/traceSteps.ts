@@ -1,4 +1,5 @@
-import type { Derived, Mark, MarkPlace, RouteLeg, RunRoute, Site } from '@footmark/site';
+import type { Derived, Mark, MarkPlace, ReadingTrace, RouteLeg, RunRoute, Site } from '@footmark/site';
+import type { ZeroKind } from '../codes';
 import { counterText, lengthText } from '../measureText';
 import { atStart, inSentence } from '../named';
 import type { TraceStep } from '../traceStep';
@@ -50,7 +51,7 @@ function cableSteps({ run, trace }: Mark, site: Site): readonly TraceStep[] {
       value: lengthText(trace.cable, site.units),
       note: 'What was counted since the zero, times the scale.',
     },
-    entryLegStep(trace.riser, trace.entryLeg, site),
+    entryLegStep(run.zero.at, trace, site),
     {
       step: 'along',
       label: 'Along the pipe',
@@ -60,11 +61,11 @@ function cableSteps({ run, trace }: Mark, site: Site): readonly TraceStep[] {
   ];
 }
 
-function entryLegStep(riser: number | null, entryLeg: number, site: Site): TraceStep {
+function entryLegStep(zeroAt: ZeroKind, { riser, entryLeg }: ReadingTrace, site: Site): TraceStep {
   const length = (metres: number) => lengthText(metres, site.units);
   const note =
     riser === null
-      ? 'The counter was zeroed in the pipe.'
+      ? `Nothing to take off: ${inSentence(zeroNames[zeroAt])}.`
       : `Riser of ${length(riser)} less the ${length(riser - entryLeg)} that its sweep saves.`;
   return { step: 'entry-leg', label: 'Entry leg', value: length(entryLeg), note };
 }
