@@ -7,11 +7,11 @@ export type Candidate = Readonly<{ box: Box; cost: number }>;
 /** Gap (mm) between a symbol and its text, and between a line and the text along it. */
 const GAP_MM = 0.5;
 /** A leader is no longer than this, mm. */
-export const LONGEST_LEADER_MM = 22;
+export const LONGEST_LEADER_MM = 26;
 
 /** Beyond about 2 mm a text is not seen to belong to its symbol without a leader. */
 const NEAR_MM = [0, 1.2] as const;
-const FAR_MM = [4, 6.5, 9, 12, 15, 18, 21] as const;
+const FAR_MM = [4, 6.5, 9, 12, 15, 18, 21, 24] as const;
 
 /**
  * Directions in the order in which cartography prefers them: upper right, right, upper left, left, lower right, above, lower left, below
@@ -26,6 +26,18 @@ const AROUND = [
   [0, 1],
   [-1, -1],
   [0, -1],
+] as const;
+/** A leader has more ways to go. */
+const FAR_AROUND = [
+  ...AROUND,
+  [2, 1],
+  [-2, 1],
+  [2, -1],
+  [-2, -1],
+  [1, 2],
+  [-1, 2],
+  [1, -2],
+  [-1, -2],
 ] as const;
 const DIRECTION_COST = 0.12;
 /** Per mm from the symbol: near it, and once there is a leader. */
@@ -45,7 +57,7 @@ export type Fit = Readonly<{ x: number; y: number; halfW: number; halfH: number;
 export function nearCandidates(label: Label, fit: Fit): readonly Candidate[] {
   switch (label.seat) {
     case 'around':
-      return around(label, fit, NEAR_MM, DISTANCE_COST);
+      return around(label, fit, AROUND, NEAR_MM, DISTANCE_COST);
     case 'centre':
       return centred(fit);
     case 'along':
@@ -57,18 +69,28 @@ export function nearCandidates(label: Label, fit: Fit): readonly Candidate[] {
 
 /** Places further off, to be joined to the anchor by a leader. */
 export function farCandidates(label: Label, fit: Fit): readonly Candidate[] {
-  return around(label, fit, FAR_MM, LEADER_COST);
+  return around(label, fit, FAR_AROUND, FAR_MM, LEADER_COST);
 }
 
 function level(fit: Fit, x: number, y: number): Box {
   return { x, y, ux: 1, uy: 0, halfW: fit.halfW, halfH: fit.halfH };
 }
 
-function around(label: Label, fit: Fit, reaches: readonly number[], perMm: number): readonly Candidate[] {
+function around(
+  label: Label,
+  fit: Fit,
+  directions: readonly (readonly [number, number])[],
+  reaches: readonly number[],
+  perMm: number,
+): readonly Candidate[] {
   return reaches.flatMap((reach) =>
-    AROUND.map(([dx, dy], preference) => {
+    directions.map(([dx, dy], preference) => {
       const r = (label.clear + GAP_MM + reach) / Math.hypot(dx, dy);
-      const box = level(fit, fit.x + dx * (r + fit.halfW), fit.y + dy * (r + fit.halfH));
+      const box = level(
+        fit,
+        fit.x + dx * r + Math.sign(dx) * fit.halfW,
+        fit.y + dy * r + Math.sign(dy) * fit.halfH,
+      );
       return { box, cost: DIRECTION_COST * preference + perMm * reach };
     }),
   );
