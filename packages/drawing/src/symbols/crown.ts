@@ -3,7 +3,7 @@ import type { Point } from '@footmark/geometry';
 /** Lobes of a crown: fewer look like a flower, more like a cog. */
 const FEWEST_LOBES = 9;
 const MOST_LOBES = 60;
-const POINTS_PER_LOBE = 6;
+const POINTS_PER_LOBE = 12;
 /** Share of its width that a lobe stands out by, and by which lobes lie deeper than others. */
 const LOBE_DEPTH = 0.26;
 const LOBE_VARIATION = 0.22;
