@@ -24,7 +24,7 @@ export function boundsOf(points: readonly Point[]): Bounds {
 export function distanceToBounds(p: Point, box: Bounds): number {
   const dx = Math.max(box.minX - p.x, 0, p.x - box.maxX);
   const dy = Math.max(box.minY - p.y, 0, p.y - box.maxY);
-  return Math.hypot(dx, dy);
+  return Math.sqrt(dx * dx + dy * dy); // several times faster than hypot, and asked for every mark and feature
 }
 
 /** Whether the box around the segment a–b and the box have a point in common. */

@@ -2,15 +2,12 @@ import type { Point } from '@footmark/geometry';
 import { describe, expect, it } from 'vitest';
 import type { Feature } from '../document/feature';
 import { square, thing, typed, yard } from '../testing/yard';
-import { nearestClearances } from './clearances';
+import { nearestClearances, obstacleGroups } from './clearances';
 import { derive } from './derive';
 
 function clearances(mark: Point, ...features: readonly Feature[]) {
   const derived = [...derive(yard({ features: [...features] })).features.values()];
-  return nearestClearances(
-    mark,
-    derived.filter((f) => f.spec.clearance !== undefined),
-  );
+  return nearestClearances(mark, obstacleGroups(derived));
 }
 
 const ORIGIN = { x: 0, y: 0 };

@@ -19,30 +19,56 @@ const SAME_QUESTION: Partial<Record<FeatureKind, FeatureKind>> = {
   shed: 'building',
 };
 
-/** The nearest feature of each kind that clearances are kept from, nearest first. */
-export function nearestClearances(mark: Point, features: readonly DerivedFeature[]): readonly Clearance[] {
-  const best = new Map<FeatureKind, Clearance>();
+/** The features that clearances are kept from, those that answer one question together. */
+export type ObstacleGroups = readonly (readonly DerivedFeature[])[];
+
+/** Groups the features that have a face to keep clear of. */
+export function obstacleGroups(features: readonly DerivedFeature[]): ObstacleGroups {
+  const groups = new Map<FeatureKind, DerivedFeature[]>();
   for (const derived of features) {
+    if (derived.spec.clearance === undefined) continue;
     const question = SAME_QUESTION[derived.feature.kind] ?? derived.feature.kind;
-    const leader = best.get(question);
-    const toBounds = distanceToBounds(mark, derived.bounds);
-    // within the box the mark may be inside the thing, and how deep is not known yet
-    const least = toBounds > 0 ? toBounds - radiusOf(derived) : -Infinity;
-    if (leader !== undefined && least >= leader.distance) continue;
-    const clearance = clearanceTo(mark, derived);
-    if (leader === undefined || clearance.distance < leader.distance) best.set(question, clearance);
+    const group = groups.get(question);
+    if (group === undefined) groups.set(question, [derived]);
+    else group.push(derived);
   }
-  return [...best.values()].sort((a, b) => a.distance - b.distance);
+  return [...groups.values()];
+}
+
+/** The nearest feature of each group, nearest first. */
+export function nearestClearances(mark: Point, groups: ObstacleGroups): readonly Clearance[] {
+  return groups.flatMap((group) => nearestOf(mark, group) ?? []).sort((a, b) => a.distance - b.distance);
+}
+
+/** Starts with the feature whose box is nearest, so that most others are passed over by their boxes alone. */
+function nearestOf(mark: Point, group: readonly DerivedFeature[]): Clearance | null {
+  const least = group.map((derived) => leastClearance(mark, derived));
+  const first = group[least.indexOf(Math.min(...least))];
+  if (first === undefined) return null;
+  let leader = clearanceTo(mark, first);
+  for (const [i, derived] of group.entries()) {
+    if (derived === first || (least[i] ?? 0) >= leader.distance) continue;
+    const clearance = clearanceTo(mark, derived);
+    if (clearance.distance < leader.distance) leader = clearance;
+  }
+  return leader;
+}
+
+/** No clearance (m) to the feature is less than this. */
+function leastClearance(mark: Point, { bounds, radius }: DerivedFeature): number {
+  const toBounds = distanceToBounds(mark, bounds);
+  // within the box the mark may be inside the thing, and how deep is not known yet
+  return toBounds > 0 ? toBounds - radius : -Infinity;
 }
 
 /** From a mark to one feature's face. */
 export function clearanceTo(mark: Point, derived: DerivedFeature): Clearance {
-  const { feature, spec, points } = derived;
+  const { feature, spec, points, radius } = derived;
   const centre = points[0] ?? mark;
   const closed = spec.shape === 'area';
   const nearest =
     spec.shape === 'point'
-      ? pointToCircle(mark, centre, radiusOf(derived))
+      ? pointToCircle(mark, centre, radius)
       : closed && spec.clearance === 'outline'
         ? pointToRing(mark, points)
         : pointToPolyline(mark, closed ? [...points, centre] : points);
@@ -51,13 +77,6 @@ export function clearanceTo(mark: Point, derived: DerivedFeature): Clearance {
     kind: feature.kind,
     distance: nearest.distance,
     at: nearest.at,
-    toCentre: spec.shape === 'point' && radiusOf(derived) === 0,
+    toCentre: spec.shape === 'point' && radius === 0,
   };
-}
-
-/** Of a round thing (m); 0 when no diameter is given, and for things that are not round. */
-export function radiusOf({ feature, spec }: DerivedFeature): number {
-  if (spec.shape !== 'point') return 0;
-  if (feature.kind === 'tree') return (feature.fields.trunkDiameter ?? 0) / 2;
-  return 'diameter' in feature.fields ? (feature.fields.diameter ?? 0) / 2 : 0;
 }

@@ -1,4 +1,5 @@
 import type { Site } from '../document/site';
+import { obstacleGroups } from './clearances';
 import { type SeenStretch, seenByRun } from './coverage';
 import { type DerivedFeature, deriveFeatures } from './deriveFeatures';
 import { type DerivedPath, derivePaths } from './derivePaths';
@@ -37,7 +38,7 @@ export function derive(site: Site): Derived {
     site,
     paths,
     references,
-    obstacles: placed.filter((f) => f.spec.clearance !== undefined),
+    obstacles: obstacleGroups(placed),
     blocks: placed.filter((f) => f.spec.blocksTape),
   };
   const findings: Finding[] = [...resolved.findings, ...aboutFeatures, ...aboutPaths];

@@ -15,6 +15,8 @@ export type DerivedFeature = {
   /** By vertex: measured, or put there by eye. */
   readonly measured: readonly boolean[];
   readonly bounds: Bounds;
+  /** Of a round thing (m); 0 when no diameter is given, and for things that are not round. */
+  readonly radius: number;
 };
 
 /** Places every feature; one with a vertex that has no place is left out. */
@@ -37,6 +39,7 @@ export function deriveFeatures(
       points,
       measured: places.map((p) => p.measured),
       bounds: boundsOf(points),
+      radius: spec.shape === 'point' ? radiusOf(feature) : 0,
     });
     const at = { kind: 'feature', id: feature.id } as const;
     if (feature.kind === 'tree' && feature.fields.trunkDiameter === undefined) {
@@ -47,4 +50,9 @@ export function deriveFeatures(
     }
   }
   return { features, findings };
+}
+
+function radiusOf(feature: Feature): number {
+  if (feature.kind === 'tree') return (feature.fields.trunkDiameter ?? 0) / 2;
+  return 'diameter' in feature.fields ? (feature.fields.diameter ?? 0) / 2 : 0;
 }

@@ -2,7 +2,7 @@ import { type Point, pointInRing } from '@footmark/geometry';
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import { settings } from '../rules/settings';
-import { type Clearance, nearestClearances } from './clearances';
+import { type Clearance, nearestClearances, type ObstacleGroups } from './clearances';
 import type { DerivedFeature } from './deriveFeatures';
 import type { DerivedPath } from './derivePaths';
 import { type Finding, finding, type Target } from './finding';
@@ -39,7 +39,7 @@ export type MarkSetting = {
   readonly site: Site;
   readonly paths: ReadonlyMap<string, DerivedPath>;
   readonly references: ReferenceIndex;
-  readonly obstacles: readonly DerivedFeature[];
+  readonly obstacles: ObstacleGroups;
   readonly blocks: readonly DerivedFeature[];
 };
 

@@ -22,7 +22,7 @@ export type ReferenceIndex = {
 };
 
 /** How many points are looked up at first: mostly enough. */
-const FIRST_LOOK = 32;
+const FIRST_LOOK = 20;
 
 /** Every point of every feature whose kind serves as a reference; a point that is `at` another is that other. */
 export function referenceIndex(features: ReadonlyMap<string, DerivedFeature>): ReferenceIndex {

@@ -1,4 +1,12 @@
-import { cutAngleAt, distance, type Point, segmentCrossesRing } from '@footmark/geometry';
+import {
+  cross,
+  cutAngleAt,
+  distance,
+  type Point,
+  scale,
+  segmentCrossesRing,
+  subtract,
+} from '@footmark/geometry';
 import type { TapeMeasure } from '../document/site';
 import { settings } from '../rules/settings';
 import { segmentMeetsBounds } from './bounds';
@@ -42,31 +50,34 @@ export function chooseTies(
   blocks: readonly DerivedFeature[],
   tape: TapeMeasure,
 ): Ties | null {
-  const usable = candidates(mark, references, blocks, tape.length);
-  const sigmas = usable.map((tie) => tieSigma(tie, tape));
-  let best: { i: number; j: number; worst: number } | null = null;
-  for (let i = 0; i < usable.length; i++) {
+  const usable = candidates(mark, references, blocks, tape);
+  let best: { a: Candidate; b: Candidate; worst: number } | null = null;
+  for (const [i, a] of usable.entries()) {
     for (let j = i + 1; j < usable.length; j++) {
-      const sine = Math.sin(cutAngleOf(mark, usable, i, j));
-      if (sine < WEAKEST_SINE) continue;
-      const worst = worstAxis(sine, sigmas[i] ?? 0, sigmas[j] ?? 0);
-      if (best === null || worst < best.worst - TIE_EQUAL_M) best = { i, j, worst };
+      const b = usable[j];
+      const sine = b === undefined ? 0 : sineOfCut(a, b);
+      if (b === undefined || sine < WEAKEST_SINE) continue;
+      const worst = worstAxis(sine, a.sigma, b.sigma);
+      if (best === null || worst < best.worst - TIE_EQUAL_M) best = { a, b, worst };
     }
   }
-  const [a, b] = [usable[best?.i ?? -1], usable[best?.j ?? -1]];
-  if (best === null || a === undefined || b === undefined) return null;
+  if (best === null) return null;
+  const { a, b, worst } = best;
   return {
-    pair: [a, b],
-    cutAngle: cutAngleAt(mark, a.from.at, b.from.at),
-    worstAxis: best.worst,
-    side: sideOf(mark, a.from.at, b.from.at),
-    check: checkTie(mark, [a, b], usable),
+    pair: [a.tie, b.tie],
+    cutAngle: cutAngleAt(mark, a.tie.from.at, b.tie.from.at),
+    worstAxis: worst,
+    side: sideOf(mark, a.tie.from.at, b.tie.from.at),
+    check: checkTie([a, b], usable),
   };
 }
 
-function cutAngleOf(mark: Point, usable: readonly Tie[], i: number, j: number): number {
-  const [a, b] = [usable[i], usable[j]];
-  return a === undefined || b === undefined ? 0 : cutAngleAt(mark, a.from.at, b.from.at);
+/** A tie that could be used: `toward` is the unit vector from the mark to the reference, `sigma` (m) the tape's deviation. */
+type Candidate = { readonly tie: Tie; readonly toward: Point; readonly sigma: number };
+
+/** Sine of the angle between two tapes at the mark, 0 to 1. */
+function sineOfCut(a: Candidate, b: Candidate): number {
+  return Math.abs(cross(a.toward, b.toward));
 }
 
 /**
@@ -92,31 +103,37 @@ function candidates(
   mark: Point,
   references: ReferenceIndex,
   blocks: readonly DerivedFeature[],
-  reach: number,
-): readonly Tie[] {
+  tape: TapeMeasure,
+): readonly Candidate[] {
   const found: Tie[] = [];
   const inSight = (from: ReferencePoint) =>
     !blocks.some(
       (block) =>
         segmentMeetsBounds(from.at, mark, block.bounds) && segmentCrossesRing(from.at, mark, block.points),
     );
-  for (const from of references.nearestFirst(mark, reach)) {
+  for (const from of references.nearestFirst(mark, tape.length)) {
     const tie = { from, distance: distance(from.at, mark) };
     const doubled = found.some((other) => distance(other.from.at, from.at) < SHORTEST_TIE_M);
     if (doubled || tie.distance < SHORTEST_TIE_M || !inSight(from)) continue;
     found.push(tie);
     if (found.length === MOST_CANDIDATES) break;
   }
-  return found.sort((a, b) => a.distance - b.distance || (a.from.key < b.from.key ? -1 : 1));
+  return found
+    .sort((a, b) => a.distance - b.distance || (a.from.key < b.from.key ? -1 : 1))
+    .map((tie) => ({
+      tie,
+      toward: scale(subtract(tie.from.at, mark), 1 / tie.distance),
+      sigma: tieSigma(tie, tape),
+    }));
 }
 
 /** The third tape that cuts the weaker of the two best; a check that runs along a tape would find no error of it. */
-function checkTie(mark: Point, pair: readonly [Tie, Tie], usable: readonly Tie[]): Tie | null {
+function checkTie([a, b]: readonly [Candidate, Candidate], usable: readonly Candidate[]): Tie | null {
   let best: { tie: Tie; sine: number } | null = null;
-  for (const tie of usable) {
-    if (tie === pair[0] || tie === pair[1]) continue;
-    const sine = Math.min(...pair.map((of) => Math.sin(cutAngleAt(mark, tie.from.at, of.from.at))));
-    if (best === null || sine > best.sine + TIE_EQUAL_M) best = { tie, sine };
+  for (const third of usable) {
+    if (third === a || third === b) continue;
+    const sine = Math.min(sineOfCut(third, a), sineOfCut(third, b));
+    if (best === null || sine > best.sine + TIE_EQUAL_M) best = { tie: third.tie, sine };
   }
   return best?.tie ?? null;
 }
