@@ -1,6 +1,6 @@
 import { type Point, pointToCircle, pointToPolyline, pointToRing } from '@footmark/geometry';
 import type { FeatureKind } from '../kinds/featureKinds';
-import { distanceToBounds } from './bounds';
+import { depthInBounds, distanceToBounds } from './bounds';
 import type { DerivedFeature } from './deriveFeatures';
 
 /** Least distance (m) from a mark to a feature's face, negative inside, and the place on the face. */
@@ -43,11 +43,14 @@ export function nearestClearances(mark: Point, groups: ObstacleGroups): readonly
 /** Starts with the feature whose box is nearest, so that most others are passed over by their boxes alone. */
 function nearestOf(mark: Point, group: readonly DerivedFeature[]): Clearance | null {
   const least = group.map((derived) => leastClearance(mark, derived));
-  const first = group[least.indexOf(Math.min(...least))];
+  let start = 0;
+  for (let i = 1; i < least.length; i++) if ((least[i] ?? 0) < (least[start] ?? 0)) start = i;
+  const first = group[start];
   if (first === undefined) return null;
   let leader = clearanceTo(mark, first);
-  for (const [i, derived] of group.entries()) {
-    if (derived === first || (least[i] ?? 0) >= leader.distance) continue;
+  for (let i = 0; i < group.length; i++) {
+    const derived = group[i];
+    if (derived === undefined || i === start || (least[i] ?? 0) >= leader.distance) continue;
     const clearance = clearanceTo(mark, derived);
     if (clearance.distance < leader.distance) leader = clearance;
   }
@@ -55,10 +58,9 @@ function nearestOf(mark: Point, group: readonly DerivedFeature[]): Clearance | n
 }
 
 /** No clearance (m) to the feature is less than this. */
-function leastClearance(mark: Point, { bounds, radius }: DerivedFeature): number {
+function leastClearance(mark: Point, { bounds, radius, spec }: DerivedFeature): number {
   const toBounds = distanceToBounds(mark, bounds);
-  // within the box the mark may be inside the thing, and how deep is not known yet
-  return toBounds > 0 ? toBounds - radius : -Infinity;
+  return toBounds === 0 && spec.clearance === 'outline' ? -depthInBounds(mark, bounds) : toBounds - radius;
 }
 
 /** From a mark to one feature's face. */

@@ -96,7 +96,8 @@ export function worstAxis(sineOfCut: number, sigmaA: number, sigmaB: number): nu
 /** Of one tie (m): the pull, the tape's own length, and the reference when it was put on the sketch by eye. */
 function tieSigma(tie: Tie, tape: TapeMeasure): number {
   const reference = tie.from.measured ? 0 : settings.assumedPointSigma.value;
-  return Math.hypot(tape.sigma, settings.tapeRelative.value * tie.distance, reference);
+  const pull = settings.tapeRelative.value * tie.distance;
+  return Math.sqrt(tape.sigma ** 2 + pull ** 2 + reference ** 2);
 }
 
 function candidates(

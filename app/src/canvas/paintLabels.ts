@@ -1,0 +1,63 @@
+import type { MeasureText, PlacedLabel } from '@footmark/drawing';
+import { PX_PER_MM, planToScreen } from './camera';
+import type { PaintSetting } from './paintPrimitives';
+
+/** The plan's lettering. */
+const FAMILY = '"Barlow Semi Condensed", "Arial Narrow", sans-serif';
+
+/** Em of the font to the height of its capitals, which is what a label gives (Barlow: 0.7). */
+const EM_PER_HEIGHT = 1 / 0.7;
+
+/** CSS font of a label of a height in paper mm. */
+function fontOf(heightMm: number, weight: 'regular' | 'bold'): string {
+  return `${weight === 'bold' ? 600 : 500} ${heightMm * EM_PER_HEIGHT * PX_PER_MM}px ${FAMILY}`;
+}
+
+/** Measures texts in the plan's lettering; widths of what was measured once are remembered. */
+export function textMeasurer(context: CanvasRenderingContext2D): MeasureText {
+  const known = new Map<string, number>();
+  return (text, heightMm, weight) => {
+    const key = `${weight}|${text}`;
+    let perMm = known.get(key);
+    if (perMm === undefined) {
+      context.font = fontOf(10, weight);
+      perMm = context.measureText(text).width / PX_PER_MM / 10;
+      known.set(key, perMm);
+    }
+    return perMm * heightMm;
+  };
+}
+
+/** Paints placed labels, each with its leader and, on its line, paper below it. */
+export function paintLabels(labels: readonly PlacedLabel[], setting: PaintSetting): void {
+  const { context, camera, size, palette } = setting;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  for (const { label, at, azimuth, leader } of labels) {
+    const centre = planToScreen(camera, size, at);
+    if (leader) {
+      const [from, to] = leader.map((p) => planToScreen(camera, size, p));
+      if (from && to) {
+        context.beginPath();
+        context.moveTo(from.x, from.y);
+        context.lineTo(to.x, to.y);
+        context.strokeStyle = palette[label.ink];
+        context.globalAlpha = 0.6;
+        context.lineWidth = 0.8;
+        context.stroke();
+        context.globalAlpha = 1;
+      }
+    }
+    context.save();
+    context.translate(centre.x, centre.y);
+    context.rotate(azimuth - Math.PI / 2);
+    context.font = fontOf(label.height, label.weight);
+    context.lineWidth = label.seat === 'on-line' ? 6 : 3.5;
+    context.lineJoin = 'round';
+    context.strokeStyle = label.seat === 'on-line' ? palette.paper : palette.halo;
+    context.strokeText(label.text, 0, 0);
+    context.fillStyle = palette[label.ink];
+    context.fillText(label.text, 0, 0);
+    context.restore();
+  }
+}

@@ -1,0 +1,47 @@
+import type { Point } from '@footmark/geometry';
+import { create } from 'zustand';
+import { type Camera, cameraFor, type ViewSize, zoomedAt } from './camera';
+import type { Theme } from './palette';
+
+type Box = { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
+
+type PlanView = {
+  /** The camera at rest; null until the first site is shown. */
+  readonly camera: Camera | null;
+  readonly size: ViewSize;
+  readonly theme: Theme;
+};
+
+/** What the plan shows. A gesture in progress is not in here: it comes when the hand rests. */
+export const usePlanView = create<PlanView>()(() => ({
+  camera: null,
+  size: { width: 800, height: 600 },
+  theme: 'paper',
+}));
+
+const FIT_MARGIN_PX = 48;
+
+/** Shows a box whole. */
+export function fitView(box: Box | null): void {
+  usePlanView.setState((view) => ({
+    camera: cameraFor(box, view.size, Math.min(FIT_MARGIN_PX, view.size.width / 10)),
+  }));
+}
+
+/** Scales about the middle of the view. */
+export function zoomView(factor: number): void {
+  usePlanView.setState(({ camera, size }) => ({
+    camera: camera && zoomedAt(camera, size, { x: size.width / 2, y: size.height / 2 }, factor),
+  }));
+}
+
+/** Moves the view so that a point lies well inside it; the scale stays. */
+export function bringIntoView(p: Point): void {
+  usePlanView.setState(({ camera, size }) => {
+    if (camera === null) return {};
+    const half = { x: size.width / 2 / camera.pxPerMetre, y: size.height / 2 / camera.pxPerMetre };
+    const inside =
+      Math.abs(p.x - camera.centre.x) < half.x * 0.8 && Math.abs(p.y - camera.centre.y) < half.y * 0.8;
+    return inside ? {} : { camera: { ...camera, centre: p } };
+  });
+}

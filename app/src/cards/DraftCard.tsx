@@ -1,0 +1,88 @@
+import { isPath, kindSpec, pointOwners, type Spot } from '@footmark/site';
+import { Check, Undo2, X } from 'lucide-react';
+import { useState } from 'react';
+import { Action } from '../controls/Action';
+import { LegForm } from '../measure/LegForm';
+import { SpotForm } from '../measure/SpotForm';
+import { useSite } from '../session/siteSession';
+import { take } from '../session/workbench';
+import { isReady, type Tool } from '../tools/tool';
+import { finishDrawing, missingPoints, placeInTool, stepBack } from '../tools/useTool';
+import { words } from '../words';
+import styles from './cards.module.css';
+import { PointList } from './PointList';
+
+/** What is being drawn: a tap puts a point down, and everything can be typed as it was measured instead. */
+export function DraftCard({ tool }: { readonly tool: Tool }) {
+  const [measuring, setMeasuring] = useState(false);
+  const site = useSite();
+  const name = tool.subject.what === 'path' ? 'Pipe' : words.featureKindName(tool.subject.kind);
+  const place = (spot: Spot) => {
+    setMeasuring(false);
+    placeInTool({ spot });
+  };
+  const first = tool.points.length === 0;
+  const legs = tool.shape !== 'point' && !first;
+  return (
+    <section className={styles.card} aria-label={`Draw: ${name}`}>
+      <div className={styles.head}>
+        <h2>{name}</h2>
+        <Action look="quiet" onPress={() => take(null)}>
+          <X size={20} aria-hidden /> Cancel
+        </Action>
+      </div>
+      <p className={styles.empty}>{instruction(tool)}</p>
+      {legs ? <LegForm hasLegBefore={tool.points.length > 1} onLeg={place} /> : null}
+      {measuring || (first && tool.shape !== 'point' && site.features.length > 0 && measuring) ? (
+        <SpotForm
+          self={null}
+          spot={null}
+          place={null}
+          submit={tool.shape === 'point' ? `Place the ${name.toLowerCase()}` : 'Place this point'}
+          onPlace={place}
+          onCancel={() => setMeasuring(false)}
+        />
+      ) : (
+        <div className={styles.actions}>
+          <Action onPress={() => setMeasuring(true)}>
+            {first ? 'Type how it was measured' : 'Measure the next point'}
+          </Action>
+          {tool.subject.what === 'path' || tool.shape !== 'point' ? (
+            <PointList label="Use a point that is there" onChoose={(point) => place({ by: 'at', point })} />
+          ) : null}
+        </div>
+      )}
+      {tool.shape === 'point' ? null : (
+        <div className={styles.actions}>
+          <Action look="primary" onPress={finishDrawing} isDisabled={!isReady(tool)}>
+            <Check size={20} aria-hidden /> Finish
+          </Action>
+          <Action onPress={stepBack} isDisabled={first}>
+            <Undo2 size={20} aria-hidden /> Take back the last point
+          </Action>
+        </div>
+      )}
+    </section>
+  );
+
+  function instruction(of: Tool): string {
+    const missing = missingPoints(of);
+    if (of.subject.what === 'path') {
+      const hasEntry = pointOwners(site).some((o) => !isPath(o) && kindSpec(o.kind).entry);
+      if (of.points.length === 0) {
+        return hasEntry
+          ? 'Tap where the pipe begins at the house: a cleanout, a stack or the wall. Draw on with the flow, to the tap.'
+          : 'Tap where the pipe begins at the house, then each bend, to the tap.';
+      }
+      return missing > 0 ? 'Tap the next bend, or the end.' : 'Tap the next bend, or finish at the tap.';
+    }
+    if (of.shape === 'point') return 'Tap the plan where it stands.';
+    if (of.points.length === 0) {
+      return of.shape === 'area' ? 'Tap the first corner.' : 'Tap where it begins.';
+    }
+    if (missing > 0) return 'Tap the next point, or type the leg as measured.';
+    return of.shape === 'area'
+      ? 'Tap the next corner, or finish: the last side closes by itself.'
+      : 'Tap the next point, or finish.';
+  }
+}

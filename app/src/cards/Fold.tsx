@@ -1,0 +1,23 @@
+import { ChevronDown } from 'lucide-react';
+import type { ReactNode } from 'react';
+import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
+import styles from './Fold.module.css';
+
+type Props = { readonly title: string; readonly children: ReactNode; readonly isOpen?: boolean };
+
+/** A part of a card that opens when it is wanted. */
+export function Fold({ title, children, isOpen = false }: Props) {
+  return (
+    <Disclosure className={styles.fold ?? ''} defaultExpanded={isOpen}>
+      <Heading className={styles.heading ?? ''} level={3}>
+        <Button slot="trigger" className={styles.trigger ?? ''}>
+          {title}
+          <ChevronDown size={20} aria-hidden />
+        </Button>
+      </Heading>
+      <DisclosurePanel>
+        <div className={styles.inside}>{children}</div>
+      </DisclosurePanel>
+    </Disclosure>
+  );
+}

@@ -1,0 +1,51 @@
+import { marksCsv, siteFileName } from '@footmark/exchange';
+import { writeSite } from '@footmark/site';
+import { cautionCodes } from '@footmark/words';
+import { Download } from 'lucide-react';
+import { Action } from '../controls/Action';
+import { useDerived, useSite } from '../session/siteSession';
+import { words } from '../words';
+import styles from './cards.module.css';
+import { downloadText } from './downloadText';
+
+/** What leaves this device: files, and the cautions that go with them. */
+export function HandOffCard() {
+  const site = useSite();
+  const derived = useDerived();
+  return (
+    <section className={styles.card} aria-label="Hand-off">
+      <div className={styles.head}>
+        <h2>Hand-off</h2>
+      </div>
+      <div className={styles.section}>
+        <Action
+          wide
+          onPress={() => downloadText(siteFileName(site, 'json'), writeSite(site), 'application/json')}
+        >
+          <Download size={20} aria-hidden /> Download the site file
+        </Action>
+        <Action
+          wide
+          onPress={() => downloadText(siteFileName(site, 'csv'), marksCsv(site, derived, words), 'text/csv')}
+          isDisabled={derived.marks.length === 0}
+        >
+          <Download size={20} aria-hidden /> Download marks as CSV
+        </Action>
+        <p className={styles.empty}>
+          The site file opens in Footmark on any other device. Nothing is sent anywhere.
+        </p>
+      </div>
+      <div className={styles.section}>
+        <h3>Before anyone digs</h3>
+        {cautionCodes.map((code) => {
+          const { title, text } = words.cautionText(code);
+          return (
+            <p key={code}>
+              <strong>{title}</strong> {text}
+            </p>
+          );
+        })}
+      </div>
+    </section>
+  );
+}

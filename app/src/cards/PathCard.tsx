@@ -1,0 +1,84 @@
+import { changePath, type Path, removeThing } from '@footmark/site';
+import { lengthText } from '@footmark/words';
+import { ArrowLeft, Trash2 } from 'lucide-react';
+import { Action } from '../controls/Action';
+import { Choice } from '../controls/Choice';
+import { TextLine } from '../controls/TextLine';
+import { LengthField } from '../controls/unitFields';
+import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
+import { select } from '../session/workbench';
+import { words } from '../words';
+import styles from './cards.module.css';
+import { FindingRow } from './FindingRow';
+import { StretchTable } from './StretchTable';
+import { VertexList } from './VertexList';
+
+const STATES = ['existing', 'proposed', 'as-built'] as const;
+
+/** One pipe: what it is made of from where to where, and the points that it is drawn through. */
+export function PathCard({ path }: { readonly path: Path }) {
+  const site = useSite();
+  const derived = useDerived();
+  const curve = derived.paths.get(path.id);
+  const about = derived.findings.filter((f) => f.at.kind === 'path' && f.at.id === path.id);
+  const name = path.name || 'the pipe';
+  const remove = () => {
+    const places = derivedFrom(site).points;
+    edit(`Delete ${name}`, (s) => removeThing(s, { id: path.id, places }));
+    select(null);
+  };
+  return (
+    <section className={styles.card} aria-label={path.name || 'Pipe'}>
+      <div className={styles.head}>
+        <Action look="quiet" onPress={() => select(null)}>
+          <ArrowLeft size={20} aria-hidden /> Line
+        </Action>
+        <Action look="quiet" onPress={remove}>
+          <Trash2 size={20} aria-hidden /> Delete
+        </Action>
+      </div>
+      <h2 className={styles.title}>
+        {path.name || 'Pipe'}
+        {curve ? `, ${lengthText(curve.length, site.units)}` : ''}
+      </h2>
+      {about.map((finding) => (
+        <FindingRow key={finding.code} finding={finding} />
+      ))}
+      <div className={styles.pair}>
+        <TextLine
+          label="Name"
+          value={path.name}
+          onCommit={(text) =>
+            edit('Name the pipe', (s) => changePath(s, { id: path.id, facts: { name: text } }))
+          }
+        />
+        <Choice
+          label="State"
+          options={STATES.map((id) => ({ id, name: words.pathStateName(id) }))}
+          value={path.state}
+          onChange={(state) =>
+            edit('Change the state', (s) => changePath(s, { id: path.id, facts: { state } }))
+          }
+        />
+      </div>
+      <div className={styles.section}>
+        <h3>What it is made of</h3>
+        <StretchTable path={path} length={curve?.length ?? null} />
+      </div>
+      <LengthField
+        label="Radius of its bends"
+        value={path.bendRadius}
+        required
+        hint="Centre line of the fittings. The cable takes the bend, not the corner."
+        onChange={(bendRadius) =>
+          bendRadius !== undefined &&
+          edit('Change the bends', (s) => changePath(s, { id: path.id, facts: { bendRadius } }))
+        }
+      />
+      <div className={styles.section}>
+        <h3>Points, with the flow</h3>
+        <VertexList owner={path} closed={false} />
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,112 @@
+import type { Parsed } from '@footmark/site';
+import { type Ref as ReactRef, useEffect, useState } from 'react';
+import { Input, Label, Text, TextField } from 'react-aria-components';
+import { words } from '../words';
+import styles from './controls.module.css';
+
+type Props = {
+  readonly label: string;
+  /** The value in SI; undefined: not given. */
+  readonly value: number | undefined;
+  readonly parse: (text: string) => Parsed;
+  /** Text that parses back to the value. */
+  readonly print: (value: number) => string;
+  /** Called with every text that is a value, and with undefined for an empty field that may be empty. */
+  readonly onChange: (value: number | undefined) => void;
+  readonly required?: boolean;
+  readonly hint?: string;
+  readonly placeholder?: string;
+  /** `leaving`: the value is taken over when the field is left or Enter is pressed; `typing`: with every key. */
+  readonly when?: 'leaving' | 'typing';
+  readonly onEnter?: () => void;
+  readonly inputRef?: ReactRef<HTMLInputElement>;
+  readonly autoFocus?: boolean;
+};
+
+/** A measurement, typed in any notation that the trade writes. What cannot be read says so below the field and changes nothing. */
+export function MeasureField({
+  label,
+  value,
+  parse,
+  print,
+  onChange,
+  required = false,
+  hint,
+  placeholder,
+  when = 'leaving',
+  onEnter,
+  inputRef,
+  autoFocus = false,
+}: Props) {
+  const shown = value === undefined ? '' : print(value);
+  const [text, setText] = useState(shown);
+  const [touched, setTouched] = useState(false);
+  useEffect(() => {
+    setText((before) => {
+      const parsed = parse(before);
+      return parsed.ok && parsed.value === value ? before : shown;
+    });
+    // the text follows the value when that changes from outside, not what is being typed
+  }, [shown]);
+
+  const parsed = text.trim() === '' ? null : parse(text);
+  const problem =
+    parsed === null
+      ? required && touched
+        ? 'This is needed.'
+        : null
+      : parsed.ok
+        ? null
+        : words.parseProblemText(parsed);
+  const take = (latest: string) => {
+    const read = latest.trim() === '' ? null : parse(latest);
+    if (read === null) {
+      if (!required && value !== undefined) onChange(undefined);
+      else if (when === 'typing') onChange(undefined);
+    } else if (read.ok) {
+      if (read.value !== value) onChange(read.value);
+    } else if (when === 'typing') onChange(undefined);
+  };
+  return (
+    <TextField
+      className={styles.field ?? ''}
+      value={text}
+      onChange={(next) => {
+        setText(next);
+        if (when === 'typing') take(next);
+      }}
+      onBlur={() => {
+        setTouched(text.trim() !== '');
+        take(text);
+      }}
+      isInvalid={problem !== null && (touched || when === 'leaving')}
+      autoFocus={autoFocus}
+    >
+      <Label className={styles.label ?? ''}>{label}</Label>
+      <Input
+        ref={inputRef ?? null}
+        className={styles.input ?? ''}
+        placeholder={placeholder ?? ''}
+        autoComplete="off"
+        onKeyDown={(event) => {
+          if (event.key !== 'Enter') return;
+          setTouched(true);
+          take(text);
+          if (onEnter) {
+            event.preventDefault();
+            onEnter();
+          }
+        }}
+      />
+      {problem !== null ? (
+        <Text slot="errorMessage" className={styles.error ?? ''}>
+          {problem}
+        </Text>
+      ) : hint !== undefined ? (
+        <Text slot="description" className={styles.hint ?? ''}>
+          {hint}
+        </Text>
+      ) : null}
+    </TextField>
+  );
+}

@@ -1,0 +1,292 @@
+import type { Point } from '@footmark/geometry';
+import { formatBearing, parseAzimuth, type Ref, refKey, type Spot } from '@footmark/site';
+import { lengthText } from '@footmark/words';
+import { Crosshair, Plus } from 'lucide-react';
+import { useEffect, useMemo, useState } from 'react';
+import { Action } from '../controls/Action';
+import { Choice } from '../controls/Choice';
+import { MeasureField } from '../controls/MeasureField';
+import { Segments } from '../controls/Segments';
+import { LengthField } from '../controls/unitFields';
+import { pickPoint, showCandidates, usePicking } from '../session/picking';
+import { useDerived, useSite } from '../session/siteSession';
+import { words } from '../words';
+import styles from './measure.module.css';
+import { pointChoices, pointName, refOfKey } from './pointChoices';
+import {
+  type DraftOutcome,
+  draftOfSpot,
+  emptyDraft,
+  type MeasuredBy,
+  measuredBy,
+  outcomeOf,
+  type SpotDraft,
+} from './spotDraft';
+
+type Props = {
+  /** The point that is being placed, null for one that is not there yet. */
+  readonly self: Ref | null;
+  readonly spot: Spot | null;
+  readonly place: Point | null;
+  readonly submit: string;
+  readonly onPlace: (spot: Spot) => void;
+  readonly onCancel?: () => void;
+};
+
+/** Takes down how a point was measured, shows both places that the tapes allow, and says when they cannot meet. */
+export function SpotForm({ self, spot, place, submit, onPlace, onCancel }: Props) {
+  const derived = useDerived();
+  const [draft, setDraft] = useState<SpotDraft>(() =>
+    spot === null ? emptyDraft('tapes') : draftOfSpot(spot, place, derived),
+  );
+  const outcome = useMemo(() => outcomeOf(draft, derived), [draft, derived]);
+  const change = (part: Partial<SpotDraft>) => setDraft((before) => ({ ...before, ...part }));
+
+  useEffect(() => {
+    showCandidates(
+      outcome.is === 'ready'
+        ? { chosen: outcome.at, other: outcome.other, swap: () => flipSide(setDraft) }
+        : null,
+    );
+    return () => showCandidates(null);
+  }, [outcome]);
+
+  const take = () => {
+    if (outcome.is === 'ready') onPlace(outcome.spot);
+  };
+  return (
+    <form
+      className={styles.form}
+      onSubmit={(event) => {
+        event.preventDefault();
+        take();
+      }}
+    >
+      <Choice
+        label="Measured by"
+        options={measuredBy.map((by) => ({ id: by, name: words.spotName(by) }))}
+        value={draft.by}
+        onChange={(by: MeasuredBy) => setDraft(emptyDraft(by))}
+      />
+      <SpotFields draft={draft} change={change} self={self} outcome={outcome} />
+      <Outcome outcome={outcome} />
+      <div className={styles.row}>
+        <Action look="primary" type="submit" isDisabled={outcome.is !== 'ready'} wide>
+          {submit}
+        </Action>
+        {onCancel ? (
+          <Action look="quiet" onPress={onCancel}>
+            Cancel
+          </Action>
+        ) : null}
+      </div>
+    </form>
+  );
+}
+
+function flipSide(setDraft: (change: (before: SpotDraft) => SpotDraft) => void): void {
+  setDraft((before) => ({ ...before, side: before.side === 'left' ? 'right' : 'left' }));
+}
+
+type FieldsProps = {
+  readonly draft: SpotDraft;
+  readonly change: (part: Partial<SpotDraft>) => void;
+  readonly self: Ref | null;
+  readonly outcome: DraftOutcome;
+};
+
+function SpotFields({ draft, change, self, outcome }: FieldsProps) {
+  const site = useSite();
+  const setRef = (i: number) => (ref: Ref) => change({ refs: draft.refs.with(i, ref) });
+  const setLength = (i: number) => (value: number | undefined) =>
+    change({ lengths: draft.lengths.with(i, value) });
+  const name = (i: number) => {
+    const ref = draft.refs[i];
+    return ref ? pointName(site, ref) : i === 0 ? 'the first' : 'the second';
+  };
+  switch (draft.by) {
+    case 'tapes':
+      return (
+        <>
+          {draft.refs.map((ref, i) => (
+            // a tape has no identity but its place in the list
+            // biome-ignore lint/suspicious/noArrayIndexKey: tapes are only added at the end
+            <div key={i} className={styles.pair}>
+              <RefField label={`Tape ${i + 1} from`} value={ref} self={self} onChange={setRef(i)} />
+              <LengthField label="Length" value={draft.lengths[i]} onChange={setLength(i)} when="typing" />
+            </div>
+          ))}
+          {draft.refs.length < 6 ? (
+            <Action
+              look="quiet"
+              onPress={() => change({ refs: [...draft.refs, null], lengths: [...draft.lengths, undefined] })}
+            >
+              <Plus size={18} aria-hidden /> Another tape
+            </Action>
+          ) : null}
+          {outcome.is === 'ready' && outcome.other !== null && draft.refs.length === 2 ? (
+            <SideField draft={draft} change={change} looking={`${name(0)} to ${name(1)}`} />
+          ) : null}
+        </>
+      );
+    case 'offset':
+      return (
+        <>
+          <div className={styles.pair}>
+            <RefField label="Line from" value={draft.refs[0] ?? null} self={self} onChange={setRef(0)} />
+            <RefField label="to" value={draft.refs[1] ?? null} self={self} onChange={setRef(1)} />
+          </div>
+          <div className={styles.pair}>
+            <LengthField
+              label={`Along from ${name(0)}`}
+              value={draft.lengths[0]}
+              onChange={setLength(0)}
+              when="typing"
+              allowNegative
+            />
+            <LengthField
+              label="Square off it"
+              value={draft.lengths[1]}
+              onChange={setLength(1)}
+              when="typing"
+            />
+          </div>
+          <SideField draft={draft} change={change} looking={`${name(0)} to ${name(1)}`} />
+        </>
+      );
+    case 'bearing':
+      return (
+        <>
+          <RefField label="From" value={draft.refs[0] ?? null} self={self} onChange={setRef(0)} />
+          <div className={styles.pair}>
+            <MeasureField
+              label="Bearing or azimuth"
+              value={draft.azimuth}
+              parse={parseAzimuth}
+              print={(azimuth) => formatBearing(azimuth, { plain: true })}
+              onChange={(azimuth) => change({ azimuth })}
+              placeholder="N 45 E"
+              when="typing"
+            />
+            <LengthField label="Distance" value={draft.lengths[0]} onChange={setLength(0)} when="typing" />
+          </div>
+        </>
+      );
+    case 'between':
+      return (
+        <>
+          <div className={styles.pair}>
+            <RefField label="Between" value={draft.refs[0] ?? null} self={self} onChange={setRef(0)} />
+            <RefField label="and" value={draft.refs[1] ?? null} self={self} onChange={setRef(1)} />
+          </div>
+          <Segments
+            label="How far along"
+            value={String(draft.fraction)}
+            options={[
+              { id: '0.25', name: '¼' },
+              { id: '0.5', name: 'Middle' },
+              { id: '0.75', name: '¾' },
+            ]}
+            onChange={(share) => change({ fraction: Number(share) })}
+          />
+        </>
+      );
+    case 'coordinates':
+      return (
+        <div className={styles.pair}>
+          <LengthField
+            label="East (x)"
+            value={draft.x}
+            onChange={(x) => change({ x })}
+            when="typing"
+            allowNegative
+          />
+          <LengthField
+            label="North (y)"
+            value={draft.y}
+            onChange={(y) => change({ y })}
+            when="typing"
+            allowNegative
+          />
+        </div>
+      );
+  }
+}
+
+function SideField({
+  draft,
+  change,
+  looking,
+}: {
+  readonly draft: SpotDraft;
+  readonly change: (part: Partial<SpotDraft>) => void;
+  readonly looking: string;
+}) {
+  return (
+    <Segments
+      label={`Side, looking from ${looking}`}
+      value={draft.side}
+      options={[
+        { id: 'left', name: 'Left' },
+        { id: 'right', name: 'Right' },
+      ]}
+      onChange={(side) => change({ side })}
+    />
+  );
+}
+
+type RefFieldProps = {
+  readonly label: string;
+  readonly value: Ref | null;
+  readonly self: Ref | null;
+  readonly onChange: (ref: Ref) => void;
+};
+
+/** A point of the site: from the list, or by a tap on the plan. */
+function RefField({ label, value, self, onChange }: RefFieldProps) {
+  const site = useSite();
+  const derived = useDerived();
+  const options = useMemo(() => pointChoices(site, derived, self), [site, derived, self]);
+  const picking = usePicking((p) => p.onPick === onChange);
+  return (
+    <div className={styles.ref}>
+      <Choice
+        label={label}
+        options={options}
+        value={value === null ? null : refKey(value)}
+        onChange={(key) => onChange(refOfKey(key))}
+        placeholder={picking ? 'Tap it on the plan' : 'Choose'}
+      />
+      <Action
+        look="icon"
+        aria-label={`Tap ${label.toLowerCase()} on the plan`}
+        onPress={() => pickPoint(onChange)}
+      >
+        <Crosshair size={20} aria-hidden />
+      </Action>
+    </div>
+  );
+}
+
+function Outcome({ outcome }: { readonly outcome: DraftOutcome }) {
+  const { units } = useSite();
+  switch (outcome.is) {
+    case 'incomplete':
+      return null;
+    case 'same-reference':
+      return (
+        <p className={styles.problem}>Both measurements start from the same place. Choose another point.</p>
+      );
+    case 'cannot-meet':
+      return (
+        <p className={styles.problem}>
+          {outcome.code === 'too-short'
+            ? `These tapes do not reach each other: ${lengthText(outcome.gap, units)} is missing between them.`
+            : `One tape is too long for the other: they miss by ${lengthText(outcome.gap, units)}.`}{' '}
+          Check both lengths and where they start.
+        </p>
+      );
+    case 'ready':
+      return null;
+  }
+}

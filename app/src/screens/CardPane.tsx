@@ -1,0 +1,92 @@
+import { ChevronDown, ChevronUp } from 'lucide-react';
+import { useEffect, useRef } from 'react';
+import { Tab, TabList, Tabs } from 'react-aria-components';
+import { ChecksCard } from '../cards/ChecksCard';
+import { DraftCard } from '../cards/DraftCard';
+import { HandOffCard } from '../cards/HandOffCard';
+import { LineCard } from '../cards/LineCard';
+import { MarksCard } from '../cards/MarksCard';
+import { RunsCard } from '../cards/RunsCard';
+import { YardCard } from '../cards/YardCard';
+import { Action } from '../controls/Action';
+import { useDerived, useSite } from '../session/siteSession';
+import { type CardHeight, goTo, type Step, steps, toggleChecks, useWorkbench } from '../session/workbench';
+import styles from './CardPane.module.css';
+import { stepState } from './stepState';
+
+const STEP_NAMES: Record<Step, string> = {
+  yard: 'Yard',
+  line: 'Line',
+  runs: 'Runs',
+  marks: 'Marks',
+  'hand-off': 'Hand-off',
+};
+
+const CARDS: Record<Step, () => React.ReactNode> = {
+  yard: YardCard,
+  line: LineCard,
+  runs: RunsCard,
+  marks: MarksCard,
+  'hand-off': HandOffCard,
+};
+
+/** The card of what is in hand, and the steps of the job as its index tabs. Beside the plan, or below it on a narrow screen. */
+export function CardPane() {
+  const { step, tool, checksOpen, cardHeight, selected } = useWorkbench();
+  const site = useSite();
+  const derived = useDerived();
+  const body = useRef<HTMLDivElement>(null);
+  const Card = CARDS[step];
+  const shown = JSON.stringify([step, tool?.subject, selected, checksOpen]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another card begins at its top
+  useEffect(() => {
+    body.current?.scrollTo(0, 0);
+  }, [shown]);
+  return (
+    <aside className={styles.pane} data-height={cardHeight} aria-label="Card">
+      <div className={styles.grip}>
+        <Action
+          look="quiet"
+          aria-label={cardHeight === 'full' ? 'Lower the card' : 'Raise the card'}
+          onPress={() => useWorkbench.setState({ cardHeight: nextHeight(cardHeight) })}
+        >
+          {cardHeight === 'full' ? (
+            <ChevronDown size={22} aria-hidden />
+          ) : (
+            <ChevronUp size={22} aria-hidden />
+          )}
+        </Action>
+      </div>
+      <Tabs
+        className={styles.tabs ?? ''}
+        selectedKey={step}
+        onSelectionChange={(key) => {
+          const next = steps.find((s) => s === key);
+          if (next !== undefined && next !== step) goTo(next);
+        }}
+      >
+        <TabList className={styles.list ?? ''} aria-label="Steps of the job">
+          {steps.map((id) => (
+            <Tab key={id} id={id} className={styles.tab ?? ''}>
+              {STEP_NAMES[id]}
+              <span className={styles.state}>{stepState(id, site, derived)}</span>
+            </Tab>
+          ))}
+        </TabList>
+      </Tabs>
+      <div ref={body} className={styles.body}>
+        {checksOpen ? (
+          <ChecksCard onClose={toggleChecks} />
+        ) : tool !== null ? (
+          <DraftCard tool={tool} />
+        ) : (
+          <Card />
+        )}
+      </div>
+    </aside>
+  );
+}
+
+function nextHeight(height: CardHeight): CardHeight {
+  return height === 'low' ? 'half' : height === 'half' ? 'full' : 'low';
+}

@@ -1,0 +1,158 @@
+import { newSite, type OpenFailure, openSite, type Site } from '@footmark/site';
+import { FilePlus2, FolderOpen, Map as MapIcon, Trash2 } from 'lucide-react';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { useLocation } from 'wouter';
+import { Action } from '../controls/Action';
+import { listSites, removeSite, type SiteEntry, saveSite } from '../storage/siteStore';
+import { newId } from '../tools/newId';
+import { words } from '../words';
+import styles from './HomeScreen.module.css';
+import { OpenProblem } from './OpenProblem';
+
+/** A site file on a device is read whole: larger ones are refused by their size, before they are. */
+const LARGEST_FILE_BYTES = 25_000_000;
+
+/** The sites on this device, and the ways to another. */
+export function HomeScreen() {
+  const [, go] = useLocation();
+  const [entries, setEntries] = useState<readonly SiteEntry[] | null>(null);
+  const [problem, setProblem] = useState<OpenFailure | null>(null);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const file = useRef<HTMLInputElement>(null);
+
+  const refresh = useCallback(async () => {
+    try {
+      setEntries(await listSites());
+    } catch {
+      setEntries([]);
+      setTrouble(
+        'This browser keeps no sites: its storage is blocked or full. Work can still be downloaded as a file.',
+      );
+    }
+  }, []);
+  useEffect(() => {
+    void refresh();
+  }, [refresh]);
+
+  const openAs = async (site: Site) => {
+    try {
+      await saveSite(site, Date.now());
+      go(`/site/${site.id}`);
+    } catch {
+      setTrouble('The site could not be stored on this device. Free some space and try again.');
+    }
+  };
+  const startNew = () =>
+    openAs(
+      newSite({
+        id: newId('s'),
+        name: 'New site',
+        createdAt: new Date().toISOString(),
+        units: defaultUnits(navigator.language),
+      }),
+    );
+  const openSample = async () => {
+    const text = (await import('@footmark/site/samples/rear-alley.json?raw')).default;
+    const opened = openSite(text);
+    if (opened.ok) await openAs({ ...opened.site, id: newId('s') });
+    else setProblem(opened.failure);
+  };
+  const openFile = async (chosen: File) => {
+    setProblem(null);
+    if (chosen.size > LARGEST_FILE_BYTES) {
+      setProblem({ code: 'too-large', characters: chosen.size, most: LARGEST_FILE_BYTES });
+      return;
+    }
+    const opened = openSite(await chosen.text());
+    if (!opened.ok) {
+      setProblem(opened.failure);
+      return;
+    }
+    const taken = entries?.some((entry) => entry.id === opened.site.id) ?? false;
+    await openAs(taken ? { ...opened.site, id: newId('s') } : opened.site);
+  };
+  const remove = (id: string) => void removeSite(id).then(refresh);
+
+  return (
+    <main className={styles.page}>
+      <header className={styles.head}>
+        <h1>Footmark</h1>
+        <p>
+          The footage in, the mark out: camera readings in a buried drain become places to paint, with tapes
+          to find them by.
+        </p>
+      </header>
+      <div className={styles.actions}>
+        <Action look="primary" onPress={() => void startNew()}>
+          <FilePlus2 size={20} aria-hidden /> New site
+        </Action>
+        <Action onPress={() => void openSample()}>
+          <MapIcon size={20} aria-hidden /> Open the sample site
+        </Action>
+        <Action onPress={() => file.current?.click()}>
+          <FolderOpen size={20} aria-hidden /> Open a site file
+        </Action>
+        <input
+          ref={file}
+          type="file"
+          accept=".json,application/json"
+          hidden
+          data-testid="site-file"
+          onChange={(event) => {
+            const chosen = event.target.files?.[0];
+            event.target.value = '';
+            if (chosen) void openFile(chosen);
+          }}
+        />
+      </div>
+      {problem ? <OpenProblem failure={problem} onClose={() => setProblem(null)} /> : null}
+      {trouble ? <p className={styles.trouble}>{trouble}</p> : null}
+      <section aria-label="Sites on this device" className={styles.sites}>
+        <h2>Sites on this device</h2>
+        {entries === null ? null : entries.length === 0 ? (
+          <p className={styles.empty}>
+            None yet. Look round the sample site first, or start with the yard you stand in.
+          </p>
+        ) : (
+          <ul>
+            {entries.map((entry) => (
+              <li key={entry.id} className={styles.site}>
+                <Button className={styles.open ?? ''} onPress={() => go(`/site/${entry.id}`)}>
+                  <strong>{entry.name || 'Site without a name'}</strong>
+                  <span>{entry.address}</span>
+                  <span>
+                    {count(entry.counts.features, 'thing')} in the yard, {count(entry.counts.runs, 'run')},{' '}
+                    {count(entry.counts.readings, 'reading')}. Saved {when(entry.savedAt)}.
+                  </span>
+                </Button>
+                <Action look="icon" aria-label={`Delete ${entry.name}`} onPress={() => remove(entry.id)}>
+                  <Trash2 size={20} aria-hidden />
+                </Action>
+              </li>
+            ))}
+          </ul>
+        )}
+      </section>
+      <footer className={styles.foot}>
+        <strong>{words.cautionText('call-before-digging').title}</strong>{' '}
+        {words.cautionText('call-before-digging').text}
+      </footer>
+    </main>
+  );
+}
+
+function count(n: number, one: string): string {
+  return `${n} ${one}${n === 1 ? '' : 's'}`;
+}
+
+function when(ms: number): string {
+  return new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' }).format(ms);
+}
+
+/** Feet where feet are taped with, metres elsewhere; the site's own settings change it. */
+function defaultUnits(language: string): Site['units'] {
+  return /^en-(US|LR|MM)\b|^en$/i.test(language)
+    ? { length: 'ft-in', diameter: 'in', direction: 'bearing' }
+    : { length: 'm', diameter: 'mm', direction: 'azimuth' };
+}

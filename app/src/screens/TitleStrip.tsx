@@ -1,0 +1,78 @@
+import { ArrowLeft, CircleAlert, CircleCheck, Redo2, SunMoon, Undo2 } from 'lucide-react';
+import { useLocation } from 'wouter';
+import { Action } from '../controls/Action';
+import { saveAgain, useSaveState } from '../session/autosave';
+import { redo, undo, useDerived, useHistory, useSite } from '../session/siteSession';
+import { toggleChecks, useWorkbench } from '../session/workbench';
+import { nextTheme } from '../theme/chosenTheme';
+import styles from './TitleStrip.module.css';
+
+/** The strip along the top, ruled like a drawing's title block: which site, whether it is saved, undo, checks. */
+export function TitleStrip() {
+  const [, go] = useLocation();
+  const site = useSite();
+  const history = useHistory();
+  return (
+    <header className={styles.strip}>
+      <Action look="quiet" onPress={() => go('/')} aria-label="All sites">
+        <ArrowLeft size={20} aria-hidden />
+      </Action>
+      <div className={styles.name}>
+        <h1>{site.name || 'Site without a name'}</h1>
+        <SaveLine />
+      </div>
+      <Action
+        look="icon"
+        aria-label={history.undo === null ? 'Nothing to undo' : `Undo: ${history.undo}`}
+        isDisabled={history.undo === null}
+        onPress={undo}
+      >
+        <Undo2 size={20} aria-hidden />
+      </Action>
+      <Action
+        look="icon"
+        aria-label={history.redo === null ? 'Nothing to redo' : `Redo: ${history.redo}`}
+        isDisabled={history.redo === null}
+        onPress={redo}
+      >
+        <Redo2 size={20} aria-hidden />
+      </Action>
+      <ChecksButton />
+      <span className={styles.wideOnly}>
+        <Action look="icon" aria-label="Paper, night or sun colours" onPress={nextTheme}>
+          <SunMoon size={20} aria-hidden />
+        </Action>
+      </span>
+    </header>
+  );
+}
+
+function ChecksButton() {
+  const { findings } = useDerived();
+  const open = useWorkbench((w) => w.checksOpen);
+  const urgent = findings.filter((f) => f.severity !== 'note').length;
+  const label = findings.length === 0 ? 'Checks: nothing found' : `Checks: ${findings.length} found`;
+  return (
+    <Action aria-label={label} aria-expanded={open} onPress={toggleChecks}>
+      {urgent === 0 ? <CircleCheck size={20} aria-hidden /> : <CircleAlert size={20} aria-hidden />}
+      <span className={styles.wideOnly}>Checks</span>
+      {findings.length > 0 ? <span className={styles.count}>{findings.length}</span> : null}
+    </Action>
+  );
+}
+
+function SaveLine() {
+  const save = useSaveState();
+  if (save.is === 'failed') {
+    return (
+      <button type="button" className={styles.failed} onClick={saveAgain}>
+        Not saved on this device. Try again, or download the file in Hand-off.
+      </button>
+    );
+  }
+  return (
+    <p className={styles.saved} role="status">
+      {save.is === 'saved' ? 'Saved on this device' : 'Saving'}
+    </p>
+  );
+}

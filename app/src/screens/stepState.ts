@@ -1,0 +1,21 @@
+import type { Derived, Site } from '@footmark/site';
+import type { Step } from '../session/workbench';
+
+/** A step at a glance: how much is there, or what is missing. */
+export function stepState(step: Step, site: Site, derived: Derived): string {
+  switch (step) {
+    case 'yard':
+      return site.features.length === 0 ? 'empty' : String(site.features.length);
+    case 'line':
+      return site.paths.length === 0 ? 'empty' : String(site.paths.length);
+    case 'runs':
+      return site.runs.length === 0 ? 'empty' : String(site.runs.length);
+    case 'marks': {
+      const placed = derived.marks.filter((m) => m.place !== null).length;
+      if (derived.marks.length === 0) return 'empty';
+      return placed === derived.marks.length ? String(placed) : `${placed} of ${derived.marks.length}`;
+    }
+    case 'hand-off':
+      return derived.marks.length === 0 ? 'later' : 'ready';
+  }
+}

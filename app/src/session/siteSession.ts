@@ -1,0 +1,79 @@
+import { type Derived, derive, type Site } from '@footmark/site';
+import { temporal } from 'zundo';
+import { create, useStore } from 'zustand';
+
+type SiteSession = {
+  /** The open site, null on the first screen. */
+  readonly site: Site | null;
+  /** What the last edit did, as the history names it. */
+  readonly lastEdit: string;
+};
+
+/** Steps of undo that are kept. */
+const HISTORY_STEPS = 500;
+
+/** The open site and its history. The document changes here and nowhere else. */
+export const useSiteSession = create<SiteSession>()(
+  temporal((): SiteSession => ({ site: null, lastEdit: '' }), {
+    limit: HISTORY_STEPS,
+    equality: (a, b) => a.site === b.site,
+  }),
+);
+
+/** Opens a site, or none, with an empty history. */
+export function openInSession(site: Site | null): void {
+  useSiteSession.setState({ site, lastEdit: '' });
+  useSiteSession.temporal.getState().clear();
+}
+
+/** Applies an edit to the open site under a name that the history shows. One call is one step of undo. */
+export function edit(name: string, change: (site: Site) => Site): void {
+  const { site } = useSiteSession.getState();
+  if (site === null) return;
+  useSiteSession.setState({ site: change(site), lastEdit: name });
+}
+
+export function undo(): void {
+  useSiteSession.temporal.getState().undo();
+}
+
+export function redo(): void {
+  useSiteSession.temporal.getState().redo();
+}
+
+/** Names of the steps that undo and redo would take; null where there is none. */
+export function useHistory(): { readonly undo: string | null; readonly redo: string | null } {
+  const lastEdit = useSiteSession((s) => s.lastEdit);
+  const canUndo = useStore(useSiteSession.temporal, (t) => t.pastStates.length > 0);
+  const redoName = useStore(useSiteSession.temporal, (t) => t.futureStates.at(-1)?.lastEdit ?? null);
+  return { undo: canUndo ? lastEdit : null, redo: redoName };
+}
+
+/** The open site. Only screens that are shown with a site open call it. */
+export function useSite(): Site {
+  const site = useSiteSession((s) => s.site);
+  if (site === null) throw new Error('no site is open');
+  return site;
+}
+
+/** The open site outside of a component. */
+export function currentSite(): Site {
+  const { site } = useSiteSession.getState();
+  if (site === null) throw new Error('no site is open');
+  return site;
+}
+
+const derivedOf = new WeakMap<Site, Derived>();
+
+/** What follows from a site; computed once for each state of it. */
+export function derivedFrom(site: Site): Derived {
+  const known = derivedOf.get(site);
+  if (known !== undefined) return known;
+  const derived = derive(site);
+  derivedOf.set(site, derived);
+  return derived;
+}
+
+export function useDerived(): Derived {
+  return derivedFrom(useSite());
+}

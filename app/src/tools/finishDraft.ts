@@ -1,0 +1,93 @@
+import {
+  addFeature,
+  addPath,
+  type Derived,
+  type Feature,
+  type FeatureKind,
+  freeVertexId,
+  insertVertex,
+  isPath,
+  letters,
+  type Path,
+  type PathVertex,
+  pointOwners,
+  type Site,
+  settings,
+} from '@footmark/site';
+import type { DraftPoint, Tool } from './tool';
+
+/** Ids of a draft's points: a, b, c … */
+function vertexId(index: number): string {
+  return letters(index).toLowerCase();
+}
+
+/** Puts a finished draft into the site as a feature of its kind. `name` is what people call it, or empty. */
+export function finishFeature(site: Site, kind: FeatureKind, tool: Tool, id: string, name: string): Site {
+  const feature = {
+    id,
+    kind,
+    name,
+    vertices: tool.points.map((p, i) => ({ id: vertexId(i), spot: p.spot })),
+    fields: {},
+  } as Feature; // the kind and an empty set of fields fit together for every kind
+  return addFeature(site, { feature });
+}
+
+/**
+ * Puts a finished draft into the site as a pipe. An end that lies on another pipe's leg gets a junction there. A pipe that
+ * was drawn from its junction towards the house is turned round, so that its points run with the flow.
+ */
+export function finishPath(site: Site, tool: Tool, id: string, name: string, derived: Derived): Site {
+  let current = site;
+  const spots = tool.points.map((point) => {
+    if (point.junction === undefined) return point.spot;
+    const made = withJunction(current, point.junction, derived);
+    current = made.site;
+    return made.spot;
+  });
+  const ordered = comesFromJunction(current, spots) ? spots.toReversed() : spots;
+  const vertices: PathVertex[] = ordered.map((spot, i) => ({ id: vertexId(i), spot }));
+  const like = site.paths[0];
+  const path: Path = {
+    id,
+    name,
+    state: 'existing',
+    vertices,
+    bendRadius: like?.bendRadius ?? settings.bendRadius.value,
+    stretches: [
+      {
+        from: 0,
+        material: like?.stretches[0]?.material ?? 'unknown',
+        diameter: like?.stretches[0]?.diameter ?? settings.drainDiameter.value,
+        slope: like?.stretches[0]?.slope ?? settings.drainSlope.value,
+      },
+    ],
+  };
+  return addPath(current, { path });
+}
+
+function withJunction(
+  site: Site,
+  { path: id, after, at }: NonNullable<DraftPoint['junction']>,
+  derived: Derived,
+) {
+  const main = site.paths.find((p) => p.id === id);
+  const vertex = {
+    id: freeVertexId(main?.vertices ?? []),
+    spot: { by: 'finger', x: at.x, y: at.y },
+  } as const;
+  return {
+    site: insertVertex(site, { ref: { of: id, at: after }, vertex, places: derived.points }),
+    spot: { by: 'at', point: { of: id, at: vertex.id } } as const,
+  };
+}
+
+function comesFromJunction(site: Site, spots: readonly DraftPoint['spot'][]): boolean {
+  const paths = new Set(
+    pointOwners(site)
+      .filter(isPath)
+      .map((p) => p.id),
+  );
+  const joins = (spot: DraftPoint['spot'] | undefined) => spot?.by === 'at' && paths.has(spot.point.of);
+  return joins(spots[0]) && !joins(spots.at(-1));
+}

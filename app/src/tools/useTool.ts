@@ -1,0 +1,79 @@
+import { kindSpec } from '@footmark/site';
+import { currentSite, derivedFrom, edit } from '../session/siteSession';
+import { select, take, useWorkbench } from '../session/workbench';
+import { words } from '../words';
+import { finishFeature, finishPath } from './finishDraft';
+import { newId } from './newId';
+import {
+  type DraftPoint,
+  FEWEST_POINTS,
+  isComplete,
+  isReady,
+  type Subject,
+  startTool,
+  type Tool,
+  toolAfter,
+} from './tool';
+
+/** Takes the drawing tool for a subject in hand. */
+export function startDrawing(subject: Subject): void {
+  take(startTool(subject, subject.what === 'path' ? 'line' : kindSpec(subject.kind).shape));
+}
+
+/** Puts a point into the draft; a point feature is finished by it. */
+export function placeInTool(point: DraftPoint): void {
+  const { tool } = useWorkbench.getState();
+  if (tool === null) return;
+  const next = toolAfter(tool, { type: 'place', point });
+  useWorkbench.setState({ tool: next });
+  if (isComplete(next)) finishDrawing();
+}
+
+/** Takes back the last point of the draft; with none left, puts the tool down. */
+export function stepBack(): void {
+  const { tool } = useWorkbench.getState();
+  if (tool === null) return;
+  if (tool.points.length === 0) take(null);
+  else useWorkbench.setState({ tool: toolAfter(tool, { type: 'back' }) });
+}
+
+/** Makes the draft a thing of the site and selects it. Does nothing while points are missing. */
+export function finishDrawing(): void {
+  const { tool } = useWorkbench.getState();
+  if (tool === null || !isReady(tool)) return;
+  const id = newId(tool.subject.what === 'path' ? 'p' : 'f');
+  const name = nameFor(tool);
+  const { subject } = tool;
+  if (subject.what === 'feature') {
+    edit(`Add ${words.featureKindName(subject.kind).toLowerCase()}`, (site) =>
+      finishFeature(site, subject.kind, tool, id, name),
+    );
+    take(null);
+    select({ kind: 'feature', id });
+    return;
+  }
+  edit('Draw a pipe', (site) => finishPath(site, tool, id, name, derivedFrom(currentSite())));
+  take(null);
+  select({ kind: 'path', id });
+}
+
+/** How many points are still missing before the draft can be finished. */
+export function missingPoints(tool: Tool): number {
+  return Math.max(0, FEWEST_POINTS[tool.shape] - tool.points.length);
+}
+
+/** 'Cleanout', then 'Cleanout 2' and so on: a name to start with, so that ties can be read. */
+function nameFor(tool: Tool): string {
+  const site = currentSite();
+  const base =
+    tool.subject.what === 'path'
+      ? site.paths.length === 0
+        ? 'Lateral'
+        : 'Branch'
+      : words.featureKindName(tool.subject.kind);
+  const taken = new Set([...site.features, ...site.paths].map((t) => t.name));
+  for (let n = 1; ; n++) {
+    const name = n === 1 ? base : `${base} ${n}`;
+    if (!taken.has(name)) return name;
+  }
+}

@@ -1,0 +1,10 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  base: './',
+  plugins: [react()],
+  build: { target: 'es2022', sourcemap: false },
+  server: { port: 4172 },
+  preview: { port: 4173 },
+});
