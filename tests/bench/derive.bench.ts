@@ -1,0 +1,165 @@
+// Run: npx tsx tests/bench/derive.bench.ts
+// A crowded yard: from moving one vertex of the pipe to everything derived anew. Median of RUNS after a warm-up.
+import {
+  type Derived,
+  derive,
+  type Feature,
+  movePoint,
+  newSite,
+  type Path,
+  type Run,
+  type Site,
+} from '@footmark/site';
+
+const FEATURES = 300;
+const READINGS = 200;
+const RUNS = 101;
+const WARM_UP = 300;
+/** Milliseconds, half a frame at 60 a second. */
+const TARGET_MS = 8;
+
+/** Uniform in [0, 1), the same for a seed everywhere (Park and Miller's generator). */
+function seeded(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state * 48271) % 2147483647;
+    return state / 2147483647;
+  };
+}
+
+const letters = 'abcdefghijkl';
+
+/** A house by courses and turns, taped trees, lines, areas and points around a lateral of ten vertices. */
+function crowdedYard(next: () => number): Site {
+  const place = () => ({ x: next() * 40, y: next() * 60 });
+  const typed = () => ({ by: 'coordinates' as const, ...place() });
+  const features: Feature[] = [
+    {
+      id: 'house',
+      kind: 'building',
+      name: 'House',
+      fields: {},
+      vertices: [
+        { id: 'a', spot: { by: 'coordinates', x: 4, y: 2 } },
+        { id: 'b', spot: { by: 'course', azimuth: Math.PI / 2, distance: 9 } },
+        { id: 'c', spot: { by: 'turn', turn: -Math.PI / 2, distance: 12 } },
+        { id: 'd', spot: { by: 'turn', turn: -Math.PI / 2, distance: 9 } },
+      ],
+    },
+  ];
+  for (let i = 1; i < FEATURES; i++) {
+    const id = `f${i}`;
+    const here = place();
+    const corner = (dx: number, dy: number, n: number) => ({
+      id: letters[n] ?? 'z',
+      spot: { by: 'coordinates' as const, x: here.x + dx, y: here.y + dy },
+    });
+    const shapes: readonly (() => Feature)[] = [
+      () => ({
+        id,
+        kind: 'tree',
+        name: '',
+        fields: { trunkDiameter: 0.2 + next() },
+        vertices: [
+          {
+            id: 'a',
+            spot: {
+              by: 'tapes',
+              near: here,
+              tapes: [
+                { from: { of: 'house', at: 'a' }, distance: Math.hypot(here.x - 4, here.y - 2) },
+                { from: { of: 'house', at: 'c' }, distance: Math.hypot(here.x - 13, here.y - 14) },
+                { from: { of: 'house', at: 'b' }, distance: Math.hypot(here.x - 13, here.y - 2) },
+              ].slice(0, i % 4 === 0 ? 3 : 2),
+            },
+          },
+        ],
+      }),
+      () => ({
+        id,
+        kind: 'fence',
+        name: '',
+        fields: {},
+        vertices: [corner(0, 0, 0), corner(3, 1, 1), corner(5, 0, 2)],
+      }),
+      () => ({ id, kind: 'service', name: '', fields: {}, vertices: [corner(0, 0, 0), corner(9, 4, 1)] }),
+      () => ({
+        id,
+        kind: i % 20 === 0 ? 'shed' : 'deck',
+        name: '',
+        fields: {},
+        vertices: [corner(0, 0, 0), corner(2, 0, 1), corner(2, 2, 2), corner(0, 2, 3)],
+      }),
+      () => ({ id, kind: 'pole', name: '', fields: { diameter: 0.3 }, vertices: [corner(0, 0, 0)] }),
+      () => ({ id, kind: 'cleanout', name: '', fields: {}, vertices: [{ id: 'a', spot: typed() }] }),
+    ];
+    const shape = shapes[i % shapes.length];
+    if (shape !== undefined) features.push(shape());
+  }
+  features.push({
+    id: 'entry',
+    kind: 'cleanout',
+    name: '',
+    fields: {},
+    vertices: [{ id: 'a', spot: { by: 'coordinates', x: 10, y: 12 } }],
+  });
+  const lateral: Path = {
+    id: 'lateral',
+    name: 'Lateral',
+    state: 'existing',
+    bendRadius: 0.2286,
+    vertices: Array.from({ length: 10 }, (_, i) => ({
+      id: letters[i] ?? 'z',
+      spot: { by: 'finger' as const, x: 10 + 8 * Math.sin(i * 0.7), y: 12 + i * 5 },
+    })),
+    stretches: [{ from: 0, material: 'clay', diameter: 0.1016, slope: 1 / 96 }],
+  };
+  const run: Run = {
+    id: 'run',
+    letter: 'A',
+    name: '',
+    entry: 'entry',
+    path: 'lateral',
+    direction: 'with-flow',
+    branches: [],
+    zero: { at: 'in-pipe', counter: 0 },
+    scale: 1,
+    resolution: 0.03048,
+    note: '',
+    readings: Array.from({ length: READINGS }, (_, i) => ({
+      id: `r${i}`,
+      number: i + 1,
+      counter: i * 0.24,
+      seen: 'crack' as const,
+      passed: true,
+      note: '',
+    })),
+  };
+  const units = { length: 'ft', diameter: 'in', direction: 'bearing' } as const;
+  const empty = newSite({ id: 'yard', name: 'Crowded yard', createdAt: '2026-01-02T03:04:05Z', units });
+  return { ...empty, features, paths: [lateral], runs: [run] };
+}
+
+const yard = crowdedYard(seeded(2026));
+let derived: Derived = derive(yard);
+const placed = derived.marks.filter((m) => m.place !== null).length;
+const tied = derived.marks.filter((m) => m.place?.ties).length;
+
+let sink = 0;
+const times: number[] = [];
+for (let k = 0; k < WARM_UP + RUNS; k++) {
+  const to = { x: 10 + 8 * Math.sin(2.8) + 0.01 * (k % 50), y: 32 };
+  const start = performance.now();
+  derived = derive(movePoint(yard, { ref: { of: 'lateral', at: 'e' }, to, places: derived.points }));
+  if (k >= WARM_UP) times.push(performance.now() - start);
+  sink += derived.marks.at(-1)?.place?.at.x ?? 0;
+}
+times.sort((a, b) => a - b);
+const median = times[Math.floor(RUNS / 2)] ?? Number.NaN;
+const met = median < TARGET_MS && placed === READINGS;
+console.log(
+  `${yard.features.length} features, ${READINGS} readings (${placed} placed, ${tied} with ties, ${derived.references.length} references): ` +
+    `${median.toFixed(2)} ms median, ${(times[Math.floor(RUNS * 0.95)] ?? 0).toFixed(2)} ms at 95 % (target ${TARGET_MS} ms: ${met ? 'met' : 'MISSED'})`,
+);
+console.log(`node ${process.version}, sink ${sink.toPrecision(6)}`);
+process.exitCode = met ? 0 : 1;
