@@ -19,12 +19,15 @@ export const usePlanView = create<PlanView>()(() => ({
   theme: 'paper',
 }));
 
-const FIT_MARGIN_PX = 48;
+/** Bare paper left on every side when a drawing is fitted, in pixels. */
+export function fitMargin(size: ViewSize): number {
+  return Math.min(56, size.width / 10);
+}
 
 /** Shows a box whole. */
 export function fitView(box: Box | null): void {
   usePlanView.setState((view) => ({
-    camera: cameraFor(box, view.size, Math.min(FIT_MARGIN_PX, view.size.width / 10)),
+    camera: cameraFor(box, view.size, fitMargin(view.size)),
   }));
 }
 

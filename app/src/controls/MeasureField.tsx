@@ -1,5 +1,5 @@
 import type { Parsed } from '@footmark/site';
-import { type Ref as ReactRef, useEffect, useState } from 'react';
+import { type Ref as ReactRef, useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
 import { words } from '../words';
 import styles from './controls.module.css';
@@ -41,13 +41,13 @@ export function MeasureField({
   const shown = value === undefined ? '' : print(value);
   const [text, setText] = useState(shown);
   const [touched, setTouched] = useState(false);
-  useEffect(() => {
-    setText((before) => {
-      const parsed = parse(before);
-      return parsed.ok && parsed.value === value ? before : shown;
-    });
-    // the text follows the value when that changes from outside, not what is being typed
-  }, [shown]);
+  // the text follows the value when that changes from outside, not while the same value is being typed in other words
+  const [followed, setFollowed] = useState(shown);
+  if (followed !== shown) {
+    const typed = parse(text);
+    setFollowed(shown);
+    if (!typed.ok || typed.value !== value) setText(shown);
+  }
 
   const parsed = text.trim() === '' ? null : parse(text);
   const problem =

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Input, Label, TextArea, TextField } from 'react-aria-components';
 import styles from './controls.module.css';
 
@@ -14,7 +14,11 @@ type Props = {
 /** Free text. It is taken over when the field is left or Enter is pressed, so that one edit is one step of undo. */
 export function TextLine({ label, value, onCommit, lines = 1, maxLength = 200 }: Props) {
   const [text, setText] = useState(value);
-  useEffect(() => setText(value), [value]);
+  const [followed, setFollowed] = useState(value);
+  if (followed !== value) {
+    setFollowed(value);
+    setText(value);
+  }
   const commit = () => {
     if (text !== value) onCommit(text);
   };
