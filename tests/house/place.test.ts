@@ -26,7 +26,7 @@ function strangersAtTop(paths: readonly string[]): readonly string[] {
   return [...names].filter((name) => !name.startsWith('.') && !TOP.has(name));
 }
 
-const isSource = (path: string) => /^(?:packages\/[^/]+|app)\/src\//.test(path);
+const isSource = (path: string) => /^(?:packages\/[^/]+|app)\/src\//.test(path) && !path.endsWith('.json');
 const linesOf = (text: string) => text.split('\n').length - (text.endsWith('\n') ? 1 : 0);
 
 /** Paths of source files that are too long; a NUL byte marks a font or a picture, which has no lines. */

@@ -7,7 +7,7 @@ const LEAST_GAP_PX = 26;
 const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
 /** Metres between grid lines at a scale, whole feet or whole metres. */
-export function gridStep(pxPerMetre: number, inFeet: boolean): number {
+function gridStep(pxPerMetre: number, inFeet: boolean): number {
   const unit = inFeet ? FOOT_M : 1;
   const step = STEPS.find((s) => s * unit * pxPerMetre >= LEAST_GAP_PX) ?? 1000;
   return step * unit;

@@ -33,7 +33,7 @@ export function paintLabels(labels: readonly PlacedLabel[], setting: PaintSettin
   const { context, camera, size, palette } = setting;
   context.textAlign = 'center';
   context.textBaseline = 'middle';
-  for (const { label, at, azimuth, leader } of labels) {
+  for (const { label, text, at, azimuth, leader } of labels) {
     const centre = planToScreen(camera, size, at);
     if (leader) {
       const [from, to] = leader.map((p) => planToScreen(camera, size, p));
@@ -55,9 +55,9 @@ export function paintLabels(labels: readonly PlacedLabel[], setting: PaintSettin
     context.lineWidth = label.seat === 'on-line' ? 6 : 3.5;
     context.lineJoin = 'round';
     context.strokeStyle = label.seat === 'on-line' ? palette.paper : palette.halo;
-    context.strokeText(label.text, 0, 0);
+    context.strokeText(text, 0, 0);
     context.fillStyle = palette[label.ink];
-    context.fillText(label.text, 0, 0);
+    context.fillText(text, 0, 0);
     context.restore();
   }
 }

@@ -1,6 +1,8 @@
 import { isPath, kindSpec, pointOwners, type Spot } from '@footmark/site';
 import { Check, Undo2, X } from 'lucide-react';
 import { useState } from 'react';
+import { draftPlaces } from '../canvas/draftPlaces';
+import { bringIntoView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { LegForm } from '../measure/LegForm';
 import { SpotForm } from '../measure/SpotForm';
@@ -20,6 +22,8 @@ export function DraftCard({ tool }: { readonly tool: Tool }) {
   const place = (spot: Spot) => {
     setMeasuring(false);
     placeInTool({ spot });
+    const placed = draftPlaces(site, [...tool.points, { spot }]).at(-1);
+    if (placed !== undefined) bringIntoView(placed);
   };
   const first = tool.points.length === 0;
   const legs = tool.shape !== 'point' && !first;
@@ -33,7 +37,7 @@ export function DraftCard({ tool }: { readonly tool: Tool }) {
       </div>
       <p className={styles.empty}>{instruction(tool)}</p>
       {legs ? <LegForm hasLegBefore={tool.points.length > 1} onLeg={place} /> : null}
-      {measuring || (first && tool.shape !== 'point' && site.features.length > 0 && measuring) ? (
+      {measuring ? (
         <SpotForm
           self={null}
           spot={null}
@@ -47,7 +51,7 @@ export function DraftCard({ tool }: { readonly tool: Tool }) {
           <Action onPress={() => setMeasuring(true)}>
             {first ? 'Type how it was measured' : 'Measure the next point'}
           </Action>
-          {tool.subject.what === 'path' || tool.shape !== 'point' ? (
+          {tool.shape !== 'point' ? (
             <PointList label="Use a point that is there" onChoose={(point) => place({ by: 'at', point })} />
           ) : null}
         </div>

@@ -1,9 +1,9 @@
 import type { Finding } from '@footmark/site';
 import { Button } from 'react-aria-components';
 import { useSite } from '../session/siteSession';
-import { show } from '../session/workbench';
 import { words } from '../words';
 import styles from './cards.module.css';
+import { showPlace } from './showPlace';
 
 /** One finding: what is the matter, and the way out. A tap shows the place. */
 export function FindingRow({ finding }: { readonly finding: Finding }) {
@@ -13,7 +13,7 @@ export function FindingRow({ finding }: { readonly finding: Finding }) {
     <Button
       className={styles.finding ?? ''}
       data-severity={finding.severity}
-      onPress={() => show(finding.at)}
+      onPress={() => showPlace(finding.at)}
     >
       <strong>{text}</strong> {cure}
     </Button>

@@ -5,10 +5,10 @@ import { Action } from '../controls/Action';
 import { useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
+import { Caution } from './Caution';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
 import { Fold } from './Fold';
-import { Caution } from './MarksCard';
 
 /** One mark, large: the tapes to set it out, what is near, and how its number came about. */
 export function MarkCard({ mark }: { readonly mark: Mark }) {
@@ -47,9 +47,7 @@ export function MarkCard({ mark }: { readonly mark: Mark }) {
         <p className={styles.big}>{mark.label}</p>
         <h2 className={styles.title}>
           {words.observationName(reading.seen)}
-          {reading.clock
-            ? `, ${formatClock({ from: reading.clock.from, to: reading.clock.to ?? reading.clock.from } as Parameters<typeof formatClock>[0])}`
-            : ''}
+          {reading.clock ? `, ${formatClock(reading.clock)}` : ''}
         </h2>
         <p className={styles.sub}>
           {reading.passed ? '' : 'The camera could not pass. '}

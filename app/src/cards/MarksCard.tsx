@@ -7,6 +7,7 @@ import { Action } from '../controls/Action';
 import { useDerived, useSite } from '../session/siteSession';
 import { notify, select, useWorkbench } from '../session/workbench';
 import { words } from '../words';
+import { Caution } from './Caution';
 import styles from './cards.module.css';
 import { downloadText } from './downloadText';
 import { MarkCard } from './MarkCard';
@@ -76,16 +77,5 @@ function MarkRow({ mark }: { readonly mark: Mark }) {
       </span>
       <span className={styles.number}>{mark.place ? lengthText(mark.place.station, units) : ''}</span>
     </Button>
-  );
-}
-
-/** What must be said wherever a place to dig is shown. */
-export function Caution() {
-  const call = words.cautionText('call-before-digging');
-  const not = words.cautionText('not-a-utility-locate');
-  return (
-    <aside className={styles.caution}>
-      <strong>{call.title}</strong> {call.text} {not.text}
-    </aside>
   );
 }

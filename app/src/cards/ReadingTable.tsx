@@ -72,7 +72,7 @@ function ReadingRow({ run, reading, isOpen, onToggle }: RowProps) {
         </span>
         <span className={styles.grow}>
           {words.observationName(reading.seen)}
-          {reading.clock ? `, ${formatClock(rangeOf(reading.clock))}` : ''}
+          {reading.clock ? `, ${formatClock(reading.clock)}` : ''}
           <small>
             {station}
             {reading.passed ? '' : ', could not pass'}
@@ -197,10 +197,6 @@ function ClockField({
 
 function clockText(clock: NonNullable<Reading['clock']>): string {
   return clock.to === undefined ? String(clock.from) : `${clock.from}-${clock.to}`;
-}
-
-function rangeOf(clock: NonNullable<Reading['clock']>) {
-  return { from: clock.from, to: clock.to ?? clock.from } as Parameters<typeof formatClock>[0]; // hours are 1 to 12 by the schema
 }
 
 /** Facts of a reading without the keys whose value is undefined: absent is how a site says 'not given'. */

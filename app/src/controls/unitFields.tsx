@@ -13,7 +13,7 @@ import { MeasureField } from './MeasureField';
 type FieldProps = Omit<ComponentProps<typeof MeasureField>, 'parse' | 'print'>;
 
 /** What a bare number means in a site's units, as a hint in a field. */
-export const LENGTH_EXAMPLE: Record<Units['length'], string> = {
+const LENGTH_EXAMPLE: Record<Units['length'], string> = {
   'ft-in': `23' 6 1/2"`,
   ft: '23.5',
   m: '7.18',

@@ -54,7 +54,7 @@ export function notify(notice: string | null): void {
 }
 
 /** The step whose card shows a target. */
-export function stepOf(target: Target): Step | null {
+function stepOf(target: Target): Step | null {
   switch (target.kind) {
     case 'feature':
       return 'yard';

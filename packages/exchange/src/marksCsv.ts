@@ -1,5 +1,4 @@
 import {
-  type ClockRange,
   type Derived,
   FOOT_M,
   formatClock,
@@ -84,9 +83,7 @@ function placeCells(place: MarkPlace | null, { site, words, unit }: Setting): re
 }
 
 function clockText({ clock }: Reading): string {
-  if (clock === undefined) return '';
-  const range = { from: clock.from, to: clock.to ?? clock.from } as ClockRange; // the validator has kept them to 1…12
-  return formatClock(range, { plain: true });
+  return clock === undefined ? '' : formatClock(clock, { plain: true });
 }
 
 function amount(metres: number, unit: TableUnit): number {

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  type Clearance,
   pointToCircle,
   pointToPolyline,
   pointToRing,
@@ -9,6 +8,7 @@ import {
   polylineToPolyline,
   polylineToRing,
 } from './clearance';
+import type { Clearance } from './clearanceType';
 import { distance, interpolate, type Point } from './point';
 import { segmentCrossesRing } from './ring';
 

@@ -1,3 +1,4 @@
+import type { Clearance } from './clearanceType';
 import { depthInRing } from './depthInRing';
 import { visitLegs } from './legs';
 import { add, distance, type Point, scale, subtract } from './point';
@@ -5,13 +6,6 @@ import { nearestOnPolyline } from './polyline';
 import { pointInRing } from './ring';
 import { segmentDistance } from './segment';
 import { NEGLIGIBLE_LENGTH_M } from './tolerances';
-
-/**
- * Distance from a first thing to a second, metres: negative by how deep the first is inside the second, 0 on
- * its edge. `from` is the place on the first, `at` on the edge of the second; they lie |distance| apart. Half
- * widths (a pipe's outside radius) are the caller's to subtract.
- */
-export type Clearance = Readonly<{ distance: number; from: Point; at: Point }>;
 
 /**
  * From a point to the edge of a circle (a trunk, a well). From the very centre every edge point is as near,

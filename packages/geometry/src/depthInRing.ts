@@ -1,4 +1,4 @@
-import type { Clearance } from './clearance';
+import type { Clearance } from './clearanceType';
 import { visitLegs } from './legs';
 import { interpolate, type Point } from './point';
 import { nearestOnPolyline } from './polyline';

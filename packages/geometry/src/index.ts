@@ -9,7 +9,6 @@ export {
 } from './angle';
 export { type CircleCuts, cutAngleAt, intersectCircles } from './circles';
 export {
-  type Clearance,
   pointToCircle,
   pointToPolyline,
   pointToRing,
@@ -17,6 +16,7 @@ export {
   polylineToPolyline,
   polylineToRing,
 } from './clearance';
+export type { Clearance } from './clearanceType';
 export { arcLength, cableSaved, external, longChord, middleOrdinate, tangentLength } from './curve';
 export {
   type DevelopedProfile,

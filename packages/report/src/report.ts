@@ -1,7 +1,6 @@
 import { derivedReport } from '@footmark/exchange';
-import { derive, MOST_SITE_CHARACTERS, type OpenFailure, type Site } from '@footmark/site';
+import { derive, MOST_SITE_CHARACTERS, type OpenFailure, openSite, type Site } from '@footmark/site';
 import { en, type Words } from '@footmark/words';
-import { openText } from './openText';
 import { readCapped } from './readCapped';
 
 /** What the command writes to, and so what a test can watch. */
@@ -36,7 +35,7 @@ export async function report(
     err.write(refusal(file, read, words));
     return REFUSED;
   }
-  const opened = openText(read.text);
+  const opened = openSite(read.text);
   if (!opened.ok) {
     err.write(failureText(file, opened.failure, words));
     return REFUSED;

@@ -64,7 +64,7 @@ function leastClearance(mark: Point, { bounds, radius, spec }: DerivedFeature): 
 }
 
 /** From a mark to one feature's face. */
-export function clearanceTo(mark: Point, derived: DerivedFeature): Clearance {
+function clearanceTo(mark: Point, derived: DerivedFeature): Clearance {
   const { feature, spec, points, radius } = derived;
   const centre = points[0] ?? mark;
   const closed = spec.shape === 'area';

@@ -97,6 +97,18 @@ describe('resolvePoints', () => {
     expectAt(points.get('house/e'), 4, 1);
   });
 
+  it('takes the corner that a measured outline was put down by as sure as the outline', () => {
+    const finger = { by: 'finger', x: 1, y: 1 } as const;
+    const course = { by: 'course', azimuth: 0, distance: 5 } as const;
+    const measured = (...spots: readonly Spot[]) => {
+      const { points } = resolvePoints(yard({ features: [thing('w', 'fence', spots)] }));
+      return [...points.values()].map((p) => p.measured);
+    };
+    expect(measured(finger, course)).toEqual([true, true]);
+    expect(measured(finger, typed(2, 2))).toEqual([false, true]);
+    expect(measured(typed(0, 0), finger, course)).toEqual([true, false, true]);
+  });
+
   describe('with two tapes', () => {
     it('takes the crossing nearer to the remembered place', () => {
       expectAt(placed(tapes({ x: 0, y: 1 }, ['A', 6], ['B', 8])), 3.6, 4.8);

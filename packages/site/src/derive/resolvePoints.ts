@@ -12,11 +12,14 @@ import {
 import { dependencyOrder } from '../document/dependencyOrder';
 import { isPath, neededPoints, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import type { Ref, Spot, Tape } from '../document/spot';
+import { followsPrevious, type Ref, type Spot, type Tape } from '../document/spot';
 import { settings } from '../rules/settings';
 import { type Finding, finding, type Target } from './finding';
 
-/** Where a point is. `measured`: it was taped, typed or computed from such; not put there by eye. */
+/**
+ * Where a point is. `measured`: it was taped, typed or computed from such, or is the corner from which a measured outline is
+ * counted; not put there by eye.
+ */
 export type ResolvedPoint = {
   readonly at: Point;
   readonly measured: boolean;
@@ -80,8 +83,12 @@ function resolveOne(
   };
   const spot: Spot = v.spot;
   switch (spot.by) {
-    case 'finger':
-      return { at: { x: spot.x, y: spot.y }, measured: false };
+    case 'finger': {
+      // where a measured outline was put down: as sure as the corners that are counted from it
+      const next = owner.vertices[index + 1]?.spot;
+      const anchors = index === 0 && next !== undefined && followsPrevious(next);
+      return { at: { x: spot.x, y: spot.y }, measured: anchors };
+    }
     case 'coordinates':
       return { at: { x: spot.x, y: spot.y }, measured: true };
     case 'at':

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { type IntegrityProblem, integrityProblems } from './integrity';
 import { type Migration, migrations } from './migrations';
+import { quoteNoNumbers } from './quoteNoNumbers';
 import { SITE_FORMAT, SITE_VERSION, type Site, site as siteSchema } from './site';
 
 /** Larger files are refused before they are parsed: the largest yard is a fiftieth of it. */
@@ -40,9 +41,40 @@ export function openSite(text: string): Opened {
   try {
     raw = JSON.parse(text);
   } catch (error) {
-    return refuse(notJson(text, error));
+    return openWithNoNumbers(text) ?? refuse(notJson(text, error));
   }
   return openSiteValue(raw);
+}
+
+/**
+ * JSON has no NaN or Infinity, and its parser stops at one without saying where: in such a file they are made texts and it is
+ * looked at again, so that the refusal has the path to each. Null when that is not what is the matter.
+ */
+function openWithNoNumbers(text: string): Opened | null {
+  const quoted = quoteNoNumbers(text);
+  if (quoted === null) return null;
+  let raw: unknown;
+  try {
+    raw = JSON.parse(quoted);
+  } catch {
+    return null;
+  }
+  const opened = openSiteValue(raw);
+  if (opened.ok) return null; // such a word stands where a text belongs
+  if (opened.failure.code !== 'invalid') return opened;
+  const problems = opened.failure.problems.map((problem) => withWord(problem, raw));
+  return refuse({ ...opened.failure, problems });
+}
+
+/** A problem whose value is such a word says so. */
+function withWord(problem: FileProblem, raw: unknown): FileProblem {
+  const value = problem.path.reduce<unknown>(
+    (at, key) => (typeof at === 'object' && at !== null ? Reflect.get(at, key) : undefined),
+    raw,
+  );
+  return typeof value === 'string' && /^-?(NaN|Infinity)$/.test(value)
+    ? { ...problem, detail: value }
+    : problem;
 }
 
 /** As `openSite`, for a value that is already parsed (from the device's own storage). */

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { type ObservationKind, observationKindIds } from '../kinds/observationKinds';
 import { id, length, line, positiveLength, prose } from './scalars';
 
-const hour = z.number().int().min(1).max(12);
+const hour = z.literal([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
 
 /** Where on the pipe wall, as on a clock face looking the way the camera looks; a range runs clockwise. */
 export const clock = z.strictObject({ from: hour, to: hour.optional() });

@@ -38,9 +38,12 @@ function isClockHour(hour: number): hour is ClockHour {
   return Number.isInteger(hour) && hour >= 1 && hour <= 12;
 }
 
-/** Prints `3 o’clock`, or `4–8 o’clock` for a stretch; plain `3 o'clock`, `4-8 o'clock`. */
-export function formatClock(at: ClockHour | ClockRange, format: PlainOption = {}): string {
-  const { from, to } = typeof at === 'number' ? { from: at, to: at } : at;
+/** Prints `3 o’clock` for an hour or a stretch without an end, or `4–8 o’clock`; plain `3 o'clock`, `4-8 o'clock`. */
+export function formatClock(
+  at: ClockHour | Readonly<{ from: ClockHour; to?: ClockHour | undefined }>,
+  format: PlainOption = {},
+): string {
+  const { from, to = from } = typeof at === 'number' ? { from: at } : at;
   const hours = from === to ? `${from}` : `${from}${format.plain ? '-' : '–'}${to}`;
   return `${hours} o${format.plain ? "'" : '’'}clock`;
 }
