@@ -36,7 +36,10 @@ export function nearestOnPolyline(p: Point, points: readonly Point[], closed: bo
   visitLegs(points, closed, (a, b, leg) => {
     const length = distance(a, b);
     const found = nearestOnSegment(p, a, b);
-    if (found.distance < nearest.distance) nearest = { ...found, leg, along: before + found.t * length };
+    if (found.distance < nearest.distance) {
+      const { point, t } = found;
+      nearest = { point, distance: found.distance, leg, t, along: before + t * length };
+    }
     before += length;
   });
   return nearest;

@@ -6,9 +6,9 @@ export type NearestOnSegment = Readonly<{ point: Point; t: number; distance: num
 
 /** The point of the closed segment ab nearest to `p`. A segment without length is its point, `t` 0. */
 export function nearestOnSegment(p: Point, a: Point, b: Point): NearestOnSegment {
-  const along = subtract(b, a);
-  const squared = dot(along, along);
-  const t = squared > 0 ? Math.min(1, Math.max(0, dot(subtract(p, a), along) / squared)) : 0;
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const squared = dx * dx + dy * dy;
+  const t = squared > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / squared)) : 0;
   const point = interpolate(a, b, t);
   return { point, t, distance: distance(p, point) };
 }
