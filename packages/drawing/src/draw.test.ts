@@ -173,6 +173,35 @@ describe('draw', () => {
     );
   });
 
+  it('rings a landmark that is a cleanout, and leaves the letters to be read', () => {
+    const site = sample();
+    const derived = derive(site);
+    const marks = primitivesAbout(draw(site, derived), 'marks');
+    const a2 = derived.marks.find((m) => m.label === 'A2');
+    const symbolAt = (id: string | undefined) =>
+      marks.find((p) => p.target?.kind === 'reading' && p.target.id === id);
+    expect(symbolAt(a2?.reading.id)).toMatchObject({ symbol: 'mark-landmark-around' });
+    const { parts } = symbols['mark-landmark-around'];
+    for (const part of parts) {
+      expect(part.paint).toBe('stroke');
+      expect(part.kind === 'circle' && part.radius).toBeGreaterThan(symbols.cleanout.clear);
+    }
+  });
+
+  it('tints pavement no stronger where two kinds of it cross', () => {
+    const features = (['driveway', 'sidewalk'] as const).map((kind) => ({ ...featureOf(kind), id: kind }));
+    const own = primitivesAbout(drawn(features), 'pavement');
+    const fills = own.flatMap((p) => (p.kind === 'line' && p.stroke === undefined ? [p.fill] : []));
+    // each covers with paper before it tints, and all of that lies below the outlines
+    expect(fills.map((f) => [f?.ink, f?.opacity])).toEqual([
+      ['paper', 1],
+      ['pavement', 0.13],
+      ['paper', 1],
+      ['pavement', 0.13],
+    ]);
+    expect(own.slice(fills.length).every((p) => p.kind === 'line' && p.fill === undefined)).toBe(true);
+  });
+
   it('gives labels ids that are unique', () => {
     const site = sample();
     const ids = draw(site, derive(site)).layers.flatMap((l) => l.labels.map((x) => x.id));

@@ -23,7 +23,7 @@ export function draw(site: Site, derived: Derived, options: DrawOptions = {}): D
   }
   for (const path of derived.paths.values()) drawPath(path, units, words, dimensions, into);
   drawCoverage(derived, into);
-  drawMarks(derived.marks, words, highlight, into);
+  drawMarks(derived, words, highlight, into);
   const chosen = derived.marks.find(
     (m) => m.run.id === highlight?.mark?.run && m.reading.id === highlight.mark.id,
   );

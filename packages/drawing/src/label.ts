@@ -13,6 +13,10 @@ export type Label = Readonly<{
   /** Unique in the drawing and steady from one drawing to the next. */
   id: string;
   text: string;
+  /** A shorter text for where the full one finds no place beside its anchor. */
+  brief?: string;
+  /** Labels of one group whose anchors are nearer than `apartMm` (paper) to each other take their brief text at once. */
+  crowd?: Readonly<{ group: string; apartMm: number }>;
   /** The anchor, metres. */
   at: Point;
   /** Of its capitals, paper mm: a font's size is this divided by its capitals' share of the em (about 0.7). */
@@ -27,10 +31,15 @@ export type Label = Readonly<{
    * side of that direction to try first (where not given: above).
    */
   along?: Readonly<{ azimuth: number; span: number; side?: 'left' | 'right' }>;
+  /** Other places (metres) for the middle of the text, best first: in the area that `centre` stands for, in a crown. */
+  elsewhere?: readonly Point[];
   /** Radius about the anchor to keep off, paper mm. */
   clear: number;
-  /** When no place near the anchor is free: further away with a leader, or not drawn at this scale. */
-  whenCrowded: 'leader' | 'leave-out';
+  /**
+   * When no place near the anchor is free: further away with a leader; not drawn at this scale; or with a leader and, if there is
+   * no place for that either, over a symbol.
+   */
+  whenCrowded: 'leader' | 'leave-out' | 'always';
   /** Texts of one group say the same thing again: one that is nearer than `apartMm` (paper) to another is left out. */
   repeat?: Readonly<{ group: string; apartMm: number }>;
   target?: Target;

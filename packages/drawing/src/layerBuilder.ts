@@ -27,10 +27,16 @@ export function layerBuilder(): LayerBuilder {
       at(layer).labels.push(...labels);
     },
     build: () => {
-      const all = [...layers.values()];
+      const all = [...layers.values()].map((l) => ({ ...l, primitives: fillsFirst(l.primitives) }));
       return { layers: all, bounds: boundsOf(all.flatMap((l) => l.primitives.flatMap(pointsOf))) };
     },
   };
+}
+
+/** Fills lie below all lines of their layer: the outline of what is crossed stays to be seen. */
+function fillsFirst(primitives: readonly Primitive[]): readonly Primitive[] {
+  const isFill = (p: Primitive) => p.kind === 'line' && p.stroke === undefined;
+  return [...primitives.filter(isFill), ...primitives.filter((p) => !isFill(p))];
 }
 
 function pointsOf(of: Primitive): readonly Point[] {

@@ -68,7 +68,11 @@ export const lineTypes: Readonly<Record<string, LineType>> = {
   pavement: {
     measured: { ink: 'pavement', weight: PEN.fine },
     assumed: { ink: 'pavement', weight: PEN.fine, dash: BY_EYE },
-    fills: [{ ink: 'pavement', opacity: 0.13 }],
+    // paper first, so that the tint is no stronger where a driveway crosses a sidewalk
+    fills: [
+      { ink: 'paper', opacity: 1 },
+      { ink: 'pavement', opacity: 0.13 },
+    ],
   },
   curb: {
     measured: { ink: 'ink', weight: PEN.fine },

@@ -1,16 +1,40 @@
-/** Heights of lettering on paper, mm, from the one scale that all texts use (ISO 3098 grades by √2, from memory). */
-export const TEXT_MM = { small: 1.8, normal: 2.2, large: 2.8, mark: 2.8 } as const;
+import type { LayerName } from './drawing';
+
+/**
+ * Heights of lettering on paper, mm, from the one scale that all texts use. `small`: dimensions, stations, letters, names; 1.8 is
+ * the least of ISO 3098's heights that reads well on a screen (grades by √2, from memory).
+ */
+export const TEXT_MM = { small: 1.8, landmark: 2.1, main: 2.3, tie: 2.3, mark: 2.3 } as const;
 
 /** Who is placed first where there is not room for all: what is painted on the ground before what only names things. */
 export const PRIORITY = {
-  mark: 1000,
-  tie: 900,
-  point: 600,
-  area: 500,
-  line: 420,
-  pipe: 380,
-  course: 300,
-  wall: 240,
-  letters: 160,
-  station: 120,
+  chosenMark: 2000,
+  tie: 1900,
+  defect: 1100,
+  landmark: 1000,
+  course: 450,
+  pipe: 420,
+  wall: 100,
+  letters: 80,
+  station: 40,
 } as const;
+
+/** Priority of a thing's name by its layer. */
+export const NAME_PRIORITY: Readonly<Record<LayerName, number>> = {
+  drain: 900,
+  trees: 800,
+  buildings: 700,
+  survey: 600,
+  services: 500,
+  land: 440,
+  pipe: 420,
+  structures: 400,
+  pavement: 300,
+  notes: 200,
+  coverage: 0,
+  ties: 0,
+  marks: 0,
+};
+
+/** Layers whose names may go on a leader; the others are left out where there is no room beside or inside. */
+export const LED_LAYERS: ReadonlySet<LayerName> = new Set(['drain']);

@@ -4,10 +4,10 @@ import { lineLetters } from '../lineLetters';
 import { type LineType, lineTypes } from '../lineTypes';
 import type { Stroke } from '../primitive';
 import { services } from '../services';
-import { PRIORITY, TEXT_MM } from '../textStyle';
-import { centreOfArea } from './centreOfArea';
+import { NAME_PRIORITY, TEXT_MM } from '../textStyle';
 import { legDimensions, lineName } from './legLabels';
 import { legRuns } from './legRuns';
+import { placesInArea } from './placesInArea';
 
 /** Draws a line or an area: fills below, each leg with the pen of how it is known, ornaments, letters, name, dimensions. */
 export function drawOutline(
@@ -61,17 +61,20 @@ function nameOutline(of: DerivedFeature, type: LineType, into: LayerBuilder): vo
   // a boundary's name belongs to the whole yard and is in the sheet's title
   if (feature.name === '' || spec.lineType === 'boundary') return;
   const main = spec.lineType === 'wall';
+  const [at, ...elsewhere] = placesInArea(points);
   into.label(spec.layer, {
     id: `${feature.id}/name`,
     text: feature.name,
-    at: centreOfArea(points),
-    height: main ? TEXT_MM.large : TEXT_MM.normal,
+    at,
+    elsewhere,
+    height: main ? TEXT_MM.main : TEXT_MM.small,
     ink: type.measured.ink === 'pavement' ? 'faint' : type.measured.ink,
     weight: main ? 'bold' : 'regular',
-    priority: main ? PRIORITY.area + 50 : PRIORITY.area,
+    // a porch after the house that it belongs to
+    priority: NAME_PRIORITY[spec.layer] - (main ? 0 : 10),
     seat: 'centre',
     clear: 0,
-    whenCrowded: 'leader',
+    whenCrowded: 'leave-out',
     target: { kind: 'feature', id: feature.id },
   });
 }

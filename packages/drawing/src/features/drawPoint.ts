@@ -7,8 +7,8 @@ import type { Ink, Stroke } from '../primitive';
 import { services } from '../services';
 import type { SymbolName } from '../symbols/symbolShape';
 import { symbols } from '../symbols/symbols';
-import { PRIORITY, TEXT_MM } from '../textStyle';
-import { drawTree } from './drawTree';
+import { LED_LAYERS, NAME_PRIORITY, TEXT_MM } from '../textStyle';
+import { drawTree, placesInCrown } from './drawTree';
 import { pointText } from './pointText';
 
 /** Dashes (mm) round a symbol that was put there by eye: short, as the outline is. */
@@ -72,13 +72,14 @@ function nameOf(of: DerivedFeature, at: Point, ink: Ink, units: Site['units']): 
       id: `${of.feature.id}/name`,
       text,
       at,
-      height: TEXT_MM.normal,
+      height: TEXT_MM.small,
       ink: of.spec.layer === 'services' ? 'ink' : ink,
       weight: 'regular',
-      priority: PRIORITY.point,
+      priority: NAME_PRIORITY[of.spec.layer],
       seat: 'around',
       clear: symbols[symbolOf(of)].clear,
-      whenCrowded: 'leader',
+      ...(of.feature.kind === 'tree' ? { elsewhere: placesInCrown(of.feature, at) } : {}),
+      whenCrowded: LED_LAYERS.has(of.spec.layer) ? 'leader' : 'leave-out',
       target: { kind: 'feature', id: of.feature.id },
     },
   ];

@@ -1,4 +1,4 @@
-import type { Point } from '@footmark/geometry';
+import { type Point, pointAtAzimuth } from '@footmark/geometry';
 import type { FeatureOf } from '@footmark/site';
 import type { LayerBuilder } from '../layerBuilder';
 import { PEN } from '../lineTypes';
@@ -7,6 +7,9 @@ import { crownOutline, seedOf } from '../symbols/crown';
 /** Width (m) of a lobe of a crown at true size. */
 const LOBE_M = 1.3;
 const CROWN_TINT = 0.09;
+/** Where in the crown a name may stand, as a share of its radius. */
+const NAME_SHARE = 0.55;
+const NAME_AZIMUTHS: readonly number[] = [90, 270, 180, 0, 135, 225, 45, 315];
 const SPREAD_DASH: readonly number[] = [1.4, 1.2];
 
 /**
@@ -56,4 +59,11 @@ export function drawTree(tree: FeatureOf<'tree'>, at: Point, measured: boolean, 
     fill: { ink: 'plant', opacity: 0.45 },
     target,
   });
+}
+
+/** Places for the tree's name under its crown, none when no spread was given. */
+export function placesInCrown({ fields }: FeatureOf<'tree'>, at: Point): readonly Point[] {
+  const radius = (fields.crownSpread ?? 0) / 2;
+  if (radius === 0) return [];
+  return NAME_AZIMUTHS.map((deg) => pointAtAzimuth(at, (deg * Math.PI) / 180, NAME_SHARE * radius));
 }

@@ -2,7 +2,7 @@ import { azimuthBetween, distance, midpoint, type Point, ringArea } from '@footm
 import type { DerivedFeature, Site } from '@footmark/site';
 import type { Label } from '../label';
 import type { LineType } from '../lineTypes';
-import { PRIORITY, TEXT_MM } from '../textStyle';
+import { NAME_PRIORITY, PRIORITY, TEXT_MM } from '../textStyle';
 import { courseText, lengthText } from './dimensionText';
 
 /** Legs shorter than this (m) are jogs that nobody dimensions on a plan. */
@@ -72,10 +72,10 @@ export function lineName(of: DerivedFeature, text: string, type: LineType): read
       id: `${of.feature.id}/name`,
       text,
       at: midpoint(longest.from, longest.to),
-      height: TEXT_MM.normal,
+      height: TEXT_MM.small,
       ink: type.measured.ink,
       weight: 'regular',
-      priority: PRIORITY.line,
+      priority: NAME_PRIORITY[of.spec.layer],
       seat: 'along',
       along: { azimuth: azimuthBetween(longest.from, longest.to), span: longest.span },
       clear: type.pattern === undefined ? 0 : ORNAMENT_MM,

@@ -1,5 +1,6 @@
 import type { Label } from '../label';
 import type { Box } from './box';
+import type { Hull } from './paperGrid';
 
 /** A place to try; the cheapest free one is taken. */
 export type Candidate = Readonly<{ box: Box; cost: number }>;
@@ -7,11 +8,11 @@ export type Candidate = Readonly<{ box: Box; cost: number }>;
 /** Gap (mm) between a symbol and its text, and between a line and the text along it. */
 const GAP_MM = 0.5;
 /** A leader is no longer than this, mm. */
-export const LONGEST_LEADER_MM = 26;
+export const LONGEST_LEADER_MM = 13;
 
 /** Beyond about 2 mm a text is not seen to belong to its symbol without a leader. */
 const NEAR_MM = [0, 1.2] as const;
-const FAR_MM = [4, 6.5, 9, 12, 15, 18, 21, 24] as const;
+const FAR_MM = [3, 5, 7.5, 10, 12.5] as const;
 
 /**
  * Directions in the order in which cartography prefers them: upper right, right, upper left, left, lower right, above, lower left, below
@@ -40,15 +41,49 @@ const FAR_AROUND = [
   [-1, -2],
 ] as const;
 const DIRECTION_COST = 0.12;
-/** Per mm from the symbol: near it, and once there is a leader. */
+/** Per mm from the symbol, near it. */
 const DISTANCE_COST = 0.3;
-const LEADER_COST = 0.16;
+/** A leader at all, its direction, and each of its mm. */
+const LEADER_COST = 1;
+const LEADER_DIRECTION_COST = 0.05;
+const LEADER_MM_COST = 0.16;
 /** Slides along a line, as shares of the room there is on either side of the anchor. */
-const SLIDES = [0, 0.35, -0.35, 0.7, -0.7, 1, -1] as const;
+const SLIDES = [0, 0.2, -0.2, 0.4, -0.4, 0.6, -0.6, 0.8, -0.8, 1, -1] as const;
 const SLIDE_COST = 0.25;
 const OTHER_SIDE_COST = 0.15;
+/** The next of several places of one kind, and a text that stands where a level one would do as well. */
+const NEXT_PLACE_COST = 0.1;
+/** A place inside a crown, rather than beside its trunk. */
+const INSIDE_COST = 0.9;
+const STANDING_COST = 0.45;
 /** Lines that lean to the left of straight up by less than this (rad) are still read upwards, as texts on a plan are. */
 const UPRIGHT_RAD = 0.17;
+
+/** A direction, unit long, the signs that say which corner or side of the box faces the anchor, the reach and the cost. */
+type Reach = Readonly<{ x: number; y: number; signX: number; signY: number; mm: number; cost: number }>;
+
+function reaches(
+  directions: readonly (readonly [number, number])[],
+  distances: readonly number[],
+  cost: (mm: number, preference: number) => number,
+): readonly Reach[] {
+  return distances
+    .flatMap((mm) =>
+      directions.map(([dx, dy], preference) => {
+        const length = Math.hypot(dx, dy);
+        const [signX, signY] = [Math.sign(dx), Math.sign(dy)];
+        return { x: dx / length, y: dy / length, signX, signY, mm, cost: cost(mm, preference) };
+      }),
+    )
+    .sort((a, b) => a.cost - b.cost);
+}
+
+const NEAR_REACHES = reaches(AROUND, NEAR_MM, (mm, k) => DISTANCE_COST * mm + DIRECTION_COST * k);
+const FAR_REACHES = reaches(
+  FAR_AROUND,
+  FAR_MM,
+  (mm, k) => LEADER_COST + LEADER_MM_COST * mm + LEADER_DIRECTION_COST * k,
+);
 
 /** Anchor (mm), half sizes (mm) with margin, and paper mm to the metre. */
 export type Fit = Readonly<{ x: number; y: number; halfW: number; halfH: number; mmPerMetre: number }>;
@@ -57,9 +92,9 @@ export type Fit = Readonly<{ x: number; y: number; halfW: number; halfH: number;
 export function nearCandidates(label: Label, fit: Fit): readonly Candidate[] {
   switch (label.seat) {
     case 'around':
-      return around(label, fit, AROUND, NEAR_MM, DISTANCE_COST);
+      return [...NEAR_REACHES.map((reach) => at(reach, label, fit)), ...inside(label, fit)];
     case 'centre':
-      return centred(fit);
+      return centred(label, fit);
     case 'along':
       return along(label, fit, label.along?.side === undefined ? [1, -1] : sidesFrom(label.along));
     case 'on-line':
@@ -67,45 +102,56 @@ export function nearCandidates(label: Label, fit: Fit): readonly Candidate[] {
   }
 }
 
-/** Places further off, to be joined to the anchor by a leader. */
-export function farCandidates(label: Label, fit: Fit): readonly Candidate[] {
-  return around(label, fit, FAR_AROUND, FAR_MM, LEADER_COST);
+/** Places further off, to be joined to the anchor by a leader; cheapest first, made one by one. */
+export function* farCandidates(label: Label, fit: Fit): Generator<Candidate> {
+  for (const reach of FAR_REACHES) yield at(reach, label, fit);
+}
+
+/** Holds all far candidates. */
+export function farHull({ clear }: Label, { x, y, halfW, halfH }: Fit): Hull {
+  const reach = clear + GAP_MM + (FAR_MM.at(-1) ?? 0);
+  const [wide, high] = [reach + 2 * halfW, reach + 2 * halfH];
+  return { minX: x - wide, minY: y - high, maxX: x + wide, maxY: y + high };
+}
+
+function at(reach: Reach, label: Label, fit: Fit): Candidate {
+  const r = label.clear + GAP_MM + reach.mm;
+  const x = fit.x + reach.x * r + reach.signX * fit.halfW;
+  const y = fit.y + reach.y * r + reach.signY * fit.halfH;
+  return { box: level(fit, x, y), cost: reach.cost };
+}
+
+/** Over the places that do as well as one beside the anchor. */
+function inside({ elsewhere = [] }: Label, fit: Fit): readonly Candidate[] {
+  return elsewhere.map((place, i) => ({
+    box: level(fit, place.x * fit.mmPerMetre, place.y * fit.mmPerMetre),
+    cost: INSIDE_COST + NEXT_PLACE_COST * i,
+  }));
 }
 
 function level(fit: Fit, x: number, y: number): Box {
   return { x, y, ux: 1, uy: 0, halfW: fit.halfW, halfH: fit.halfH };
 }
 
-function around(
-  label: Label,
-  fit: Fit,
-  directions: readonly (readonly [number, number])[],
-  reaches: readonly number[],
-  perMm: number,
-): readonly Candidate[] {
-  return reaches.flatMap((reach) =>
-    directions.map(([dx, dy], preference) => {
-      const r = (label.clear + GAP_MM + reach) / Math.hypot(dx, dy);
-      const box = level(
-        fit,
-        fit.x + dx * r + Math.sign(dx) * fit.halfW,
-        fit.y + dy * r + Math.sign(dy) * fit.halfH,
-      );
-      return { box, cost: DIRECTION_COST * preference + perMm * reach };
-    }),
-  );
-}
-
-/** Over the anchor, and moved up to its own size to every side. */
-function centred(fit: Fit): readonly Candidate[] {
-  const places: Candidate[] = [{ box: level(fit, fit.x, fit.y), cost: 0 }];
-  for (const share of [0.5, 1] as const) {
-    for (const [dx, dy] of AROUND) {
-      const box = level(fit, fit.x + dx * share * fit.halfW, fit.y + dy * share * 2 * fit.halfH);
-      places.push({ box, cost: SLIDE_COST * (share + Math.abs(dx)) });
-    }
-  }
-  return places;
+/**
+ * Over the anchor or over the other places, level, moved by half a size, or standing. With a leader in reserve it may also move
+ * by a whole size, beside the anchor.
+ */
+function centred(label: Label, fit: Fit): readonly Candidate[] {
+  const shares = label.whenCrowded === 'leave-out' ? [0.5] : [0.5, 1];
+  const places = [label.at, ...(label.elsewhere ?? [])];
+  return places.flatMap((place, i) => {
+    const [x, y] = [place.x * fit.mmPerMetre, place.y * fit.mmPerMetre];
+    const base = NEXT_PLACE_COST * i;
+    const moved = shares.flatMap((share) =>
+      AROUND.map(([dx, dy]) => ({
+        box: level(fit, x + dx * share * fit.halfW, y + dy * share * 2 * fit.halfH),
+        cost: base + SLIDE_COST * (share + Math.abs(dx)),
+      })),
+    );
+    const standing = { ...level(fit, x, y), ux: 0, uy: 1 };
+    return [{ box: level(fit, x, y), cost: base }, { box: standing, cost: base + STANDING_COST }, ...moved];
+  });
 }
 
 function along(label: Label, fit: Fit, sides: readonly number[]): readonly Candidate[] {

@@ -1,3 +1,4 @@
+import type { Point } from '@footmark/geometry';
 import type { Drawing, LayerName } from '../drawing';
 import { expandPattern } from '../pattern';
 import type { Primitive } from '../primitive';
@@ -6,6 +7,9 @@ import type { Obstacle } from './placedLabel';
 
 /** Texts may stand on these: foliage and tints are pale. */
 const PALE: ReadonlySet<LayerName> = new Set(['coverage', 'trees']);
+
+/** The tapes of a mark are read off the plan: a text on one is as bad as a text on this many plain lines. */
+const TIE_WEIGHT = 4;
 
 /** Half the pen (mm) that a disc of true size is drawn with. */
 const RIM_MM = 0.3;
@@ -16,11 +20,11 @@ const RIM_MM = 0.3;
  */
 export function labelObstacles(drawing: Drawing, mmPerMetre: number): readonly Obstacle[] {
   return drawing.layers.flatMap(({ name, primitives }) =>
-    primitives.flatMap((p) => obstaclesOf(p, PALE.has(name), mmPerMetre)),
+    primitives.flatMap((p) => obstaclesOf(p, name, mmPerMetre)),
   );
 }
 
-function obstaclesOf(of: Primitive, pale: boolean, mmPerMetre: number): readonly Obstacle[] {
+function obstaclesOf(of: Primitive, layer: LayerName, mmPerMetre: number): readonly Obstacle[] {
   switch (of.kind) {
     case 'symbol':
       return [{ kind: 'disc', at: of.at, radiusMm: symbols[of.symbol].clear }];
@@ -29,18 +33,19 @@ function obstaclesOf(of: Primitive, pale: boolean, mmPerMetre: number): readonly
       return [{ kind: 'disc', at: of.centre, radiusMm: of.radius * mmPerMetre + RIM_MM }];
     case 'pattern':
       if (of.pattern === 'flow') {
-        return expandPattern(of, mmPerMetre).flatMap((p) => obstaclesOf(p, pale, mmPerMetre));
+        return expandPattern(of, mmPerMetre).flatMap((p) => obstaclesOf(p, layer, mmPerMetre));
       }
-      return strokesOf(of.points, of.closed);
+      return strokesOf(of.points, of.closed, 1);
     case 'line':
-      return pale || of.stroke === undefined ? [] : strokesOf(of.points, of.closed);
+      if (PALE.has(layer) || of.stroke === undefined) return [];
+      return strokesOf(of.points, of.closed, layer === 'ties' ? TIE_WEIGHT : 1);
   }
 }
 
-function strokesOf(points: readonly { x: number; y: number }[], closed: boolean): readonly Obstacle[] {
+function strokesOf(points: readonly Point[], closed: boolean, weight: number): readonly Obstacle[] {
   const count = closed ? points.length : points.length - 1;
   return points.slice(0, Math.max(0, count)).flatMap((from, i): readonly Obstacle[] => {
     const to = points[(i + 1) % points.length];
-    return to === undefined ? [] : [{ kind: 'stroke', from, to }];
+    return to === undefined ? [] : [{ kind: 'stroke', from, to, weight }];
   });
 }

@@ -25,14 +25,14 @@ export function drawTies(mark: Mark, units: Site['units'], into: LayerBuilder): 
       id: `${run.id}/${reading.id}/tie/${from.key}`,
       text: formatLength(distance, units.length),
       at: midpoint(from.at, place.at),
-      height: TEXT_MM.normal,
+      height: TEXT_MM.tie,
       ink: 'survey',
       weight: 'bold',
       priority: PRIORITY.tie,
-      seat: 'along',
+      seat: 'on-line',
       along: { azimuth, span: distance },
       clear: 0,
-      whenCrowded: 'leader',
+      whenCrowded: 'always',
       target,
     });
   };

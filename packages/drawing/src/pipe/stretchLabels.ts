@@ -23,7 +23,7 @@ export function stretchLabels(of: DerivedPath, units: Site['units'], words: Draw
         id: `${of.path.id}/stretch/${i}`,
         text: `${formatDiameter(stretch.diameter, units.diameter)} ${material}`.trimEnd(),
         at: point,
-        height: TEXT_MM.normal,
+        height: TEXT_MM.small,
         ink: pipePens[of.path.state].measured.ink,
         weight: 'regular',
         priority: PRIORITY.pipe,

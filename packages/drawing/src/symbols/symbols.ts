@@ -79,8 +79,14 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
   },
   'spot-level': { parts: [...diagonals(0.8)], clear: 1.1 },
   note: { parts: [circle('ink', 0.5)], clear: 0.9 },
+  'photo-point': {
+    parts: [ring('cover', [-1.6, -1.1], [1.6, -1.1], [1.6, 1.1], [-1.6, 1.1]), circle('stroke', 0.65)],
+    clear: 1.9,
+  },
   'mark-defect': { parts: [circle('cover', 1.7), ...diagonals(1.02)], clear: 2 },
   'mark-landmark': { parts: [circle('cover', 1.05)], clear: 1.4 },
+  // outside of the largest symbol of the drain but the manhole's
+  'mark-landmark-around': { parts: [circle('stroke', 2.6)], clear: 2.9 },
   'mark-chosen': {
     parts: [
       circle('stroke', 3.1),
