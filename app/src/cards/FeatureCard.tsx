@@ -11,7 +11,7 @@ import {
 import { ArrowLeft, Trash2 } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
-import { MeasureField } from '../controls/MeasureField';
+import { DiametersField } from '../controls/DiametersField';
 import { TextLine } from '../controls/TextLine';
 import { Tick } from '../controls/Tick';
 import { DiameterField, LengthField } from '../controls/unitFields';
@@ -92,21 +92,10 @@ function FieldInput({ feature, name, field }: FieldProps) {
       return <LengthField label={label} value={number} onChange={set} allowNegative />;
     case 'diameter':
       return <DiameterField label={label} value={number} onChange={set} />;
-    case 'count':
-      return (
-        <MeasureField
-          label={label}
-          value={number}
-          parse={(text) => {
-            const count = Number(text);
-            return Number.isInteger(count) && count > 0
-              ? { ok: true, value: count }
-              : { ok: false, code: 'not-a-number', values: { text } };
-          }}
-          print={String}
-          onChange={set}
-        />
-      );
+    case 'diameters':
+      return <DiametersField label={label} value={value as readonly number[] | undefined} onChange={set} />; // by the schema
+    case 'file':
+      return null;
     case 'flag':
       return (
         <Tick isSelected={value === true} onChange={(on) => set(on ? true : undefined)}>

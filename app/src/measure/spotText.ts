@@ -31,5 +31,7 @@ export function spotText(spot: Spot, site: Site): string {
       return `${directionText(spot.azimuth, site.units)}, ${length(spot.distance)}`;
     case 'turn':
       return `${formatTurn(spot.turn)}, ${length(spot.distance)}`;
+    case 'arc':
+      return `Curve ${formatTurn(spot.sweep)}, radius ${length(spot.radius)}`;
   }
 }

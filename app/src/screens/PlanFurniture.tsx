@@ -20,7 +20,7 @@ export function PlanFurniture() {
   return (
     <>
       <div className={styles.scale} aria-hidden>
-        <svg className={styles.north} viewBox="0 0 40 56" style={{ rotate: `${-site.north}rad` }}>
+        <svg className={styles.north} viewBox="0 0 40 56">
           <title>North</title>
           <path d="M20 4 28 34 20 28 12 34Z" fill="currentColor" />
           <text x="20" y="52" textAnchor="middle">

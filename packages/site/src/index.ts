@@ -13,6 +13,7 @@ export { sideOf, type Tie, type Ties } from './derive/ties';
 export { dependsOn } from './document/dependsOn';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
 export { feature as featureSchema } from './document/feature';
+export type { ControlPoint, Frame, North } from './document/frame';
 export { type IntegrityProblem, integrityProblems } from './document/integrity';
 export { siteJsonSchema } from './document/jsonSchema';
 export {
@@ -57,6 +58,7 @@ export {
   type Units,
 } from './document/site';
 export { followsPrevious, type Ref, refsOfSpot, type Spot, type Tape, type Vertex } from './document/spot';
+export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
 export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setField } from './edits/featureEdits';
 export {

@@ -1,9 +1,9 @@
 import type { Derived, Finding, ReferencePoint, Site } from '@footmark/site';
-import { directionText, lengthText, type Words } from '@footmark/words';
+import { lengthText, type Words } from '@footmark/words';
 import { markReport } from './markReport';
 import { coverageReport, pathReport } from './pathReport';
 import type { ReportSetting } from './reportSetting';
-import { roundedAngle, roundedLength } from './rounding';
+import { roundedLength } from './rounding';
 
 /** Raised by one when a key of the report goes away or changes its meaning. */
 const REPORT_VERSION = 1;
@@ -40,14 +40,13 @@ function siteReport(site: Site) {
     note: site.note,
     createdAt: site.createdAt,
     units: site.units,
-    north: roundedAngle(site.north),
+    frame: site.frame,
     tape: { length: roundedLength(site.tape.length), sigma: roundedLength(site.tape.sigma) },
     entryReach: roundedLength(site.entryReach),
     features: site.features.length,
     paths: site.paths.length,
     runs: site.runs.length,
     display: {
-      north: directionText(site.north, site.units),
       tapeLength: lengthText(site.tape.length, site.units),
       entryReach: lengthText(site.entryReach, site.units),
     },

@@ -6,6 +6,8 @@ import {
   distance,
   interpolate,
   intersectCircles,
+  longChord,
+  normalizeAzimuth,
   type Point,
   pointAtAzimuth,
 } from '@footmark/geometry';
@@ -25,6 +27,8 @@ export type ResolvedPoint = {
   readonly measured: boolean;
   /** For three and more tapes: taped minus computed distance (m), in the order of the tapes. */
   readonly tapeResiduals?: readonly number[];
+  /** For the end of a curve: the azimuth of its tangent there. */
+  readonly arrival?: number;
 };
 
 export type ResolvedPoints = {
@@ -108,10 +112,21 @@ function resolveOne(
       return from ? { at: pointAtAzimuth(from.at, spot.azimuth, spot.distance), measured: true } : null;
     }
     case 'turn': {
-      const [from, earlier] = [before(1), before(2)];
-      if (!from || !earlier) return null;
-      const heading = azimuthBetween(earlier.at, from.at) + spot.turn;
-      return { at: pointAtAzimuth(from.at, heading, spot.distance), measured: true };
+      const from = before(1);
+      const heading = headingOut(from, before(2));
+      if (!from || heading === null) return null;
+      return { at: pointAtAzimuth(from.at, heading + spot.turn, spot.distance), measured: true };
+    }
+    case 'arc': {
+      const from = before(1);
+      const heading = headingOut(from, before(2));
+      const chord = spot.chord ?? (heading === null ? null : heading + spot.sweep / 2);
+      if (!from || chord === null) return null;
+      return {
+        at: pointAtAzimuth(from.at, chord, longChord(spot.radius, Math.abs(spot.sweep))),
+        measured: true,
+        arrival: normalizeAzimuth(chord + spot.sweep / 2),
+      };
     }
     case 'offset': {
       const [a, b] = [of(spot.from), of(spot.to)];
@@ -137,6 +152,12 @@ function resolveOne(
         : fromManyTapes(known, spot.near, site.tape.sigma, target, names, findings);
     }
   }
+}
+
+/** The direction in which a line leaves a point when it goes straight on: along the leg to it, or the tangent of the curve. */
+function headingOut(from: ResolvedPoint | undefined, earlier: ResolvedPoint | undefined): number | null {
+  if (from === undefined) return null;
+  return from.arrival ?? (earlier === undefined ? null : azimuthBetween(earlier.at, from.at));
 }
 
 /** The point `along` the line from a to b, then `out` square off it, right of that direction positive. */

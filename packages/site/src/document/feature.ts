@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type FeatureKind, featureKindIds, type featureKinds, kindSpec } from '../kinds/featureKinds';
 import { id, line } from './scalars';
-import { type Vertex, vertex } from './spot';
+import { type Spot, spot, type Vertex, vertex } from './spot';
 
 const MOST_VERTICES = 5000;
 const FEWEST_VERTICES = { point: 1, line: 2, area: 3 } as const;
@@ -22,6 +22,12 @@ export type FeatureOf<Kind extends FeatureKind> = {
   name: string;
   vertices: Vertex[];
   fields: FieldsOf<Kind>;
+  /** For an area: the last course, back to the first point, as it was measured; without it, the last side is what is left. */
+  closing?: Spot;
+  /** For an area with a closing course: share the misclosure out by the compass rule. */
+  balance?: 'compass';
+  /** Not to be moved or changed by a slip of the hand. */
+  locked?: true;
 };
 
 /** One thing in the yard. */
@@ -42,6 +48,8 @@ function schemaOf(kind: FeatureKind) {
     name: line,
     vertices: z.array(vertex).min(fewest).max(most),
     fields: z.strictObject(fields),
+    ...(spec.shape === 'area' ? { closing: spot.optional(), balance: z.literal('compass').optional() } : {}),
+    locked: z.literal(true).optional(),
   });
 }
 

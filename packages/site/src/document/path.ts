@@ -48,5 +48,7 @@ export const path = z.strictObject({
   vertices: z.array(pathVertex).min(FEWEST_PATH_VERTICES).max(5000),
   bendRadius: length.max(10),
   stretches: z.array(stretch).min(1).max(500),
+  /** Not to be moved or changed by a slip of the hand. */
+  locked: z.literal(true).optional(),
 });
 export type Path = z.infer<typeof path>;

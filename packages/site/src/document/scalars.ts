@@ -34,6 +34,13 @@ export const azimuth = z
 /** Radians of turn from straight on, right positive, in [−π, π]. */
 export const turn = z.number().min(-Math.PI).max(Math.PI);
 
+/** Radians that a curve turns through, right positive, less than a full circle and not nothing. */
+export const sweep = z
+  .number()
+  .gt(-2 * Math.PI)
+  .lt(2 * Math.PI)
+  .refine((radians) => radians !== 0);
+
 /** Metres above the site's level datum. */
 export const elevation = z.number().min(-20_000).max(20_000);
 

@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { feature } from './feature';
+import { frame } from './frame';
 import { path } from './path';
 import { run } from './run';
-import { azimuth, id, length, line, positiveLength, prose } from './scalars';
+import { id, length, line, positiveLength, prose } from './scalars';
+import { underlay } from './underlay';
 
 /** Version of the site file that this program writes. Every change of shape raises it by one and adds a migration. */
 export const SITE_VERSION = 1;
@@ -26,7 +28,7 @@ export const tapeMeasure = z.strictObject({
 export type TapeMeasure = z.infer<typeof tapeMeasure>;
 
 /**
- * The whole site: plain data, metres and radians in the site frame. `north` is the true azimuth of the frame's +y axis.
+ * The whole site: plain data, metres and radians in the site frame.
  * Nothing that can be computed is stored in it.
  */
 export const site = z.strictObject({
@@ -38,10 +40,11 @@ export const site = z.strictObject({
   note: prose,
   createdAt: z.iso.datetime(),
   units,
-  north: azimuth,
+  frame,
   tape: tapeMeasure,
   /** Entry points further than this (m) from a path are not on it. */
   entryReach: length.max(100),
+  underlays: z.array(underlay).max(20),
   features: z.array(feature).max(20_000),
   paths: z.array(path).max(500),
   runs: z.array(run).max(500),

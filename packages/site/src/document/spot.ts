@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { azimuth, coordinate, id, length, planPoint, positiveLength, turn } from './scalars';
+import { azimuth, coordinate, id, length, planPoint, positiveLength, sweep, turn } from './scalars';
 
 /** Names one point of one thing: `of` a feature or a path, `at` one of its vertices. */
 export const ref = z.strictObject({ of: id, at: id });
@@ -20,6 +20,8 @@ export type Tape = z.infer<typeof tape>;
  * - `at`: the same place as another point
  * - `course`: azimuth and distance from the vertex before it in the same line
  * - `turn`: turn (right positive) from the direction of the leg before it, and distance, from the vertex before it
+ * - `arc`: the end of a curve from the vertex before it, of this radius and sweep (right positive); `chord` is the azimuth of its
+ *   chord, null for a curve that leaves in the direction of the leg before it
  */
 export const spot = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('finger'), x: coordinate, y: coordinate }),
@@ -37,6 +39,7 @@ export const spot = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('at'), point: ref }),
   z.strictObject({ by: z.literal('course'), azimuth, distance: positiveLength }),
   z.strictObject({ by: z.literal('turn'), turn, distance: positiveLength }),
+  z.strictObject({ by: z.literal('arc'), radius: positiveLength, sweep, chord: azimuth.nullable() }),
 ]);
 export type Spot = z.infer<typeof spot>;
 
@@ -60,14 +63,23 @@ export function refsOfSpot(of: Spot): readonly Ref[] {
     case 'coordinates':
     case 'course':
     case 'turn':
+    case 'arc':
       return [];
   }
 }
 
 /** How many of the vertices before it in its own line a spot is counted from. */
 export function countedFrom(of: Spot): 0 | 1 | 2 {
-  if (of.by === 'course') return 1;
-  return of.by === 'turn' ? 2 : 0;
+  switch (of.by) {
+    case 'course':
+      return 1;
+    case 'turn':
+      return 2;
+    case 'arc':
+      return of.chord === null ? 2 : 1;
+    default:
+      return 0;
+  }
 }
 
 /** True for a spot that is counted from the vertex before it in its own line. */

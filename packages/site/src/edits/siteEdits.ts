@@ -13,9 +13,10 @@ export function newSite(args: { id: string; name: string; createdAt: string; uni
     note: '',
     createdAt: args.createdAt,
     units: args.units,
-    north: 0,
+    frame: { north: { by: 'assumed' }, control: [] },
     tape: { length: settings.tapeLength.value, sigma: settings.tapeSigma.value },
     entryReach: settings.entryReach.value,
+    underlays: [],
     features: [],
     paths: [],
     runs: [],
@@ -23,7 +24,7 @@ export function newSite(args: { id: string; name: string; createdAt: string; uni
 }
 
 export type SiteFacts = Partial<
-  Pick<Site, 'name' | 'address' | 'note' | 'units' | 'north' | 'tape' | 'entryReach'>
+  Pick<Site, 'name' | 'address' | 'note' | 'units' | 'frame' | 'tape' | 'entryReach'>
 >;
 
 /** Changes what the site says of itself. */

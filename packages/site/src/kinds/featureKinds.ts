@@ -1,9 +1,10 @@
 import {
   choiceField,
-  countField,
   diameterField,
+  diametersField,
   elevationField,
   type FieldSpec,
+  fileField,
   flagField,
   lengthField,
   textField,
@@ -165,7 +166,7 @@ export const featureKinds = {
     fields: {
       species: textField(),
       trunkDiameter: diameterField(),
-      stems: countField(),
+      stemDiameters: diametersField(),
       crownSpread: lengthField(),
       condition: choiceField('good', 'fair', 'poor', 'dead'),
       protected: flagField(),
@@ -211,8 +212,20 @@ export const featureKinds = {
   street: { ...area, layer: 'pavement', lineType: 'pavement', fields: { surface: textField() } },
   curb: { ...lineOf, layer: 'pavement', lineType: 'curb', reference: true, fields: {} },
   sidewalk: { ...area, layer: 'pavement', lineType: 'pavement', fields: { surface: textField() } },
-  driveway: { ...area, layer: 'pavement', lineType: 'pavement', fields: { surface: textField() } },
-  patio: { ...area, layer: 'pavement', lineType: 'pavement', fields: { surface: textField() } },
+  driveway: {
+    ...area,
+    layer: 'pavement',
+    lineType: 'pavement',
+    reference: true,
+    fields: { surface: textField() },
+  },
+  patio: {
+    ...area,
+    layer: 'pavement',
+    lineType: 'pavement',
+    reference: true,
+    fields: { surface: textField() },
+  },
   fence: { ...lineOf, layer: 'structures', lineType: 'fence', reference: true, fields: {} },
   'retaining-wall': {
     ...lineOf,
@@ -280,6 +293,12 @@ export const featureKinds = {
     fields: { level: elevationField() },
   },
   'spot-level': { ...point, layer: 'survey', symbol: 'spot-level', fields: { level: elevationField() } },
+  'photo-point': {
+    ...point,
+    layer: 'notes',
+    symbol: 'note',
+    fields: { photo: fileField(), text: textField() },
+  },
   note: { ...point, layer: 'notes', symbol: 'note', fields: { text: textField() } },
 } as const satisfies Record<string, KindSpec>;
 

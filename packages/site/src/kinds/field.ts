@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { elevation, length, line, positiveLength } from '../document/scalars';
+import { elevation, id, length, line, positiveLength } from '../document/scalars';
 
 /** How a field is typed and printed: the edit card and the list read it, and so do the words for each language. */
 export type FieldInput =
-  | { readonly as: 'length' | 'diameter' | 'elevation' | 'text' | 'count' | 'flag' }
+  | { readonly as: 'length' | 'diameter' | 'diameters' | 'elevation' | 'text' | 'flag' | 'file' }
   | { readonly as: 'choice'; readonly choices: readonly string[] };
 
 /** One property of a feature kind: its validator and how people enter it. All fields may be absent (not given). */
@@ -21,16 +21,19 @@ export const diameterField = () => ({
   input: { as: 'diameter' as const },
 });
 
+/** Diameters in metres, one for each of several stems. */
+export const diametersField = () => ({
+  schema: z.array(positiveLength.max(100)).min(2).max(20).optional(),
+  input: { as: 'diameters' as const },
+});
+
+/** A picture in the device's own store, by its id there. */
+export const fileField = () => ({ schema: id.optional(), input: { as: 'file' as const } });
+
 /** A level in metres above the site's datum. */
 export const elevationField = () => ({ schema: elevation.optional(), input: { as: 'elevation' as const } });
 
 export const textField = () => ({ schema: line.optional(), input: { as: 'text' as const } });
-
-/** A whole number from 1 to 99. */
-export const countField = () => ({
-  schema: z.number().int().min(1).max(99).optional(),
-  input: { as: 'count' as const },
-});
 
 export const flagField = () => ({ schema: z.boolean().optional(), input: { as: 'flag' as const } });
 

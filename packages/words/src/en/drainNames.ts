@@ -61,6 +61,7 @@ export const spotNames: Record<SpotKind, string> = {
   at: 'At another point',
   course: 'Direction and distance from the point before',
   turn: 'Turn and distance from the point before',
+  arc: 'Curve from the point before',
 };
 
 export const severityNames: Record<Severity, string> = { error: 'Error', warning: 'Warning', note: 'Note' };

@@ -34,6 +34,7 @@ export const kindNames: Record<FeatureKind, string> = {
   'reference-point': 'Reference point',
   benchmark: 'Benchmark',
   'spot-level': 'Spot level',
+  'photo-point': 'Photo point',
   note: 'Note',
 };
 
