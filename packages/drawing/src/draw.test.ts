@@ -188,6 +188,19 @@ describe('draw', () => {
     }
   });
 
+  it('rings the point that a tape starts from, and leaves its symbol to be read', () => {
+    const site = sample();
+    const derived = derive(site);
+    const mark = derived.marks.find((m) => m.label === 'A7');
+    if (mark === undefined) throw new Error('the sample has a mark A7');
+    const highlight = { mark: { run: mark.run.id, id: mark.reading.id } };
+    const ends = primitivesAbout(draw(site, derived, { highlight }), 'ties').flatMap((p) =>
+      p.kind === 'symbol' ? [p.symbol] : [],
+    );
+    // from a corner of the lot line, from the pole and from the cleanout
+    expect([...ends].sort()).toEqual(['tie-end', 'tie-end-around', 'tie-end-around']);
+  });
+
   it('tints pavement no stronger where two kinds of it cross', () => {
     const features = (['driveway', 'sidewalk'] as const).map((kind) => ({ ...featureOf(kind), id: kind }));
     const own = primitivesAbout(drawn(features), 'pavement');

@@ -27,6 +27,6 @@ export function draw(site: Site, derived: Derived, options: DrawOptions = {}): D
   const chosen = derived.marks.find(
     (m) => m.run.id === highlight?.mark?.run && m.reading.id === highlight.mark.id,
   );
-  if (chosen !== undefined) drawTies(chosen, units, into);
+  if (chosen !== undefined) drawTies(chosen, derived.features, units, into);
   return into.build();
 }

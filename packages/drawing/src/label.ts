@@ -28,9 +28,10 @@ export type Label = Readonly<{
   seat: LabelSeat;
   /**
    * For `along` and `on-line`: the line's azimuth (rad), the length (m) about the anchor that the text may use, and the
-   * side of that direction to try first (where not given: above).
+   * side of that direction to try first (where not given: above). `fromEndMm`: on a line that is long on paper, the text
+   * stays about this far from the end that the azimuth points to, so that both are seen together.
    */
-  along?: Readonly<{ azimuth: number; span: number; side?: 'left' | 'right' }>;
+  along?: Readonly<{ azimuth: number; span: number; side?: 'left' | 'right'; fromEndMm?: number }>;
   /** Other places (metres) for the middle of the text, best first: in the area that `centre` stands for, in a crown. */
   elsewhere?: readonly Point[];
   /** Radius about the anchor to keep off, paper mm. */

@@ -156,16 +156,21 @@ function centred(label: Label, fit: Fit): readonly Candidate[] {
 
 function along(label: Label, fit: Fit, sides: readonly number[]): readonly Candidate[] {
   if (label.along === undefined) return [];
-  const room = (label.along.span * fit.mmPerMetre) / 2 - fit.halfW;
+  const half = (label.along.span * fit.mmPerMetre) / 2;
+  // from the middle towards the end near which the text is to stay
+  const ahead = Math.max(0, half - (label.along.fromEndMm ?? half));
+  const room = half - ahead - fit.halfW;
   if (room < 0) return [];
   const azimuth = readableAzimuth(label.along.azimuth);
   const [ux, uy] = [Math.sin(azimuth), Math.cos(azimuth)];
+  const x = fit.x + ahead * Math.sin(label.along.azimuth);
+  const y = fit.y + ahead * Math.cos(label.along.azimuth);
   return SLIDES.flatMap((slide) =>
     sides.map((side, i) => {
       const off = side * (label.clear + GAP_MM + fit.halfH);
       const box = {
-        x: fit.x + slide * room * ux - off * uy,
-        y: fit.y + slide * room * uy + off * ux,
+        x: x + slide * room * ux - off * uy,
+        y: y + slide * room * uy + off * ux,
         ux,
         uy,
         halfW: fit.halfW,

@@ -210,6 +210,17 @@ describe('placeLabels', () => {
     expect(placed?.leader).toBeUndefined();
   });
 
+  it.each([0, 90, 180, 270])(
+    'keeps a length on a long line, %i° on, near the end that it is read from',
+    (degrees) => {
+      const azimuth = (degrees * Math.PI) / 180;
+      const tie = { seat: 'on-line', along: { azimuth, span: 20, fromEndMm: 30 } } as const;
+      const [placed] = placeLabels([label('t', 0, 0, tie)], [], setting);
+      const end = { x: 10 * Math.sin(azimuth), y: 10 * Math.cos(azimuth) };
+      expect(distance(placed?.at ?? { x: 0, y: 0 }, end)).toBeCloseTo(3, 9);
+    },
+  );
+
   it('keeps texts and leaders off heavy lines while another place is free', () => {
     const tape: Obstacle = { kind: 'stroke', from: { x: 0, y: 0 }, to: { x: 9, y: 9 }, weight: 4 };
     const tapes = [tape, { ...tape, to: { x: 9, y: -9 } }, { ...tape, to: { x: 9, y: 0 } }];

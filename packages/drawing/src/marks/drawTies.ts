@@ -1,15 +1,25 @@
-import { azimuthBetween, midpoint } from '@footmark/geometry';
-import { formatLength, type Mark, type Site, type Tie } from '@footmark/site';
+import { azimuthBetween, distance as distanceBetween, midpoint, type Point } from '@footmark/geometry';
+import { type Derived, formatLength, type Mark, type Site, type Tie } from '@footmark/site';
 import type { LayerBuilder } from '../layerBuilder';
 import { PEN } from '../lineTypes';
 import type { Stroke } from '../primitive';
+import type { SymbolName } from '../symbols/symbolShape';
 import { PRIORITY, TEXT_MM } from '../textStyle';
 
 const TAPE: Stroke = { ink: 'survey', weight: PEN.medium };
+/** A length stands about this far (mm) from its mark: near enough to be on a phone's view of it. */
+const FROM_MARK_MM = 30;
+/** A tape from a point feature starts at the very same coordinates; below this (m) is rounding. */
+const SAME_POINT_M = 1e-4;
 const CHECK: Stroke = { ink: 'survey', weight: PEN.fine, dash: [2.4, 1.2] };
 
 /** Draws the tapes of one mark from their reference points, the check dashed, each with its distance along it. */
-export function drawTies(mark: Mark, units: Site['units'], into: LayerBuilder): void {
+export function drawTies(
+  mark: Mark,
+  features: Derived['features'],
+  units: Site['units'],
+  into: LayerBuilder,
+): void {
   const { place, run, reading } = mark;
   if (place?.ties == null) return;
   const { pair, check } = place.ties;
@@ -19,7 +29,7 @@ export function drawTies(mark: Mark, units: Site['units'], into: LayerBuilder): 
     into.add(
       'ties',
       { kind: 'line', points: [from.at, place.at], closed: false, stroke, target },
-      { kind: 'symbol', at: from.at, symbol: 'tie-end', azimuth: 0, stroke: TAPE, target },
+      { kind: 'symbol', at: from.at, symbol: endSymbol(from.at, features), azimuth: 0, stroke: TAPE, target },
     );
     into.label('ties', {
       id: `${run.id}/${reading.id}/tie/${from.key}`,
@@ -30,7 +40,7 @@ export function drawTies(mark: Mark, units: Site['units'], into: LayerBuilder): 
       weight: 'bold',
       priority: PRIORITY.tie,
       seat: 'on-line',
-      along: { azimuth, span: distance },
+      along: { azimuth, span: distance, fromEndMm: FROM_MARK_MM },
       clear: 0,
       whenCrowded: 'always',
       target,
@@ -38,4 +48,13 @@ export function drawTies(mark: Mark, units: Site['units'], into: LayerBuilder): 
   };
   for (const tie of pair) draw(tie, TAPE);
   if (check !== null) draw(check, CHECK);
+}
+
+/** A ring round the symbol of the feature that is the reference point, or a symbol of its own. */
+function endSymbol(at: Point, features: Derived['features']): SymbolName {
+  for (const { spec, points } of features.values()) {
+    if (spec.shape !== 'point') continue;
+    if (points.some((p) => distanceBetween(p, at) < SAME_POINT_M)) return 'tie-end-around';
+  }
+  return 'tie-end';
 }

@@ -23,6 +23,7 @@ export const symbolNames = [
   'mark-landmark-around',
   'mark-chosen',
   'tie-end',
+  'tie-end-around',
   'flow-arrow',
   'station-tick',
   'pipe-change',

@@ -98,6 +98,7 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
     clear: 4,
   },
   'tie-end': { parts: [circle('cover', 0.8), circle('ink', 0.3)], clear: 1 },
+  'tie-end-around': { parts: [circle('stroke', 2.25)], clear: 2.4 },
   'flow-arrow': { parts: [ring('ink', [0, 1.5], [0.85, -0.9], [0, -0.45], [-0.85, -0.9])], clear: 1.5 },
   'station-tick': { parts: [line('stroke', [-1.1, 0], [1.1, 0])], clear: 1.2 },
   'pipe-change': {
