@@ -272,6 +272,29 @@ describe('placeLabels', () => {
     },
   );
 
+  it('sends only marks and things of the drain away on leaders, and none whose symbol is under another', () => {
+    const opened = openSite(
+      readFileSync(new URL('../../../site/samples/rear-alley.json', import.meta.url), 'utf8'),
+    );
+    if (!opened.ok) throw new Error('the sample does not open');
+    const drawing = draw(opened.site, derive(opened.site), { words: { observation: () => 'seen' } });
+    // the whole lot on a phone
+    const mm = 1000 / 400;
+    const labels = drawing.layers.flatMap((l) => l.labels);
+    const placed = placeLabels(labels, labelObstacles(drawing, mm), { mmPerMetre: mm, measureText });
+    const layerOf = (id: string) => drawing.layers.find((l) => l.labels.some((x) => x.id === id))?.name;
+    const led = placed.filter((p) => p.leader !== undefined);
+    for (const p of led) {
+      expect(['marks', 'drain']).toContain(layerOf(p.label.id));
+      const above = placed.filter((q) => q.label.seat === 'around' && q.label.priority > p.label.priority);
+      for (const q of above) expect(distance(q.label.at, p.label.at) * mm).toBeGreaterThanOrEqual(HIDDEN_MM);
+    }
+    expect(placed.filter((p) => layerOf(p.label.id) === 'marks').every((p) => !p.text.includes(' '))).toBe(
+      true,
+    );
+    expect(placed.length).toBeLessThan(labels.length / 2);
+  });
+
   it('says the same thing again only so far apart', () => {
     const letters = [0, 1, 2, 3, 4].map((x) =>
       label(`s${x}`, x, 0, { text: 'SS', repeat: { group: 'pipe', apartMm: 25 } }),
