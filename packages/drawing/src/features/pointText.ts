@@ -17,6 +17,7 @@ export function pointText(feature: Feature, units: Site['units']): string {
     }
     case 'reference-point':
       return joined(feature.name || feature.fields.what);
+    case 'photo-point':
     case 'note':
       return joined(feature.fields.text || feature.name);
     default:
