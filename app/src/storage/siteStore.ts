@@ -1,5 +1,5 @@
 import { type Opened, openSiteValue, type Site } from '@footmark/site';
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { database } from './database';
 
 /** What the list of sites shows, without opening each. */
 export type SiteEntry = {
@@ -10,29 +10,6 @@ export type SiteEntry = {
   readonly savedAt: number;
   readonly counts: { readonly features: number; readonly runs: number; readonly readings: number };
 };
-
-interface SiteDatabase extends DBSchema {
-  sites: { key: string; value: { id: string; site: unknown } };
-  entries: { key: string; value: SiteEntry };
-}
-
-let opening: Promise<IDBPDatabase<SiteDatabase>> | null = null;
-
-function database(): Promise<IDBPDatabase<SiteDatabase>> {
-  opening ??= openDB<SiteDatabase>('footmark', 1, {
-    upgrade(db) {
-      db.createObjectStore('sites', { keyPath: 'id' });
-      db.createObjectStore('entries', { keyPath: 'id' });
-    },
-    terminated() {
-      opening = null;
-    },
-  }).catch((error: unknown) => {
-    opening = null;
-    throw error;
-  });
-  return opening;
-}
 
 /** The sites on this device, last saved first. */
 export async function listSites(): Promise<readonly SiteEntry[]> {
@@ -66,8 +43,17 @@ export async function saveSite(site: Site, now: number): Promise<void> {
   ]);
 }
 
-/** Takes a site off this device. */
+/** Takes a site off this device, and its pictures unless another site shows them too. */
 export async function removeSite(id: string): Promise<void> {
-  const tx = (await database()).transaction(['sites', 'entries'], 'readwrite');
-  await Promise.all([tx.objectStore('sites').delete(id), tx.objectStore('entries').delete(id), tx.done]);
+  const tx = (await database()).transaction(['sites', 'entries', 'files'], 'readwrite');
+  const [sites, files] = [tx.objectStore('sites'), tx.objectStore('files')];
+  const gone = JSON.stringify((await sites.get(id))?.site ?? null);
+  await Promise.all([sites.delete(id), tx.objectStore('entries').delete(id)]);
+  const others = (await sites.getAll()).map((other) => JSON.stringify(other.site));
+  for (let at = await files.openCursor(); at !== null; at = await at.continue()) {
+    const named = `"${at.value.id}"`;
+    const itsOwn = at.value.site === id || gone.includes(named);
+    if (itsOwn && !others.some((text) => text.includes(named))) await at.delete();
+  }
+  await tx.done;
 }

@@ -1,0 +1,39 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { StoredFile } from './fileStore';
+import type { SiteEntry } from './siteStore';
+
+interface DeviceDatabase extends DBSchema {
+  sites: { key: string; value: { id: string; site: unknown } };
+  entries: { key: string; value: SiteEntry };
+  files: { key: string; value: StoredFile };
+}
+
+/** Raised by one for every new store. 1: sites and their entries; 2: files. */
+const VERSION = 2;
+
+let opening: Promise<IDBPDatabase<DeviceDatabase>> | null = null;
+
+/** The app's database on this device, opened once. */
+export function database(): Promise<IDBPDatabase<DeviceDatabase>> {
+  opening ??= openDB<DeviceDatabase>('footmark', VERSION, {
+    upgrade(db, from) {
+      if (from < 1) {
+        db.createObjectStore('sites', { keyPath: 'id' });
+        db.createObjectStore('entries', { keyPath: 'id' });
+      }
+      if (from < 2) db.createObjectStore('files', { keyPath: 'id' });
+    },
+    blocking(_current, _wanted, event) {
+      // another tab brings a newer version: this one makes way, and opens anew with its next call
+      (event.target as IDBDatabase).close(); // the event comes from the open database
+      opening = null;
+    },
+    terminated() {
+      opening = null;
+    },
+  }).catch((error: unknown) => {
+    opening = null;
+    throw error;
+  });
+  return opening;
+}
