@@ -1,0 +1,58 @@
+import { defineConfig } from '@playwright/test';
+
+/** A port that neither `vite dev` nor `vite preview` takes by itself. */
+const PORT = 4391;
+const ORIGIN = `http://127.0.0.1:${PORT}`;
+
+const QUIET = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+const touch = { hasTouch: true, isMobile: true } as const;
+
+/** Journeys through the built app, in the three sizes that a crew holds. The reporter is the caller's choice. */
+export default defineConfig({
+  testDir: 'journeys',
+  outputDir: 'node_modules/.results',
+  workers: 2,
+  fullyParallel: true,
+  retries: 0,
+  timeout: 60_000,
+  expect: { timeout: 5_000 },
+  webServer: {
+    command: `node node_modules/vite/bin/vite.js preview --host 127.0.0.1 --port ${PORT} --strictPort`,
+    cwd: '../app',
+    url: ORIGIN,
+    reuseExistingServer: false,
+    timeout: 20_000,
+  },
+  use: {
+    baseURL: ORIGIN,
+    locale: 'en-US',
+    timezoneId: 'America/Chicago',
+    actionTimeout: 5_000,
+    navigationTimeout: 10_000,
+    screenshot: 'only-on-failure',
+    trace: 'off',
+    launchOptions: { executablePath: process.env.FOOTMARK_BROWSER ?? '/usr/bin/chromium', args: QUIET },
+  },
+  projects: [
+    { name: 'desk', use: { viewport: { width: 1440, height: 900 } } },
+    {
+      name: 'phone',
+      testMatch: /(newcomer|sample|fit)\.spec\.ts$/,
+      use: { viewport: { width: 390, height: 844 }, ...touch },
+    },
+    {
+      name: 'tablet',
+      testMatch: /(sample|fit)\.spec\.ts$/,
+      use: { viewport: { width: 820, height: 1180 }, ...touch },
+    },
+  ],
+});
