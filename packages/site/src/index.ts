@@ -59,6 +59,7 @@ export {
 } from './document/site';
 export { followsPrevious, type Ref, refsOfSpot, type Spot, type Tape, type Vertex } from './document/spot';
 export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
+export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings } from './edits/copyThings';
 export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setField } from './edits/featureEdits';
 export {

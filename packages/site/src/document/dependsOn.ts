@@ -1,6 +1,6 @@
 import { pointOwners, refKey, vertexOf } from './pointOwners';
 import type { Site } from './site';
-import { followsPrevious, type Ref, refsOfSpot } from './spot';
+import { countedFrom, type Ref, refsOfSpot } from './spot';
 
 /** Whether the place of `point` follows, over any number of steps, from the place of `on`; a point follows from itself. */
 export function dependsOn(site: Site, point: Ref, on: Ref): boolean {
@@ -17,8 +17,9 @@ export function dependsOn(site: Site, point: Ref, on: Ref): boolean {
     const vertex = owner === undefined ? undefined : vertexOf(owner, ref.at);
     if (owner === undefined || vertex === undefined) continue;
     ahead.push(...refsOfSpot(vertex.spot));
-    const before = owner.vertices[owner.vertices.findIndex((v) => v.id === ref.at) - 1];
-    if (followsPrevious(vertex.spot) && before !== undefined) ahead.push({ of: owner.id, at: before.id });
+    const index = owner.vertices.indexOf(vertex);
+    const before = owner.vertices.slice(Math.max(0, index - countedFrom(vertex.spot)), index);
+    ahead.push(...before.map((v) => ({ of: owner.id, at: v.id })));
   }
   return false;
 }

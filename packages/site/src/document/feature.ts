@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type FeatureKind, featureKindIds, type featureKinds, kindSpec } from '../kinds/featureKinds';
 import { id, line } from './scalars';
-import { type Spot, spot, type Vertex, vertex } from './spot';
+import { type LegSpot, legSpot, type Vertex, vertex } from './spot';
 
 const MOST_VERTICES = 5000;
 const FEWEST_VERTICES = { point: 1, line: 2, area: 3 } as const;
@@ -23,7 +23,7 @@ export type FeatureOf<Kind extends FeatureKind> = {
   vertices: Vertex[];
   fields: FieldsOf<Kind>;
   /** For an area: the last course, back to the first point, as it was measured; without it, the last side is what is left. */
-  closing?: Spot;
+  closing?: LegSpot;
   /** For an area with a closing course: share the misclosure out by the compass rule. */
   balance?: 'compass';
   /** Not to be moved or changed by a slip of the hand. */
@@ -48,7 +48,9 @@ function schemaOf(kind: FeatureKind) {
     name: line,
     vertices: z.array(vertex).min(fewest).max(most),
     fields: z.strictObject(fields),
-    ...(spec.shape === 'area' ? { closing: spot.optional(), balance: z.literal('compass').optional() } : {}),
+    ...(spec.shape === 'area'
+      ? { closing: legSpot.optional(), balance: z.literal('compass').optional() }
+      : {}),
     locked: z.literal(true).optional(),
   });
 }

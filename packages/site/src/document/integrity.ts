@@ -1,6 +1,7 @@
 import { dependencyOrder } from './dependencyOrder';
 import { neededPoints, pointOwners, refKey } from './pointOwners';
 import type { Site } from './site';
+import { refsInFrame, refsInUnderlays } from './siteRefs';
 import { countedFrom, refsOfSpot } from './spot';
 
 /** Something that the shape of the file allows but a site does not. `path` leads to it in the file. */
@@ -37,6 +38,8 @@ function* duplicateIds(site: Site): Generator<IntegrityProblem> {
     ...site.runs.map((r, i) => ({ id: r.id, path: ['runs', i] as const })),
   ];
   yield* repeated(owners);
+  yield* repeated(site.underlays.map((u, i) => ({ id: u.id, path: ['underlays', i] })));
+  yield* repeated(site.frame.control.map((c, i) => ({ id: c.id, path: ['frame', 'control', i] })));
   for (const [i, feature] of site.features.entries()) {
     yield* repeated(feature.vertices.map((v, j) => ({ id: v.id, path: ['features', i, 'vertices', j] })));
   }
@@ -78,6 +81,9 @@ function* danglingRefs(site: Site): Generator<IntegrityProblem> {
         yield { code: 'nothing-before', path: here, name: v.id };
       }
     }
+  }
+  for (const { ref, path } of [...refsInFrame(site.frame), ...refsInUnderlays(site.underlays)]) {
+    if (!known.has(refKey(ref))) yield { code: 'unknown-point', path, name: refKey(ref) };
   }
 }
 

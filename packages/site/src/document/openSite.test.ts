@@ -49,9 +49,9 @@ describe('a text that is not a site file', () => {
   it.each(['NaN', 'Infinity', '-Infinity'])(
     'holds %s, which JSON does not have: says at which place',
     (word) => {
-      expect(refused(writeSite(yard()).replace('"north": 0', `"north": ${word}`))).toEqual({
+      expect(refused(writeSite(yard()).replace(/"entryReach": [\d.]+/, `"entryReach": ${word}`))).toEqual({
         code: 'invalid',
-        problems: [{ code: 'wrong-value', path: ['north'], detail: word }],
+        problems: [{ code: 'wrong-value', path: ['entryReach'], detail: word }],
         more: 0,
       });
     },
@@ -91,7 +91,13 @@ describe('a text that is not a site file', () => {
     const objects = `${'{"a":'.repeat(100_000)}1${'}'.repeat(100_000)}`;
     for (const nest of [lists, objects]) {
       expect(refused(nest).code).toMatch(/not-a-site|not-json/);
-      for (const part of ['"units": {', '"spot": {', '"vertices": [', '"features": [', '"north": 0']) {
+      for (const part of [
+        '"units": {',
+        '"spot": {',
+        '"vertices": [',
+        '"features": [',
+        '"entryReach": 0.9144000000000001',
+      ]) {
         const text = writeSite(sound()).replace(part, `"deep": ${nest}, ${part}`);
         expect(text).toContain('"deep"');
         expect(refused(text).code).toMatch(/invalid|not-json/);
@@ -114,9 +120,12 @@ describe('a site file with something wrong in it', () => {
   );
 
   it.each([
-    ['north', 'up'],
-    ['north', null],
-    ['north', 6.3],
+    ['frame', 'up'],
+    ['frame', null],
+    ['frame.north.by', 'guess'],
+    ['entryReach', null],
+    ['entryReach', -1],
+    ['underlays', {}],
     ['createdAt', 'yesterday'],
     ['units.length', 'yard'],
     ['features', {}],
@@ -137,12 +146,16 @@ describe('a site file with something wrong in it', () => {
     expect(problemsWith(place, value)).toEqual([['wrong-value', place]]);
   });
 
-  it.each(['north', 'features.0.name', 'features.0.vertices.0.spot.y', 'runs.0.readings.1.passed'])(
-    'is told that %s is missing',
-    (place) => {
-      expect(problemsWith(place, undefined)).toEqual([['missing', place]]);
-    },
-  );
+  it.each([
+    'frame',
+    'entryReach',
+    'underlays',
+    'features.0.name',
+    'features.0.vertices.0.spot.y',
+    'runs.0.readings.1.passed',
+  ])('is told that %s is missing', (place) => {
+    expect(problemsWith(place, undefined)).toEqual([['missing', place]]);
+  });
 
   it.each([
     [{ by: 'course', azimuth: 7, distance: 1 }, 'azimuth'],

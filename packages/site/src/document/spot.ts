@@ -8,6 +8,15 @@ export type Ref = z.infer<typeof ref>;
 const tape = z.strictObject({ from: ref, distance: positiveLength });
 export type Tape = z.infer<typeof tape>;
 
+const course = z.strictObject({ by: z.literal('course'), azimuth, distance: positiveLength });
+const turnOff = z.strictObject({ by: z.literal('turn'), turn, distance: positiveLength });
+const arc = z.strictObject({
+  by: z.literal('arc'),
+  radius: positiveLength,
+  sweep,
+  chord: azimuth.nullable(),
+});
+
 /**
  * How a point got its place. The measurements are kept and the place follows from them, so that a corrected tape moves
  * the point and all that hangs on it.
@@ -37,11 +46,15 @@ export const spot = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('bearing'), from: ref, azimuth, distance: length }),
   z.strictObject({ by: z.literal('between'), from: ref, to: ref, fraction: z.number().min(-10).max(10) }),
   z.strictObject({ by: z.literal('at'), point: ref }),
-  z.strictObject({ by: z.literal('course'), azimuth, distance: positiveLength }),
-  z.strictObject({ by: z.literal('turn'), turn, distance: positiveLength }),
-  z.strictObject({ by: z.literal('arc'), radius: positiveLength, sweep, chord: azimuth.nullable() }),
+  course,
+  turnOff,
+  arc,
 ]);
 export type Spot = z.infer<typeof spot>;
+
+/** A leg that is measured from the point before it. */
+export const legSpot = z.discriminatedUnion('by', [course, turnOff, arc]);
+export type LegSpot = z.infer<typeof legSpot>;
 
 /** A corner, an end or the one point of a thing. Its id is unique within the thing and survives insertions. */
 export const vertex = z.strictObject({ id, spot });
@@ -83,6 +96,6 @@ export function countedFrom(of: Spot): 0 | 1 | 2 {
 }
 
 /** True for a spot that is counted from the vertex before it in its own line. */
-export function followsPrevious(of: Spot): boolean {
+export function followsPrevious(of: Spot): of is LegSpot {
   return countedFrom(of) > 0;
 }

@@ -29,7 +29,11 @@ describe('a new site', () => {
   });
 
   it('changes what it says of itself', () => {
-    expect(changeSite(site, { name: 'Other', north: 0.5 })).toEqual({ ...site, name: 'Other', north: 0.5 });
+    expect(changeSite(site, { name: 'Other', entryReach: 0.5 })).toEqual({
+      ...site,
+      name: 'Other',
+      entryReach: 0.5,
+    });
   });
 });
 

@@ -25,6 +25,11 @@ export type ParseProblem =
   | 'quadrant-over-90' // { degrees, limit }
   | 'side-missing' // { text }: a turn that is neither left nor right
   | 'turn-over-180' // { degrees, limit }
+  // places on the earth
+  | 'not-a-position' // { text }
+  | 'sign-and-hemisphere' // { text }: `-40 N` may be north or south
+  | 'latitude-out-of-range' // { degrees, limit }
+  | 'longitude-out-of-range' // { degrees, limit }
   // slopes
   | 'slope-needs-unit' // { text }
   // clock positions

@@ -15,7 +15,8 @@ export function sampleYard(units: Units): { readonly site: Site; readonly derive
     note: '',
     createdAt: '2026-05-04T08:00:00Z',
     units,
-    north: 0,
+    frame: { north: { by: 'assumed' }, control: [] },
+    underlays: [],
     tape: { length: 100 * FT, sigma: 0.02 },
     entryReach: 3 * FT,
     features: [
