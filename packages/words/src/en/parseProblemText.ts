@@ -33,6 +33,14 @@ const sentences: Record<ParseProblem, (values: Values) => string> = {
   'side-missing': ({ text }) => `${quoted(text)} does not say which way it turns; put L or R before it.`,
   'turn-over-180': ({ degrees, limit }) =>
     `${degrees}° is too much for a turn; turns go up to ${limit}° each way.`,
+  'not-a-position': ({ text }) =>
+    `${quoted(text)} is not a place on the earth; type it like 40.446195, -79.948862 or 40°26′46″ N 79°56′55″ W.`,
+  'sign-and-hemisphere': ({ text }) =>
+    `${quoted(text)} has a sign and a letter for its hemisphere; leave one out.`,
+  'latitude-out-of-range': ({ degrees, limit }) =>
+    `A latitude goes up to ${limit}° each way, and it comes first; ${degrees}° is too much.`,
+  'longitude-out-of-range': ({ degrees, limit }) =>
+    `A longitude goes up to ${limit}° each way; ${degrees}° is too much.`,
   'slope-needs-unit': ({ text }) => `${quoted(text)} needs a unit; type it like 1/4 in/ft, 2 % or 1:48.`,
   'clock-not-whole-hour': ({ text }) => `${quoted(text)} is not a whole hour.`,
   'clock-out-of-range': ({ hour }) => `${hour} is not on a clock face; hours go from 1 to 12.`,

@@ -1,0 +1,79 @@
+import { type HeaderFailure, type PictureType, readPictureHeader } from './pictureHeader';
+import { scaledSize, uprightSize } from './scaledSize';
+
+/** A file above this is not read at all. */
+export const MOST_BYTES = 40_000_000;
+/** A picture of so many pixels or more is not decoded: four bytes each are more than a phone has to spare. */
+export const MOST_PIXELS = 100_000_000;
+/** Longer side that is kept of a picture under the plan: fine enough to read a plat, small enough to paint at once. */
+export const UNDERLAY_LONGEST_PX = 4096;
+/** Longer side that is kept of a photo. */
+export const PHOTO_LONGEST_PX = 2000;
+
+const JPEG_QUALITY = 0.9;
+
+type SizePx = { readonly widthPx: number; readonly heightPx: number };
+
+export type ImportedPicture = SizePx & {
+  readonly ok: true;
+  readonly blob: Blob;
+  /** The upright size that the file had, when it was scaled down; null when the file is kept as it is. */
+  readonly scaledFrom: SizePx | null;
+};
+
+export type ImportFailure =
+  | HeaderFailure
+  | { readonly ok: false; readonly code: 'unreadable' }
+  | { readonly ok: false; readonly code: 'too-many-bytes'; readonly bytes: number }
+  | ({ readonly ok: false; readonly code: 'too-many-pixels' } & SizePx)
+  | ({ readonly ok: false; readonly code: 'no-memory' } & SizePx);
+
+/** Takes in a picture file: checked by its content, upright, its longer side at most `longestPx`. */
+export async function importPicture(file: Blob, longestPx: number): Promise<ImportedPicture | ImportFailure> {
+  if (file.size > MOST_BYTES) return { ok: false, code: 'too-many-bytes', bytes: file.size };
+  let bytes: Uint8Array;
+  try {
+    bytes = new Uint8Array(await file.arrayBuffer());
+  } catch {
+    return { ok: false, code: 'unreadable' };
+  }
+  const header = readPictureHeader(bytes);
+  if (!header.ok) return header;
+  const upright = uprightSize(header, header.orientation);
+  if (header.widthPx * header.heightPx >= MOST_PIXELS)
+    return { ok: false, code: 'too-many-pixels', ...upright };
+
+  const blob = new Blob([file], { type: `image/${header.type}` }); // what it is, not what its name says
+  let bitmap: ImageBitmap;
+  try {
+    bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image' });
+  } catch {
+    return { ok: false, code: 'broken', type: header.type };
+  }
+  try {
+    const size = { widthPx: bitmap.width, heightPx: bitmap.height };
+    const kept = scaledSize(size, longestPx);
+    if (kept.widthPx === size.widthPx && kept.heightPx === size.heightPx) {
+      return { ok: true, blob, ...size, scaledFrom: null };
+    }
+    const scaled = await scaledBlob(bitmap, kept, header.type);
+    return scaled === null
+      ? { ok: false, code: 'no-memory', ...size }
+      : { ok: true, blob: scaled, ...kept, scaledFrom: size };
+  } finally {
+    bitmap.close();
+  }
+}
+
+/** The picture drawn anew at a size: photos as JPEG, all else as PNG. Null when the browser cannot. */
+async function scaledBlob(bitmap: ImageBitmap, size: SizePx, type: PictureType): Promise<Blob | null> {
+  const canvas = document.createElement('canvas');
+  canvas.width = size.widthPx;
+  canvas.height = size.heightPx;
+  const context = canvas.getContext('2d');
+  if (context === null) return null;
+  context.imageSmoothingQuality = 'high';
+  context.drawImage(bitmap, 0, 0, size.widthPx, size.heightPx);
+  const kept = type === 'jpeg' ? 'image/jpeg' : 'image/png';
+  return new Promise((done) => canvas.toBlob(done, kept, JPEG_QUALITY));
+}
