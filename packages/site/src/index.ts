@@ -80,7 +80,9 @@ export {
   type RunFacts,
   removeReading,
 } from './edits/runEdits';
+export { type LegChange, type LegProblem, setLegLength } from './edits/setLegLength';
 export { changeSite, newSite, type SiteFacts } from './edits/siteEdits';
+export { alignThings, rotateThing, setLocked } from './edits/thingEdits';
 export {
   freeVertexId,
   insertVertex,

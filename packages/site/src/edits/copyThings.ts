@@ -92,5 +92,7 @@ function movedSpot(spot: Spot, by: Point): Spot {
 export function isSelfContained(things: LooseThings): boolean {
   const owners = [...things.features, ...things.paths];
   const known = new Set(owners.flatMap((o) => o.vertices.map((v) => refKey({ of: o.id, at: v.id }))));
-  return owners.every((o) => o.vertices.every((v) => refsOfSpot(v.spot).every((ref) => known.has(refKey(ref)))));
+  return owners.every((o) =>
+    o.vertices.every((v) => refsOfSpot(v.spot).every((ref) => known.has(refKey(ref)))),
+  );
 }

@@ -132,7 +132,7 @@ function vertexIndex(vertices: readonly Vertex[], ref: Ref): number {
 }
 
 /** Changes the vertices of a feature or a path. */
-function withVertices(
+export function withVertices(
   site: Site,
   id: string,
   change: (vertices: readonly PathVertex[]) => PathVertex[],

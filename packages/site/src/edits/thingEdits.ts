@@ -1,0 +1,69 @@
+import { normalizeAzimuth, type Point, rotate } from '@footmark/geometry';
+import type { PathVertex } from '../document/path';
+import { pointOwners, refKey } from '../document/pointOwners';
+import type { Site } from '../document/site';
+import type { Spot } from '../document/spot';
+import { type Edit, unknown } from './edit';
+import { moveThing, withVertices } from './vertexEdits';
+
+type Places = ReadonlyMap<string, { at: Point }>;
+
+/** Keeps a feature or a path from being moved or changed by a slip of the hand, or lets go of it. */
+export const setLocked: Edit<{ id: string; locked: boolean }> = (site, { id, locked }) => {
+  if (!pointOwners(site).some((o) => o.id === id)) return unknown('thing', id);
+  const change = <Thing extends { id: string; locked?: true | undefined }>(thing: Thing): Thing => {
+    if (thing.id !== id) return thing;
+    const { locked: _, ...rest } = thing;
+    return (locked ? { ...rest, locked: true } : rest) as Thing; // the same thing but for its optional lock
+  };
+  return { ...site, features: site.features.map(change), paths: site.paths.map(change) };
+};
+
+/**
+ * Turns a feature or a path about a point by an angle (rad, right positive). Its legs keep their lengths and turns; a point that
+ * was measured from other points becomes a place by eye, as those measurements no longer hold.
+ */
+export const rotateThing: Edit<{ id: string; about: Point; angle: number; places: Places }> = (
+  site,
+  { id, about, angle, places },
+) =>
+  withVertices(site, id, (vertices) =>
+    vertices.map((v): PathVertex => {
+      const place = places.get(refKey({ of: id, at: v.id }))?.at;
+      return { ...v, spot: turnedSpot(v.spot, place, about, angle) };
+    }),
+  );
+
+function turnedSpot(spot: Spot, place: Point | undefined, about: Point, angle: number): Spot {
+  switch (spot.by) {
+    case 'finger':
+    case 'coordinates':
+      return { by: spot.by, ...rotate(spot, -angle, about) };
+    case 'course':
+      return { ...spot, azimuth: normalizeAzimuth(spot.azimuth + angle) };
+    case 'arc':
+      return spot.chord === null ? spot : { ...spot, chord: normalizeAzimuth(spot.chord + angle) };
+    case 'turn':
+      return spot;
+    default:
+      return place === undefined ? spot : { by: 'finger', ...rotate(place, -angle, about) };
+  }
+}
+
+/** Brings the first points of several things to one x (a line north to south) or one y, their mean; each thing moves as a whole. */
+export const alignThings: Edit<{ ids: readonly string[]; axis: 'x' | 'y'; places: Places }> = (
+  site,
+  { ids, axis, places },
+) => {
+  const firsts = pointOwners(site)
+    .filter((o) => ids.includes(o.id))
+    .flatMap((o) => {
+      const at = places.get(refKey({ of: o.id, at: o.vertices[0]?.id ?? '' }))?.at;
+      return at === undefined ? [] : [{ id: o.id, at }];
+    });
+  const mean = firsts.reduce((sum, { at }) => sum + at[axis], 0) / Math.max(1, firsts.length);
+  return firsts.reduce((moved: Site, { id, at }) => {
+    const by = axis === 'x' ? { x: mean - at.x, y: 0 } : { x: 0, y: mean - at.y };
+    return moveThing(moved, { id, by });
+  }, site);
+};
