@@ -1,15 +1,13 @@
-import type { Point } from '@footmark/geometry';
 import type Konva from 'konva';
 import { useEffect, useMemo, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { usePicking } from '../session/picking';
 import { useDerived, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
-import type { Landing } from '../tools/tool';
 import { type Camera, cameraFor, planToScreen } from './camera';
-import { draftPlaces } from './draftPlaces';
+import { placesInHand } from './draftPlaces';
 import { attachGestures } from './gestures';
-import { paintOverlay } from './overlay';
+import { type InMotion, type Overlay, paintOverlay } from './overlay';
 import styles from './PlanCanvas.module.css';
 import { paintGrid } from './paintGrid';
 import { paintLabels, textMeasurer } from './paintLabels';
@@ -25,6 +23,9 @@ const OVERSCAN = 0.3;
 /** A gesture that goes further than this before it rests is painted in between: shares of the painted paper, and factors. */
 const BARE = { shift: 0.18, smaller: 0.7, larger: 2.5 };
 
+/** What changes between renders: the camera under the hand, the one that rests in the store, the one that was painted for. */
+type LiveView = { camera: Camera; rested: Camera | null; painted: Camera | null } & InMotion;
+
 /**
  * The plan: the drawing at rest on one canvas, what is in hand on another above it. A pan or zoom moves the painted canvases and
  * they are painted anew when the hand rests; React renders neither per frame nor per thing.
@@ -32,14 +33,17 @@ const BARE = { shift: 0.18, smaller: 0.7, larger: 2.5 };
 export function PlanCanvas() {
   const site = useSite();
   const derived = useDerived();
-  const { selected, vertex, tool } = useWorkbench();
+  const { selected, group, vertex, tool, hiddenLayers } = useWorkbench();
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
   const box = useRef<HTMLDivElement>(null);
   const stage = useRef<Konva.Stage>(null);
 
-  const drawing = useMemo(() => drawingOf(site, derived, selected), [site, derived, selected]);
-  const draft = useMemo(() => draftPlaces(site, tool?.points ?? []), [site, tool]);
+  const drawing = useMemo(
+    () => drawingOf(site, derived, selected, hiddenLayers),
+    [site, derived, selected, hiddenLayers],
+  );
+  const draft = useMemo(() => placesInHand(site, tool), [site, tool]);
   const measure = useMemo(() => textMeasurer(scratchContext()), []);
   const scale = camera === null ? 1 : mmPerMetre(camera);
   const labels = useMemo(() => labelsAt(drawing, scale, measure), [drawing, scale, measure]);
@@ -47,21 +51,18 @@ export function PlanCanvas() {
     width: Math.round(size.width * (1 + 2 * OVERSCAN)),
     height: Math.round(size.height * (1 + 2 * OVERSCAN)),
   };
-  const overlay = { derived, units: site.units, selected, vertex, tool, draft, candidates };
+  const overlay: Overlay = { site, derived, selected, group, vertex, tool, draft, candidates };
 
   // what gestures and painters read: as it is at this render, and what changes between renders
   const now = useRef({ site, drawing, labels, overlay, size, paper, theme });
   now.current = { site, drawing, labels, overlay, size, paper, theme };
-  const live = useRef<{
-    camera: Camera;
-    painted: Camera | null;
-    landing: Landing | null;
-    moved: ReadonlyMap<string, Point> | null;
-  }>({
+  const live = useRef<LiveView>({
     camera: camera ?? cameraFor(null, size, 0),
+    rested: camera,
     painted: null,
     landing: null,
     moved: null,
+    marquee: null,
   });
 
   const setting = (context: Konva.Context) => ({
@@ -78,13 +79,15 @@ export function PlanCanvas() {
     paintLabels(now.current.labels, at);
   };
   const paintHand = (context: Konva.Context) => {
-    const { landing, moved } = live.current;
-    paintOverlay({ ...now.current.overlay, landing, moved }, setting(context));
+    paintOverlay(now.current.overlay, live.current, setting(context));
   };
 
   useEffect(() => {
-    if (camera !== null) live.current.camera = camera;
-    if (tool === null) live.current.landing = null;
+    if (camera !== null && camera !== live.current.rested) {
+      live.current.rested = camera;
+      live.current.camera = camera;
+    }
+    if (tool === null) live.current = { ...live.current, landing: null };
     if (stage.current === null) return;
     stage.current.content.style.transform = '';
     for (const layer of stage.current.getLayers()) layer.draw();
@@ -117,13 +120,16 @@ export function PlanCanvas() {
   useEffect(() => {
     const element = box.current;
     if (element === null) return;
-    const rest = () => usePlanView.setState({ camera: live.current.camera });
+    const rest = () => {
+      if (live.current.camera !== live.current.rested) usePlanView.setState({ camera: live.current.camera });
+    };
     return attachGestures(
       element,
       planHand({
         camera: () => live.current.camera,
         size: () => now.current.size,
         drawing: () => now.current.drawing,
+        labels: () => now.current.labels,
         overlay: () => now.current.overlay,
         look: (next) => {
           live.current.camera = next;
@@ -145,7 +151,7 @@ export function PlanCanvas() {
   }, []);
 
   return (
-    <div ref={box} className={styles.view} data-tool={tool === null ? 'none' : tool.subject.what}>
+    <div ref={box} className={styles.view} data-tool={tool === null ? 'none' : tool.is}>
       <Stage
         ref={stage}
         width={paper.width}

@@ -1,6 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import { refKey, resolvePoints, type Site } from '@footmark/site';
-import type { DraftPoint } from '../tools/tool';
+import type { DraftPoint, Tool } from '../tools/tool';
 
 /** An id that no site holds: new ids are made of letters and digits. */
 const DRAFT_ID = 'draft_in_hand';
@@ -15,4 +15,10 @@ export function draftPlaces(site: Site, points: readonly DraftPoint[]): readonly
   };
   const resolved = resolvePoints(withDraft).points;
   return vertices.flatMap((v) => resolved.get(refKey({ of: DRAFT_ID, at: v.id }))?.at ?? []);
+}
+
+/** Places of the points that the tool in hand has put down. */
+export function placesInHand(site: Site, tool: Tool | null): readonly Point[] {
+  if (tool === null) return [];
+  return tool.is === 'measure' ? tool.points : draftPlaces(site, tool.points);
 }

@@ -2,20 +2,23 @@ import type { Point } from '@footmark/geometry';
 
 /** What a hand did on the plan, in CSS pixels from the view's top left corner. */
 export type GestureHandlers = {
-  readonly tap: (at: Point, by: PointerKind) => void;
+  readonly tap: (at: Point, press: Press) => void;
   readonly longPress: (at: Point) => void;
   /** A press that begins to move. True: this gesture drags a thing; false: it pans. */
-  readonly dragStart: (at: Point, by: PointerKind) => boolean;
+  readonly dragStart: (at: Point, press: Press) => boolean;
   readonly dragMove: (at: Point) => void;
   readonly dragEnd: (at: Point) => void;
   readonly dragCancel: () => void;
   readonly pan: (dx: number, dy: number) => void;
   readonly zoom: (about: Point, factor: number) => void;
   readonly rest: () => void;
-  readonly hover: (at: Point | null) => void;
+  readonly hover: (at: Point | null, press: Press) => void;
 };
 
 export type PointerKind = 'touch' | 'mouse';
+
+/** How a press was made: with what, and with which keys held. */
+export type Press = { readonly by: PointerKind; readonly shift: boolean; readonly alt: boolean };
 
 /** A press that moves less is a tap. A gloved finger trembles more than a mouse. */
 const STILL_PX = { touch: 10, mouse: 4 };
@@ -25,11 +28,11 @@ const WHEEL_REST_MS = 110;
 /** Wheel pixels that double the scale. */
 const WHEEL_DOUBLE_PX = 320;
 
-type Press = { readonly id: number; readonly by: PointerKind; readonly start: Point; at: Point };
+type Finger = Press & { readonly id: number; readonly start: Point; at: Point };
 
 /** Turns pointer and wheel events of an element into gestures. Returns what takes it off again. */
 export function attachGestures(element: HTMLElement, on: GestureHandlers): () => void {
-  const presses = new Map<number, Press>();
+  const presses = new Map<number, Finger>();
   let mode: 'idle' | 'pressed' | 'pan' | 'drag' | 'pinch' = 'idle';
   let longPress = 0;
   let wheelRest = 0;
@@ -38,14 +41,13 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
     const box = element.getBoundingClientRect();
     return { x: event.clientX - box.left, y: event.clientY - box.top };
   };
-  const pair = () => [...presses.values()].slice(0, 2) as [Press, Press]; // called with two fingers down
+  const pair = () => [...presses.values()].slice(0, 2) as [Finger, Finger]; // called with two fingers down
 
   const down = (event: PointerEvent) => {
     if (event.button > 1) return;
-    const by = event.pointerType === 'mouse' ? 'mouse' : 'touch';
     element.setPointerCapture(event.pointerId);
     const at = place(event);
-    presses.set(event.pointerId, { id: event.pointerId, by, start: at, at });
+    presses.set(event.pointerId, { ...pressOf(event), id: event.pointerId, start: at, at });
     window.clearTimeout(longPress);
     if (presses.size === 2) {
       if (mode === 'drag') on.dragCancel();
@@ -65,7 +67,7 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
     const press = presses.get(event.pointerId);
     const at = place(event);
     if (press === undefined) {
-      on.hover(at);
+      on.hover(at, pressOf(event));
       return;
     }
     const before = press.at;
@@ -82,7 +84,7 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
     if (mode === 'pressed') {
       if (Math.hypot(at.x - press.start.x, at.y - press.start.y) < STILL_PX[press.by]) return;
       window.clearTimeout(longPress);
-      mode = on.dragStart(press.start, press.by) ? 'drag' : 'pan';
+      mode = on.dragStart(press.start, press) ? 'drag' : 'pan';
       if (mode === 'pan') on.pan(at.x - press.start.x, at.y - press.start.y);
       else on.dragMove(at);
       return;
@@ -97,7 +99,7 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
     presses.delete(event.pointerId);
     window.clearTimeout(longPress);
     const was = mode;
-    if (was === 'pressed') on.tap(place(event), press.by);
+    if (was === 'pressed') on.tap(place(event), press);
     if (was === 'drag') on.dragEnd(place(event));
     if (was === 'pan' || was === 'pinch') on.rest();
     // the finger that stays after a pinch neither taps nor drags
@@ -123,7 +125,7 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
     wheelRest = window.setTimeout(on.rest, WHEEL_REST_MS);
   };
 
-  const leave = () => on.hover(null);
+  const leave = (event: PointerEvent) => on.hover(null, pressOf(event));
   element.addEventListener('pointerdown', down);
   element.addEventListener('pointermove', move);
   element.addEventListener('pointerup', up);
@@ -140,6 +142,11 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
     element.removeEventListener('pointerleave', leave);
     element.removeEventListener('wheel', wheel);
   };
+}
+
+function pressOf(event: PointerEvent): Press {
+  const by = event.pointerType === 'mouse' ? 'mouse' : 'touch';
+  return { by, shift: event.shiftKey, alt: event.altKey };
 }
 
 function middle(a: Point, b: Point): Point {

@@ -1,4 +1,4 @@
-import type { Drawing } from '@footmark/drawing';
+import type { Drawing, PlacedLabel } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
 import {
   isPath,
@@ -9,35 +9,45 @@ import {
   type Ref,
   resolvePoints,
   type Site,
+  type Target,
 } from '@footmark/site';
 import { answerPick, usePicking } from '../session/picking';
+import { chosenIds, toggleChosen } from '../session/selection';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
-import { notify, select, show } from '../session/workbench';
+import { notify, select, selectGroup, selectLeg, show, useWorkbench } from '../session/workbench';
 import { type Landing, pointFromLanding } from '../tools/tool';
-import { placeInTool } from '../tools/useTool';
+import { finishDrawing, measureAt, placeInTool } from '../tools/useTool';
 import { words } from '../words';
 import { type Camera, pannedBy, planToScreen, screenToPlan, type ViewSize, zoomedAt } from './camera';
-import type { GestureHandlers, PointerKind } from './gestures';
+import type { GestureHandlers, PointerKind, Press } from './gestures';
 import { hitTest, REACH_PX } from './hitTest';
-import { handlesOf, type Overlay } from './overlay';
+import { labelUnder } from './labelUnder';
+import { handlesOf, type InMotion, type Overlay } from './overlay';
 import { landingAt, SNAP_PX } from './snap';
+import { thingsInBox } from './thingsInBox';
 
 /** What a hand on the plan sees and can do. All of it is as it is now, not as it was when the hand came down. */
 export type PlanUnderHand = {
   readonly camera: () => Camera;
   readonly size: () => ViewSize;
   readonly drawing: () => Drawing;
-  readonly overlay: () => Omit<Overlay, 'landing' | 'moved'>;
+  readonly labels: () => readonly PlacedLabel[];
+  readonly overlay: () => Overlay;
   /** Moves the view with the hand; `rest` keeps it there. */
   readonly look: (camera: Camera) => void;
   readonly rest: () => void;
-  /** Shows where the next press would land, and where dragged points would lie. */
-  readonly preview: (what: { landing?: Landing | null; moved?: ReadonlyMap<string, Point> | null }) => void;
+  /** Shows what is in motion before it is done. */
+  readonly preview: (what: Partial<InMotion>) => void;
 };
 
 type Drag =
   | { readonly what: 'point'; readonly ref: Ref; readonly from: Point }
-  | { readonly what: 'thing'; readonly id: string; readonly from: Point };
+  | { readonly what: 'things'; readonly ids: readonly string[]; readonly from: Point }
+  | { readonly what: 'marquee'; readonly from: Point }
+  | { readonly what: 'nothing' };
+
+const HELD = 'This point is held by its measurements. Change them in the card, or let go of it there.';
+const LOCKED = 'This is locked. Unlock it in its card to move it.';
 
 /** What gestures on the plan do: place points, choose things, drag them, answer a measuring form, move the view. */
 export function planHand(plan: PlanUnderHand): GestureHandlers {
@@ -46,115 +56,174 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
   const toScreen = (p: Point) => planToScreen(plan.camera(), plan.size(), p);
   const isNear = (p: Point, at: Point, by: PointerKind) =>
     Math.hypot(toScreen(p).x - at.x, toScreen(p).y - at.y) <= REACH_PX[by];
-  const landingOf = (at: Point, by: PointerKind): Landing => {
-    const { derived, tool } = plan.overlay();
-    const reach = SNAP_PX[by] / plan.camera().pxPerMetre;
-    return landingAt(derived, toPlan(at), reach, { legs: tool?.subject.what === 'path' });
+  const landingOf = (at: Point, { by, alt }: Press): Landing => {
+    const { derived, tool, draft } = plan.overlay();
+    return landingAt(toPlan(at), {
+      derived,
+      reach: SNAP_PX[by] / plan.camera().pxPerMetre,
+      joinsPipes: tool?.is === 'draw' && tool.subject.what === 'path',
+      draft,
+      closes: tool?.is === 'draw' && tool.shape === 'area',
+      plain: alt,
+    });
   };
   const thingUnder = (at: Point, by: PointerKind) =>
     hitTest(plan.drawing(), plan.camera(), plan.size(), at, REACH_PX[by]);
   const handleUnder = (at: Point, by: PointerKind) => {
-    const { derived, selected } = plan.overlay();
-    return handlesOf(derived, selected).find((handle) => isNear(handle.at, at, by));
+    const { site, derived, selected } = plan.overlay();
+    if (selected?.kind !== 'feature' && selected?.kind !== 'path') return undefined;
+    return handlesOf(site, derived, selected.id).find((handle) => isNear(handle.at, at, by));
   };
 
   /** A measuring form waits for a point, or shows two places to choose from. */
-  const answersForm = (at: Point, by: PointerKind): boolean => {
+  const answersForm = (at: Point, press: Press): boolean => {
     const { onPick, candidates } = usePicking.getState();
     if (onPick !== null) {
-      const landed = landingOf(at, by);
+      const landed = landingOf(at, press);
       if (landed.on === 'point') answerPick(landed.ref);
       else notify('Tap one of the points that are there already.');
       return true;
     }
     if (candidates === null) return false;
-    const onOther = candidates.other !== null && isNear(candidates.other, at, by);
+    const onOther = candidates.other !== null && isNear(candidates.other, at, press.by);
     if (onOther) candidates.swap();
-    return onOther || isNear(candidates.chosen, at, by);
+    return onOther || isNear(candidates.chosen, at, press.by);
   };
 
-  const dragFrom = (at: Point, by: PointerKind): Drag | null => {
-    const { selected, tool } = plan.overlay();
-    if (tool !== null || (selected?.kind !== 'feature' && selected?.kind !== 'path')) return null;
-    const owner = pointOwners(currentSite()).find((o) => o.id === selected.id);
-    const handle = handleUnder(at, by);
-    if (owner !== undefined && handle !== undefined) {
-      const held = owner.vertices.find((v) => v.id === handle.vertex)?.spot.by;
-      if (held === 'finger' || held === 'course' || held === 'turn') {
-        return { what: 'point', ref: { of: owner.id, at: handle.vertex }, from: handle.at };
-      }
-      notify('This point is held by its measurements. Change them in the card, or let go of it there.');
-      return null;
+  /** A tap with a tool in hand puts a point down. */
+  const usesTool = (at: Point, press: Press): boolean => {
+    const { tool } = plan.overlay();
+    if (tool === null) return false;
+    const landing = landingOf(at, press);
+    if (tool.is === 'measure') measureAt(landing.at);
+    else if (landing.on === 'start') finishDrawing();
+    else placeInTool(pointFromLanding(landing));
+    plan.preview({ landing: press.by === 'mouse' ? landing : null });
+    return true;
+  };
+
+  const choose = (at: Point, press: Press): void => {
+    const { selected } = plan.overlay();
+    const gathers = press.shift || useWorkbench.getState().gathering;
+    const handle = handleUnder(at, press.by);
+    if (handle !== undefined && selected !== null && !gathers) {
+      select(selected, handle.vertex);
+      return;
     }
-    const under = thingUnder(at, by);
-    const onIt = under?.kind === 'feature' && selected.kind === 'feature' && under.id === selected.id;
-    const movable = owner?.vertices.some((v) => v.spot.by === 'finger') ?? false;
-    return onIt && movable ? { what: 'thing', id: selected.id, from: toPlan(at) } : null;
+    const label = gathers ? null : labelUnder(plan.labels(), plan.camera(), plan.size(), at);
+    if (label?.is === 'leg') {
+      showLeg(label.target, label.end);
+      return;
+    }
+    const under = thingUnder(at, press.by) ?? label?.target ?? null;
+    if (under === null || under.kind === 'site') {
+      if (!gathers) select(null);
+    } else if (gathers) toggleChosen(under);
+    else show(under);
+  };
+
+  const dragFrom = (at: Point, press: Press): Drag | null => {
+    const { selected, tool, site } = plan.overlay();
+    if (tool !== null) return null;
+    if (press.shift || useWorkbench.getState().gathering) return { what: 'marquee', from: toPlan(at) };
+    const ids = chosenIds();
+    const handle = handleUnder(at, press.by);
+    const owner = pointOwners(site).find((o) => o.id === selectedId(selected));
+    if (owner !== undefined && handle !== undefined) {
+      if (owner.locked) return refuse(LOCKED);
+      const held = owner.vertices.find((v) => v.id === handle.vertex)?.spot.by;
+      const free = held === 'finger' || held === 'course' || held === 'turn' || held === 'arc';
+      return free
+        ? { what: 'point', ref: { of: owner.id, at: handle.vertex }, from: handle.at }
+        : refuse(HELD);
+    }
+    const under = selectedId(thingUnder(at, press.by));
+    if (under === null || !ids.includes(under)) return null;
+    const movable = pointOwners(site).filter((o) => ids.includes(o.id) && !o.locked && standsFree(o));
+    return movable.length > 0
+      ? { what: 'things', ids: movable.map((o) => o.id), from: toPlan(at) }
+      : refuse(owner?.locked ? LOCKED : HELD);
+  };
+
+  /** A gesture that does nothing, and must not pan either: it would look as if it had moved the thing. */
+  const refuse = (why: string): Drag => {
+    notify(why);
+    return { what: 'nothing' };
   };
 
   const endDrag = (): Drag | null => {
     const done = drag;
     drag = null;
-    plan.preview({ moved: null });
+    plan.preview({ moved: null, marquee: null });
     return done;
   };
 
   return {
-    tap: (at, by) => {
-      if (answersForm(at, by)) return;
-      const { tool, selected } = plan.overlay();
-      if (tool !== null) {
-        placeInTool(pointFromLanding(tool, landingOf(at, by)));
-        return;
-      }
-      const handle = handleUnder(at, by);
-      if (handle !== undefined && selected !== null) {
-        select(selected, handle.vertex);
-        return;
-      }
-      const under = thingUnder(at, by);
-      if (under === null || under.kind === 'site') select(null);
-      else show(under);
+    tap: (at, press) => {
+      plan.rest();
+      if (!answersForm(at, press) && !usesTool(at, press)) choose(at, press);
     },
     longPress: (at) => {
+      plan.rest();
       const under = thingUnder(at, 'touch');
-      if (under !== null && under.kind !== 'site') show(under);
+      if (plan.overlay().tool === null && under !== null) toggleChosen(under);
     },
-    dragStart: (at, by) => {
-      drag = dragFrom(at, by);
+    dragStart: (at, press) => {
+      plan.rest();
+      drag = dragFrom(at, press);
       return drag !== null;
     },
     dragMove: (at) => {
-      if (drag === null) return;
+      if (drag === null || drag.what === 'nothing') return;
+      if (drag.what === 'marquee') {
+        plan.preview({ marquee: { from: drag.from, to: toPlan(at) } });
+        return;
+      }
       const moved = resolvePoints(moveEdit(drag, toPlan(at))(currentSite())).points;
       plan.preview({ moved: new Map([...moved].map(([key, point]) => [key, point.at])) });
     },
     dragEnd: (at) => {
       const to = toPlan(at);
       const done = endDrag();
-      if (done !== null) edit(`Move ${nameOfDragged(done)}`, moveEdit(done, to));
+      if (done === null || done.what === 'nothing') return;
+      if (done.what === 'marquee') selectGroup(thingsInBox(plan.overlay(), { from: done.from, to }));
+      else edit(`Move ${nameOfDragged(done)}`, moveEdit(done, to));
     },
     dragCancel: () => void endDrag(),
     pan: (dx, dy) => plan.look(pannedBy(plan.camera(), dx, dy)),
     zoom: (about, factor) => plan.look(zoomedAt(plan.camera(), plan.size(), about, factor)),
     rest: plan.rest,
-    hover: (at) => {
-      if (plan.overlay().tool !== null)
-        plan.preview({ landing: at === null ? null : landingOf(at, 'mouse') });
+    hover: (at, press) => {
+      if (plan.overlay().tool !== null) plan.preview({ landing: at === null ? null : landingOf(at, press) });
     },
   };
 }
 
-function moveEdit(drag: Drag, to: Point): (site: Site) => Site {
-  const places = derivedFrom(currentSite()).points;
-  return drag.what === 'point'
-    ? (site) => movePoint(site, { ref: drag.ref, to, places })
-    : (site) => moveThing(site, { id: drag.id, by: { x: to.x - drag.from.x, y: to.y - drag.from.y } });
+function selectedId(target: Target | null): string | null {
+  return target?.kind === 'feature' || target?.kind === 'path' ? target.id : null;
 }
 
-function nameOfDragged(drag: Drag): string {
-  const id = drag.what === 'point' ? drag.ref.of : drag.id;
-  const owner: PointOwner | undefined = pointOwners(currentSite()).find((o) => o.id === id);
-  if (owner === undefined) return id;
+/** Whether something of it stands where a hand put it, so that a hand can move it. */
+function standsFree(owner: PointOwner): boolean {
+  return owner.vertices.some((v) => v.spot.by === 'finger');
+}
+
+function showLeg(target: Target, end: string): void {
+  show(target);
+  selectLeg(target, end);
+}
+
+function moveEdit(drag: Exclude<Drag, { what: 'marquee' | 'nothing' }>, to: Point): (site: Site) => Site {
+  const places = derivedFrom(currentSite()).points;
+  if (drag.what === 'point') return (site) => movePoint(site, { ref: drag.ref, to, places });
+  const by = { x: to.x - drag.from.x, y: to.y - drag.from.y };
+  return (site) => drag.ids.reduce((moved, id) => moveThing(moved, { id, by }), site);
+}
+
+function nameOfDragged(drag: Exclude<Drag, { what: 'marquee' | 'nothing' }>): string {
+  if (drag.what === 'things' && drag.ids.length > 1) return `${drag.ids.length} things`;
+  const id = drag.what === 'point' ? drag.ref.of : drag.ids[0];
+  const owner = pointOwners(currentSite()).find((o) => o.id === id);
+  if (owner === undefined) return '';
   return owner.name || (isPath(owner) ? 'the pipe' : words.featureKindName(owner.kind).toLowerCase());
 }

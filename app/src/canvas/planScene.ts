@@ -2,6 +2,7 @@ import {
   type Drawing,
   draw,
   type Label,
+  type LayerName,
   labelObstacles,
   type MeasureText,
   type PlacedLabel,
@@ -10,13 +11,20 @@ import {
 import type { Derived, Site, Target } from '@footmark/site';
 import { drawingWords } from './drawingWords';
 
-/** The drawing of a site, with the ties of the chosen mark. */
-export function drawingOf(site: Site, derived: Derived, selected: Target | null): Drawing {
+/** The drawing of a site, with the ties of the chosen mark, without the layers that are hidden. */
+export function drawingOf(
+  site: Site,
+  derived: Derived,
+  selected: Target | null,
+  hidden: ReadonlySet<LayerName>,
+): Drawing {
   const mark = selected?.kind === 'reading' ? { run: selected.run, id: selected.id } : undefined;
-  return draw(site, derived, {
+  const drawing = draw(site, derived, {
     words: drawingWords,
     ...(mark === undefined ? {} : { highlight: { mark } }),
   });
+  if (hidden.size === 0) return drawing;
+  return { ...drawing, layers: drawing.layers.filter((layer) => !hidden.has(layer.name)) };
 }
 
 /** Labels of all layers placed for a scale. */

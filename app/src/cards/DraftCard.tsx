@@ -8,14 +8,14 @@ import { LegForm } from '../measure/LegForm';
 import { SpotForm } from '../measure/SpotForm';
 import { useSite } from '../session/siteSession';
 import { take } from '../session/workbench';
-import { isReady, type Tool } from '../tools/tool';
+import { type DrawTool, isReady } from '../tools/tool';
 import { finishDrawing, missingPoints, placeInTool, stepBack } from '../tools/useTool';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { PointList } from './PointList';
 
 /** What is being drawn: a tap puts a point down, and everything can be typed as it was measured instead. */
-export function DraftCard({ tool }: { readonly tool: Tool }) {
+export function DraftCard({ tool }: { readonly tool: DrawTool }) {
   const [measuring, setMeasuring] = useState(false);
   const site = useSite();
   const name = tool.subject.what === 'path' ? 'Pipe' : words.featureKindName(tool.subject.kind);
@@ -69,7 +69,7 @@ export function DraftCard({ tool }: { readonly tool: Tool }) {
     </section>
   );
 
-  function instruction(of: Tool): string {
+  function instruction(of: DrawTool): string {
     const missing = missingPoints(of);
     if (of.subject.what === 'path') {
       const hasEntry = pointOwners(site).some((o) => !isPath(o) && kindSpec(o.kind).entry);

@@ -76,7 +76,7 @@ export function SpotForm({ self, spot, place, submit, onPlace, onCancel }: Props
         </Action>
         {onCancel ? (
           <Action look="quiet" onPress={onCancel}>
-            Cancel
+            Close
           </Action>
         ) : null}
       </div>

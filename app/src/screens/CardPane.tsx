@@ -3,14 +3,27 @@ import { useEffect, useRef } from 'react';
 import { Tab, TabList, Tabs } from 'react-aria-components';
 import { ChecksCard } from '../cards/ChecksCard';
 import { DraftCard } from '../cards/DraftCard';
+import { GroupCard } from '../cards/GroupCard';
 import { HandOffCard } from '../cards/HandOffCard';
+import { HistoryCard } from '../cards/HistoryCard';
+import { KeysCard } from '../cards/KeysCard';
+import { LayersCard } from '../cards/LayersCard';
 import { LineCard } from '../cards/LineCard';
 import { MarksCard } from '../cards/MarksCard';
+import { MeasureCard } from '../cards/MeasureCard';
 import { RunsCard } from '../cards/RunsCard';
 import { YardCard } from '../cards/YardCard';
 import { Action } from '../controls/Action';
 import { useDerived, useSite } from '../session/siteSession';
-import { type CardHeight, goTo, type Step, steps, toggleChecks, useWorkbench } from '../session/workbench';
+import {
+  type CardHeight,
+  goTo,
+  type Leaf,
+  type Step,
+  steps,
+  toggleLeaf,
+  useWorkbench,
+} from '../session/workbench';
 import styles from './CardPane.module.css';
 import { stepState } from './stepState';
 
@@ -30,14 +43,20 @@ const CARDS: Record<Step, () => React.ReactNode> = {
   'hand-off': HandOffCard,
 };
 
+const LEAVES: Record<Leaf, (props: { readonly onClose: () => void }) => React.ReactNode> = {
+  checks: ChecksCard,
+  history: HistoryCard,
+  layers: LayersCard,
+  keys: KeysCard,
+};
+
 /** The card of what is in hand, and the steps of the job as its index tabs. Beside the plan, or below it on a narrow screen. */
 export function CardPane() {
-  const { step, tool, checksOpen, cardHeight, selected } = useWorkbench();
+  const { step, tool, leaf, cardHeight, selected, group } = useWorkbench();
   const site = useSite();
   const derived = useDerived();
   const body = useRef<HTMLDivElement>(null);
-  const Card = CARDS[step];
-  const shown = JSON.stringify([step, tool?.subject, selected, checksOpen]);
+  const shown = JSON.stringify([step, tool?.is, selected, group, leaf]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another card begins at its top
   useEffect(() => {
     body.current?.scrollTo(0, 0);
@@ -75,16 +94,24 @@ export function CardPane() {
         </TabList>
       </Tabs>
       <div ref={body} className={styles.body}>
-        {checksOpen ? (
-          <ChecksCard onClose={toggleChecks} />
-        ) : tool !== null ? (
-          <DraftCard tool={tool} />
-        ) : (
-          <Card />
-        )}
+        <CardInHand />
       </div>
     </aside>
   );
+}
+
+/** The card of what is in hand: a leaf that was laid on top, the tool, several things, or the step. */
+function CardInHand() {
+  const { step, tool, leaf, group } = useWorkbench();
+  if (leaf !== null) {
+    const LeafCard = LEAVES[leaf];
+    return <LeafCard onClose={() => toggleLeaf(leaf)} />;
+  }
+  if (tool?.is === 'measure') return <MeasureCard tool={tool} />;
+  if (tool?.is === 'draw') return <DraftCard tool={tool} />;
+  if (group.length > 0) return <GroupCard ids={group} />;
+  const StepCard = CARDS[step];
+  return <StepCard />;
 }
 
 function nextHeight(height: CardHeight): CardHeight {

@@ -1,9 +1,12 @@
 import { FOOT_M } from '@footmark/site';
-import { Maximize, Minus, Plus } from 'lucide-react';
-import { drawingOf } from '../canvas/planScene';
-import { fitView, usePlanView, zoomView } from '../canvas/planView';
+import { BoxSelect, Layers, Maximize, Minus, Plus, Ruler } from 'lucide-react';
+import { usePlanView, zoomView } from '../canvas/planView';
+import { showAll } from '../canvas/showAll';
 import { Action } from '../controls/Action';
-import { currentSite, derivedFrom, useSite } from '../session/siteSession';
+import { Toggle } from '../controls/Toggle';
+import { useSite } from '../session/siteSession';
+import { take, toggleLeaf, useWorkbench } from '../session/workbench';
+import { toggleMeasure } from '../tools/useTool';
 import styles from './PlanFurniture.module.css';
 
 const BAR_STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
@@ -19,6 +22,7 @@ export function PlanFurniture() {
   const step = BAR_STEPS.findLast((s) => s * px <= BAR_MOST_PX) ?? 1;
   return (
     <>
+      <PlanTools />
       <div className={styles.scale} aria-hidden>
         <svg className={styles.north} viewBox="0 0 40 56">
           <title>North</title>
@@ -49,8 +53,26 @@ export function PlanFurniture() {
   );
 }
 
-/** Fits the whole drawing into the view. */
-export function showAll(): void {
-  const site = currentSite();
-  fitView(drawingOf(site, derivedFrom(site), null).bounds);
+/** Tools for the plan as a whole. */
+function PlanTools() {
+  const tool = useWorkbench((w) => w.tool);
+  const gathering = useWorkbench((w) => w.gathering);
+  const leaf = useWorkbench((w) => w.leaf);
+  const gather = () => {
+    if (tool !== null) take(null);
+    useWorkbench.setState({ gathering: !gathering });
+  };
+  return (
+    <div className={styles.tools}>
+      <Toggle label="Measure" isOn={tool?.is === 'measure'} onPress={toggleMeasure}>
+        <Ruler size={20} aria-hidden />
+      </Toggle>
+      <Toggle label="Choose several" isOn={gathering} onPress={gather}>
+        <BoxSelect size={20} aria-hidden />
+      </Toggle>
+      <Toggle label="Layers" isOn={leaf === 'layers'} onPress={() => toggleLeaf('layers')}>
+        <Layers size={20} aria-hidden />
+      </Toggle>
+    </div>
+  );
 }

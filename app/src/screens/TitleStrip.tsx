@@ -1,10 +1,10 @@
-import { ArrowLeft, CircleAlert, CircleCheck, Redo2, SunMoon, Undo2 } from 'lucide-react';
+import { ArrowLeft, CircleAlert, CircleCheck, Redo2, Undo2 } from 'lucide-react';
 import { useLocation } from 'wouter';
 import { Action } from '../controls/Action';
 import { saveAgain, useSaveState } from '../session/autosave';
 import { redo, undo, useDerived, useHistory, useSite } from '../session/siteSession';
-import { toggleChecks, useWorkbench } from '../session/workbench';
-import { nextTheme } from '../theme/chosenTheme';
+import { toggleLeaf, useWorkbench } from '../session/workbench';
+import { MoreMenu } from './MoreMenu';
 import styles from './TitleStrip.module.css';
 
 /** The strip along the top, ruled like a drawing's title block: which site, whether it is saved, undo, checks. */
@@ -14,7 +14,7 @@ export function TitleStrip() {
   const history = useHistory();
   return (
     <header className={styles.strip}>
-      <Action look="quiet" onPress={() => go('/')} aria-label="All sites">
+      <Action look="icon" onPress={() => go('/')} aria-label="All sites">
         <ArrowLeft size={20} aria-hidden />
       </Action>
       <div className={styles.name}>
@@ -25,7 +25,7 @@ export function TitleStrip() {
         look="icon"
         aria-label={history.undo === null ? 'Nothing to undo' : `Undo: ${history.undo}`}
         isDisabled={history.undo === null}
-        onPress={undo}
+        onPress={() => undo()}
       >
         <Undo2 size={20} aria-hidden />
       </Action>
@@ -33,27 +33,23 @@ export function TitleStrip() {
         look="icon"
         aria-label={history.redo === null ? 'Nothing to redo' : `Redo: ${history.redo}`}
         isDisabled={history.redo === null}
-        onPress={redo}
+        onPress={() => redo()}
       >
         <Redo2 size={20} aria-hidden />
       </Action>
       <ChecksButton />
-      <span className={styles.wideOnly}>
-        <Action look="icon" aria-label="Paper, night or sun colours" onPress={nextTheme}>
-          <SunMoon size={20} aria-hidden />
-        </Action>
-      </span>
+      <MoreMenu />
     </header>
   );
 }
 
 function ChecksButton() {
   const { findings } = useDerived();
-  const open = useWorkbench((w) => w.checksOpen);
+  const open = useWorkbench((w) => w.leaf === 'checks');
   const urgent = findings.filter((f) => f.severity !== 'note').length;
   const label = findings.length === 0 ? 'Checks: nothing found' : `Checks: ${findings.length} found`;
   return (
-    <Action aria-label={label} aria-expanded={open} onPress={toggleChecks}>
+    <Action aria-label={label} aria-expanded={open} onPress={() => toggleLeaf('checks')}>
       {urgent === 0 ? <CircleCheck size={20} aria-hidden /> : <CircleAlert size={20} aria-hidden />}
       <span className={styles.wideOnly}>Checks</span>
       {findings.length > 0 ? <span className={styles.count}>{findings.length}</span> : null}

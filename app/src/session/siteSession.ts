@@ -33,12 +33,14 @@ export function edit(name: string, change: (site: Site) => Site): void {
   useSiteSession.setState({ site: change(site), lastEdit: name });
 }
 
-export function undo(): void {
-  useSiteSession.temporal.getState().undo();
+/** Takes back the last step, or several at once. */
+export function undo(steps = 1): void {
+  if (steps > 0) useSiteSession.temporal.getState().undo(steps);
 }
 
-export function redo(): void {
-  useSiteSession.temporal.getState().redo();
+/** Does again what was undone last, or several steps at once. */
+export function redo(steps = 1): void {
+  if (steps > 0) useSiteSession.temporal.getState().redo(steps);
 }
 
 /** Names of the steps that undo and redo would take; null where there is none. */
@@ -47,6 +49,16 @@ export function useHistory(): { readonly undo: string | null; readonly redo: str
   const canUndo = useStore(useSiteSession.temporal, (t) => t.pastStates.length > 0);
   const redoName = useStore(useSiteSession.temporal, (t) => t.futureStates.at(-1)?.lastEdit ?? null);
   return { undo: canUndo ? lastEdit : null, redo: redoName };
+}
+
+/** Names of the steps that were done, the last first, and of those that were undone, the furthest first. */
+export function useHistorySteps(): { readonly done: readonly string[]; readonly undone: readonly string[] } {
+  const lastEdit = useSiteSession((s) => s.lastEdit);
+  const past = useStore(useSiteSession.temporal, (t) => t.pastStates);
+  const future = useStore(useSiteSession.temporal, (t) => t.futureStates);
+  const done =
+    past.length === 0 ? [] : [...past.slice(1).map((s) => s.lastEdit ?? ''), lastEdit].toReversed();
+  return { done, undone: future.map((s) => s.lastEdit ?? '') };
 }
 
 /** The open site. Only screens that are shown with a site open call it. */

@@ -14,7 +14,7 @@ import {
   type Site,
   settings,
 } from '@footmark/site';
-import type { DraftPoint, Tool } from './tool';
+import type { DraftPoint, DrawTool } from './tool';
 
 /** Ids of a draft's points: a, b, c … */
 function vertexId(index: number): string {
@@ -22,7 +22,7 @@ function vertexId(index: number): string {
 }
 
 /** Puts a finished draft into the site as a feature of its kind. `name` is what people call it, or empty. */
-export function finishFeature(site: Site, kind: FeatureKind, tool: Tool, id: string, name: string): Site {
+export function finishFeature(site: Site, kind: FeatureKind, tool: DrawTool, id: string, name: string): Site {
   const feature = {
     id,
     kind,
@@ -37,7 +37,7 @@ export function finishFeature(site: Site, kind: FeatureKind, tool: Tool, id: str
  * Puts a finished draft into the site as a pipe. An end that lies on another pipe's leg gets a junction there. A pipe that
  * was drawn from its junction towards the house is turned round, so that its points run with the flow.
  */
-export function finishPath(site: Site, tool: Tool, id: string, name: string, derived: Derived): Site {
+export function finishPath(site: Site, tool: DrawTool, id: string, name: string, derived: Derived): Site {
   let current = site;
   const spots = tool.points.map((point) => {
     if (point.junction === undefined) return point.spot;

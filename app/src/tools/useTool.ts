@@ -1,3 +1,4 @@
+import type { Point } from '@footmark/geometry';
 import { kindSpec } from '@footmark/site';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
 import { select, take, useWorkbench } from '../session/workbench';
@@ -6,41 +7,54 @@ import { finishFeature, finishPath } from './finishDraft';
 import { newId } from './newId';
 import {
   type DraftPoint,
+  type DrawTool,
   FEWEST_POINTS,
   isComplete,
   isReady,
   type Subject,
-  startTool,
-  type Tool,
-  toolAfter,
+  startDraw,
+  withoutLast,
+  withPoint,
 } from './tool';
 
 /** Takes the drawing tool for a subject in hand. */
 export function startDrawing(subject: Subject): void {
-  take(startTool(subject, subject.what === 'path' ? 'line' : kindSpec(subject.kind).shape));
+  take(startDraw(subject, subject.what === 'path' ? 'line' : kindSpec(subject.kind).shape));
+}
+
+/** Takes the measure in hand, or puts it down. */
+export function toggleMeasure(): void {
+  const { tool } = useWorkbench.getState();
+  take(tool?.is === 'measure' ? null : { is: 'measure', points: [] });
 }
 
 /** Puts a point into the draft; a point feature is finished by it. */
 export function placeInTool(point: DraftPoint): void {
   const { tool } = useWorkbench.getState();
-  if (tool === null) return;
-  const next = toolAfter(tool, { type: 'place', point });
+  if (tool?.is !== 'draw') return;
+  const next = withPoint(tool, point);
   useWorkbench.setState({ tool: next });
   if (isComplete(next)) finishDrawing();
 }
 
-/** Takes back the last point of the draft; with none left, puts the tool down. */
+/** Puts a point down with the measure in hand. */
+export function measureAt(at: Point): void {
+  const { tool } = useWorkbench.getState();
+  if (tool?.is === 'measure') useWorkbench.setState({ tool: { ...tool, points: [...tool.points, at] } });
+}
+
+/** Takes back the last point of what is in hand; with none left, puts the tool down. */
 export function stepBack(): void {
   const { tool } = useWorkbench.getState();
   if (tool === null) return;
   if (tool.points.length === 0) take(null);
-  else useWorkbench.setState({ tool: toolAfter(tool, { type: 'back' }) });
+  else useWorkbench.setState({ tool: withoutLast(tool) });
 }
 
 /** Makes the draft a thing of the site and selects it. Does nothing while points are missing. */
 export function finishDrawing(): void {
   const { tool } = useWorkbench.getState();
-  if (tool === null || !isReady(tool)) return;
+  if (tool?.is !== 'draw' || !isReady(tool)) return;
   const id = newId(tool.subject.what === 'path' ? 'p' : 'f');
   const name = nameFor(tool);
   const { subject } = tool;
@@ -58,12 +72,12 @@ export function finishDrawing(): void {
 }
 
 /** How many points are still missing before the draft can be finished. */
-export function missingPoints(tool: Tool): number {
+export function missingPoints(tool: DrawTool): number {
   return Math.max(0, FEWEST_POINTS[tool.shape] - tool.points.length);
 }
 
 /** 'Cleanout', then 'Cleanout 2' and so on: a name to start with, so that ties can be read. */
-function nameFor(tool: Tool): string {
+function nameFor(tool: DrawTool): string {
   const site = currentSite();
   const base =
     tool.subject.what === 'path'

@@ -1,0 +1,60 @@
+import type { Point } from '@footmark/geometry';
+import { planToScreen } from './camera';
+import { handlesOf, type Overlay } from './overlay';
+import type { PaintSetting } from './paintPrimitives';
+import { paintLegLengths, paintRing, traceLine } from './paintTag';
+
+const HANDLE_PX = 7;
+const ALONE_PX = 15;
+
+/** The chosen things brought out, their handles, and while they are dragged where they would lie. */
+export function paintSelection(
+  overlay: Overlay,
+  moved: ReadonlyMap<string, Point> | null,
+  setting: PaintSetting,
+): void {
+  const { selected, group, derived } = overlay;
+  for (const id of group) paintThing(id, false, overlay, moved, setting);
+  if (selected?.kind === 'feature' || selected?.kind === 'path') {
+    paintThing(selected.id, true, overlay, moved, setting);
+  }
+  if (selected?.kind === 'reading') {
+    const mark = derived.marks.find((m) => m.reading.id === selected.id);
+    if (mark?.place) paintRing(mark.place.at, 17, setting);
+  }
+}
+
+function paintThing(
+  id: string,
+  withHandles: boolean,
+  { site, derived, vertex }: Overlay,
+  moved: ReadonlyMap<string, Point> | null,
+  setting: PaintSetting,
+): void {
+  const { context, palette, camera, size } = setting;
+  const handles = handlesOf(site, derived, id);
+  const places = handles.map((h) => moved?.get(h.key) ?? h.at);
+  const closed = derived.features.get(id)?.spec.shape === 'area';
+  if (places.length > 1) {
+    traceLine(places, closed, setting);
+    context.strokeStyle = palette.chosen;
+    context.lineWidth = moved === null ? 2 : 2.5;
+    context.setLineDash(moved === null ? [] : [8, 5]);
+    context.stroke();
+    context.setLineDash([]);
+  }
+  if (handles.length === 1 && places[0] !== undefined) paintRing(places[0], ALONE_PX, setting);
+  if (withHandles && handles.length > 1) {
+    for (const [i, handle] of handles.entries()) {
+      const at = planToScreen(camera, size, places[i] ?? handle.at);
+      context.beginPath();
+      context.rect(at.x - HANDLE_PX, at.y - HANDLE_PX, 2 * HANDLE_PX, 2 * HANDLE_PX);
+      context.fillStyle = handle.vertex === vertex ? palette.chosen : palette.paper;
+      context.fill();
+      context.strokeStyle = palette.chosen;
+      context.lineWidth = 2.25;
+      context.stroke();
+    }
+  }
+  if (moved !== null && places.length > 1) paintLegLengths(places, closed, site.units, setting);
+}

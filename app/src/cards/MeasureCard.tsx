@@ -1,0 +1,74 @@
+import { azimuthBetween, distance, ringArea } from '@footmark/geometry';
+import { FOOT_M, formatAzimuth, formatBearing, type Site } from '@footmark/site';
+import { lengthText } from '@footmark/words';
+import { Undo2, X } from 'lucide-react';
+import { Action } from '../controls/Action';
+import { useSite } from '../session/siteSession';
+import { take } from '../session/workbench';
+import type { MeasureTool } from '../tools/tool';
+import { stepBack } from '../tools/useTool';
+import styles from './cards.module.css';
+
+/** Lengths and directions read off the plan, leg by leg, with the sum and, from three points on, the area. */
+export function MeasureCard({ tool }: { readonly tool: MeasureTool }) {
+  const site = useSite();
+  const legs = tool.points.slice(1).flatMap((to, i) => {
+    const from = tool.points[i];
+    return from === undefined ? [] : [{ from, to, length: distance(from, to) }];
+  });
+  const total = legs.reduce((sum, leg) => sum + leg.length, 0);
+  return (
+    <section className={styles.card} aria-label="Measure">
+      <div className={styles.head}>
+        <h2>Measure</h2>
+        <Action look="quiet" onPress={() => take(null)}>
+          <X size={20} aria-hidden /> Done
+        </Action>
+      </div>
+      <p className={styles.empty}>
+        {legs.length === 0
+          ? 'Tap two places on the plan. Corners, middles and lines pull.'
+          : 'Tap on to measure further.'}
+      </p>
+      {legs.length > 0 ? (
+        <dl className={styles.facts}>
+          {legs.map((leg) => (
+            <div key={`${leg.from.x},${leg.from.y},${leg.to.x},${leg.to.y}`} className={styles.factRow}>
+              <dt>{directionOf(site, azimuthBetween(leg.from, leg.to))}</dt>
+              <dd>{lengthText(leg.length, site.units)}</dd>
+            </div>
+          ))}
+          {legs.length > 1 ? (
+            <div className={styles.factRow}>
+              <dt>In all</dt>
+              <dd>{lengthText(total, site.units)}</dd>
+            </div>
+          ) : null}
+          {tool.points.length > 2 ? (
+            <div className={styles.factRow}>
+              <dt>Area between them</dt>
+              <dd>{areaText(Math.abs(ringArea(tool.points)), site)}</dd>
+            </div>
+          ) : null}
+        </dl>
+      ) : null}
+      <div className={styles.actions}>
+        <Action onPress={stepBack} isDisabled={tool.points.length === 0}>
+          <Undo2 size={20} aria-hidden /> Take back the last point
+        </Action>
+      </div>
+    </section>
+  );
+}
+
+function directionOf(site: Site, azimuth: number): string {
+  return site.units.direction === 'bearing'
+    ? formatBearing(azimuth)
+    : formatAzimuth(azimuth, { decimals: 1 });
+}
+
+function areaText(squareMetres: number, site: Site): string {
+  return site.units.length === 'm'
+    ? `${squareMetres.toFixed(1)} m²`
+    : `${Math.round(squareMetres / (FOOT_M * FOOT_M)).toLocaleString('en-US')} sq ft`;
+}

@@ -1,0 +1,108 @@
+import { zoomView } from '../canvas/planView';
+import { showAll, showChosen } from '../canvas/showAll';
+import {
+  copyChosen,
+  cutChosen,
+  duplicateChosen,
+  nudgeChosen,
+  pasteThings,
+  removeChosen,
+} from '../session/chosenThings';
+import { redo, undo } from '../session/siteSession';
+import { select, take, toggleLeaf, useWorkbench } from '../session/workbench';
+import { finishDrawing, stepBack, toggleMeasure } from '../tools/useTool';
+
+/** One key that works wherever nothing is being typed. */
+export type Shortcut = {
+  /** How the key is written for people. */
+  readonly shown: string;
+  readonly says: string;
+  readonly matches: (event: KeyboardEvent) => boolean;
+  readonly does: () => void;
+};
+
+const isCtrl = (event: KeyboardEvent) => event.ctrlKey || event.metaKey;
+const ctrl =
+  (key: string, shift = false) =>
+  (event: KeyboardEvent) =>
+    isCtrl(event) && event.shiftKey === shift && event.key.toLowerCase() === key;
+const plain =
+  (...keys: readonly string[]) =>
+  (event: KeyboardEvent) =>
+    !isCtrl(event) && !event.altKey && keys.includes(event.key);
+
+/** A tenth of a metre or a third of a foot: what an arrow key moves, ten times that with Shift. */
+const nudges: readonly Shortcut[] = (
+  [
+    ['ArrowLeft', -1, 0],
+    ['ArrowRight', 1, 0],
+    ['ArrowUp', 0, 1],
+    ['ArrowDown', 0, -1],
+  ] as const
+).map(([key, x, y], i) => ({
+  shown: 'Arrows',
+  says: i === 0 ? 'Move what is chosen by a little, with Shift by more' : '',
+  matches: (event) => !isCtrl(event) && event.key === key && isFree(event),
+  does: () => nudgeChosen(x, y),
+}));
+
+/** Arrow keys belong to lists, tabs and fields while one of them has the focus. */
+function isFree(event: KeyboardEvent): boolean {
+  return (
+    event.target === document.body || (event.target instanceof HTMLElement && event.target.id === 'plan')
+  );
+}
+
+/** Every key, in the order in which the list shows them. */
+const all: readonly Shortcut[] = [
+  { shown: 'Ctrl Z', says: 'Undo', matches: ctrl('z'), does: () => undo() },
+  {
+    shown: 'Ctrl Y',
+    says: 'Redo',
+    matches: (event) => ctrl('y')(event) || ctrl('z', true)(event),
+    does: () => redo(),
+  },
+  {
+    shown: 'Esc',
+    says: 'Put down the tool, let go of what is chosen',
+    matches: plain('Escape'),
+    does: letGo,
+  },
+  {
+    shown: 'Enter',
+    says: 'Finish what is being drawn',
+    matches: (event) => plain('Enter')(event) && isFree(event),
+    does: finishDrawing,
+  },
+  { shown: 'Backspace', says: 'Take back the last point', matches: plain('Backspace'), does: stepBack },
+  { shown: 'Delete', says: 'Delete what is chosen', matches: plain('Delete'), does: removeChosen },
+  { shown: 'Ctrl C', says: 'Copy what is chosen', matches: ctrl('c'), does: copyChosen },
+  { shown: 'Ctrl X', says: 'Cut what is chosen', matches: ctrl('x'), does: cutChosen },
+  { shown: 'Ctrl V', says: 'Paste, also from another site', matches: ctrl('v'), does: pasteThings },
+  { shown: 'Ctrl D', says: 'Duplicate what is chosen', matches: ctrl('d'), does: duplicateChosen },
+  ...nudges,
+  { shown: '+  −', says: 'Closer, further', matches: plain('+', '='), does: () => zoomView(1.5) },
+  { shown: '', says: '', matches: plain('-', '_'), does: () => zoomView(1 / 1.5) },
+  { shown: '0', says: 'Show the whole yard', matches: plain('0'), does: showAll },
+  { shown: '.', says: 'Show what is chosen', matches: plain('.'), does: showChosen },
+  { shown: 'm', says: 'Measure', matches: plain('m'), does: toggleMeasure },
+  { shown: '?', says: 'This list', matches: plain('?'), does: () => toggleLeaf('keys') },
+];
+
+/** The keys that the list shows. */
+export const shortcuts = all.filter((shortcut) => shortcut.says !== '');
+
+/** Does what a key asks for; false when it asks for nothing. */
+export function pressKey(event: KeyboardEvent): boolean {
+  const found = all.find((shortcut) => shortcut.matches(event));
+  if (found === undefined) return false;
+  found.does();
+  return true;
+}
+
+function letGo(): void {
+  const { tool, leaf } = useWorkbench.getState();
+  if (tool !== null) take(null);
+  else if (leaf !== null) toggleLeaf(leaf);
+  else select(null);
+}

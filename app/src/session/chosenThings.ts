@@ -1,0 +1,131 @@
+import {
+  copyThings,
+  FOOT_M,
+  isSelfContained,
+  type LooseThings,
+  looseThings,
+  moveThing,
+  pasteThings as pasteEdit,
+  pointOwners,
+  removeThing,
+} from '@footmark/site';
+import { newId } from '../tools/newId';
+import { chosenIds, targetsOf } from './selection';
+import { currentSite, derivedFrom, edit } from './siteSession';
+import { notify, select, selectGroup, useWorkbench } from './workbench';
+
+/** Where copied things wait, in all tabs and for all sites of this device. */
+const CLIP_KEY = 'footmark-copied-things';
+
+/** What one press of an arrow key moves, metres: an inch, or a centimetre. */
+const NUDGE_M = { feet: FOOT_M / 12, metres: 0.01 };
+
+/** Copies lie this far (m) beside what they were copied from. */
+const BESIDE_M = 1;
+
+/** The things in hand that are not locked; says so when some are. */
+function freeChosen(): readonly string[] {
+  const ids = chosenIds();
+  const locked = pointOwners(currentSite()).filter((o) => ids.includes(o.id) && o.locked);
+  if (locked.length > 0) notify('What is locked stays as it is. Unlock it in its card first.');
+  return ids.filter((id) => !locked.some((o) => o.id === id));
+}
+
+/** A name for a step of undo: the thing's own, or how many they are. */
+function nameOf(ids: readonly string[]): string {
+  if (ids.length !== 1) return `${ids.length} things`;
+  return pointOwners(currentSite()).find((o) => o.id === ids[0])?.name || 'one thing';
+}
+
+/** Deletes what is in hand; a run too. It can be undone. */
+export function removeChosen(): void {
+  const { selected } = useWorkbench.getState();
+  const ids = selected?.kind === 'run' ? [selected.id] : freeChosen();
+  if (ids.length === 0) return;
+  edit(`Delete ${nameOf(ids)}`, (site) =>
+    ids.reduce((left, id) => removeThing(left, { id, places: derivedFrom(left).points }), site),
+  );
+  select(null);
+}
+
+/** Moves what is in hand by steps of an inch or a centimetre. Points held by measurements stay. */
+export function nudgeChosen(x: number, y: number): void {
+  const ids = freeChosen();
+  if (ids.length === 0) return;
+  const step = currentSite().units.length === 'm' ? NUDGE_M.metres : NUDGE_M.feet;
+  moveChosenBy(ids, x * step, y * step);
+}
+
+/** Moves things by a typed amount (m). */
+export function moveChosenBy(ids: readonly string[], x: number, y: number): void {
+  edit(`Move ${nameOf(ids)}`, (site) => ids.reduce((s, id) => moveThing(s, { id, by: { x, y } }), site));
+}
+
+export function copyChosen(): void {
+  const ids = chosenIds();
+  if (ids.length === 0) return;
+  const site = currentSite();
+  const things = copyThings(site, ids, derivedFrom(site).points);
+  try {
+    window.localStorage.setItem(CLIP_KEY, JSON.stringify(things));
+    notify(`Copied ${nameOf(ids)}. Paste it here or in another site.`);
+  } catch {
+    notify('This browser keeps no copies: its storage is blocked or full.');
+  }
+}
+
+export function cutChosen(): void {
+  copyChosen();
+  removeChosen();
+}
+
+/** Puts what was copied into this site: in its old place in another site, beside it where it was copied from. */
+export function pasteThings(): void {
+  const things = copied();
+  if (things === null) {
+    notify('Nothing has been copied yet.');
+    return;
+  }
+  putIn(things, 'Paste');
+}
+
+export function duplicateChosen(): void {
+  const ids = chosenIds();
+  if (ids.length === 0) return;
+  const site = currentSite();
+  putIn(copyThings(site, ids, derivedFrom(site).points), 'Duplicate');
+}
+
+function putIn(things: LooseThings, verb: string): void {
+  const site = currentSite();
+  const owners = [...things.features, ...things.paths];
+  const ids = new Map(owners.map((o) => [o.id, newId('kind' in o ? 'f' : 'p')]));
+  const fromHere = owners.some((o) => pointOwners(site).some((own) => own.id === o.id));
+  const by = fromHere ? { x: BESIDE_M, y: -BESIDE_M } : { x: 0, y: 0 };
+  const made = [...ids.values()];
+  edit(`${verb} ${owners.length === 1 ? owners[0]?.name || 'one thing' : `${owners.length} things`}`, (s) =>
+    pasteEdit(s, { things, ids, by }),
+  );
+  selectGroup(targetsOf(currentSite(), made));
+}
+
+function copied(): LooseThings | null {
+  try {
+    const parsed = looseThings.safeParse(JSON.parse(window.localStorage.getItem(CLIP_KEY) ?? 'null'));
+    return parsed.success && isSelfContained(parsed.data) ? parsed.data : null;
+  } catch {
+    return null;
+  }
+}
+
+/** The middle of all points of things, for turning them about it; null when none has a place. */
+export function middleOf(ids: readonly string[]): { readonly x: number; readonly y: number } | null {
+  const site = currentSite();
+  const { points } = derivedFrom(site);
+  const places = pointOwners(site)
+    .filter((o) => ids.includes(o.id))
+    .flatMap((o) => o.vertices.flatMap((v) => points.get(`${o.id}/${v.id}`)?.at ?? []));
+  if (places.length === 0) return null;
+  const sum = places.reduce((s, p) => ({ x: s.x + p.x, y: s.y + p.y }), { x: 0, y: 0 });
+  return { x: sum.x / places.length, y: sum.y / places.length };
+}
