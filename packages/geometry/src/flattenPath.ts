@@ -1,3 +1,4 @@
+import { chordCount } from './arc';
 import { locate } from './locate';
 import { type PathLine, pathLength } from './pathLine';
 import type { Point } from './point';
@@ -40,10 +41,4 @@ export function slicePath(
     points.push(locate(line, end).point);
   }
   return points;
-}
-
-/** Chords for `length` metres of arc: a chord over the angle θ is 2R·sin²(θ/4) from its arc at the middle. */
-function chordCount(radius: number, length: number, maxSagitta: number): number {
-  const widest = 4 * Math.asin(Math.sqrt(Math.min(1, maxSagitta / radius) / 2));
-  return Math.max(1, Math.ceil(length / radius / widest));
 }

@@ -7,6 +7,9 @@ export {
   radians,
   signedAngle,
 } from './angle';
+export { lengthAlongArc, pointsOnArc, radiusOfArc, segmentArea } from './arc';
+export { arcFromPlat, type PlatArc, type PlatArcProblem, type SolvedArc } from './arcFromPlat';
+export { arcRingArea, arcRingPerimeter, flattenArcs } from './arcLine';
 export { type CircleCuts, cutAngleAt, intersectCircles } from './circles';
 export {
   pointToCircle,
@@ -71,5 +74,23 @@ export {
   type SegmentIntersection,
   segmentDistance,
 } from './segment';
+export {
+  applySimilarity,
+  fitRigid,
+  fitSimilarity,
+  invertSimilarity,
+  type PointPair,
+  type Similarity,
+  type SimilarityFit,
+  type SimilarityProblem,
+} from './similarity';
 export { type PathOffset, stationOf } from './stationOf';
 export { COINCIDENT_M, DEPTH_M, FOLD_RAD, NEGLIGIBLE_LENGTH_M } from './tolerances';
+export {
+  compassBalance,
+  departureLatitude,
+  lengthOfLeg,
+  type TraverseClosure,
+  type TraverseLeg,
+  traverseClosure,
+} from './traverse';

@@ -20,3 +20,9 @@ export const FOLD_RAD = 3;
  * lies where two edges are equally far.
  */
 export const DEPTH_M = 1e-6;
+
+/** Metres: lengths on a plat are rounded to a hundredth of a foot; two of them and a radius leave together about this. */
+export const PLAT_LENGTH_M = 0.01;
+
+/** Radians (half a minute): old plats round the central angle of a curve to the minute. */
+export const PLAT_ANGLE_RAD = Math.PI / 180 / 60 / 2;
