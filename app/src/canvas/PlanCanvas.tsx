@@ -1,6 +1,7 @@
 import type Konva from 'konva';
 import { useEffect, useMemo, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
+import { paintPictureInHand, paintPictures, usePictureChanges } from '../pictures/paintPictures';
 import { usePicking } from '../session/picking';
 import { useDerived, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
@@ -36,6 +37,7 @@ export function PlanCanvas() {
   const { selected, group, vertex, tool, hiddenLayers } = useWorkbench();
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
+  usePictureChanges();
   const box = useRef<HTMLDivElement>(null);
   const stage = useRef<Konva.Stage>(null);
 
@@ -75,10 +77,12 @@ export function PlanCanvas() {
     const at = setting(context);
     live.current.painted = at.camera;
     paintGrid(now.current.site.units.length !== 'm', at);
+    paintPictures(now.current.site, now.current.overlay.derived, at);
     for (const layer of now.current.drawing.layers) paintPrimitives(layer.primitives, at);
     paintLabels(now.current.labels, at);
   };
   const paintHand = (context: Konva.Context) => {
+    paintPictureInHand(now.current.overlay.derived, setting(context));
     paintOverlay(now.current.overlay, live.current, setting(context));
   };
 

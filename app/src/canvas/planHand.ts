@@ -11,6 +11,13 @@ import {
   type Site,
   type Target,
 } from '@footmark/site';
+import {
+  answerPixel,
+  cancelPictureDrag,
+  endPictureDrag,
+  movePictureDrag,
+  startPictureDrag,
+} from '../pictures/pictureHand';
 import { answerPick, usePicking } from '../session/picking';
 import { chosenIds, toggleChosen } from '../session/selection';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
@@ -161,6 +168,7 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
   return {
     tap: (at, press) => {
       plan.rest();
+      if (answerPixel(toPlan(at))) return;
       if (!answersForm(at, press) && !usesTool(at, press)) choose(at, press);
     },
     longPress: (at) => {
@@ -171,9 +179,10 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
     dragStart: (at, press) => {
       plan.rest();
       drag = dragFrom(at, press);
-      return drag !== null;
+      return drag !== null || startPictureDrag(toPlan(at));
     },
     dragMove: (at) => {
+      if (movePictureDrag(toPlan(at))) plan.preview({});
       if (drag === null || drag.what === 'nothing') return;
       if (drag.what === 'marquee') {
         plan.preview({ marquee: { from: drag.from, to: toPlan(at) } });
@@ -184,12 +193,16 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
     },
     dragEnd: (at) => {
       const to = toPlan(at);
+      endPictureDrag(to);
       const done = endDrag();
       if (done === null || done.what === 'nothing') return;
       if (done.what === 'marquee') selectGroup(thingsInBox(plan.overlay(), { from: done.from, to }));
       else edit(`Move ${nameOfDragged(done)}`, moveEdit(done, to));
     },
-    dragCancel: () => void endDrag(),
+    dragCancel: () => {
+      cancelPictureDrag();
+      endDrag();
+    },
     pan: (dx, dy) => plan.look(pannedBy(plan.camera(), dx, dy)),
     zoom: (about, factor) => plan.look(zoomedAt(plan.camera(), plan.size(), about, factor)),
     rest: plan.rest,

@@ -13,6 +13,9 @@ import { Action } from '../controls/Action';
 import { Segments } from '../controls/Segments';
 import { TextLine } from '../controls/TextLine';
 import { LengthField } from '../controls/unitFields';
+import { PicturesFold } from '../pictures/PicturesFold';
+import { usePictureHand } from '../pictures/pictureHand';
+import { UnderlayCard } from '../pictures/UnderlayCard';
 import { edit, useDerived, useSite } from '../session/siteSession';
 import { select, useWorkbench } from '../session/workbench';
 import { startDrawing } from '../tools/useTool';
@@ -37,18 +40,23 @@ const USUAL: readonly FeatureKind[] = [
 export function YardCard() {
   const site = useSite();
   const selected = useWorkbench((w) => w.selected);
+  const inHand = usePictureHand((hand) => hand.inHand);
+  const picture = site.underlays.find((u) => u.id === inHand);
   const feature = selected?.kind === 'feature' ? site.features.find((f) => f.id === selected.id) : undefined;
   if (feature !== undefined) return <FeatureCard key={feature.id} feature={feature} />;
+  if (picture !== undefined) return <UnderlayCard key={picture.id} underlay={picture} />;
   return (
     <section className={styles.card} aria-label="Yard">
       <AddChips />
       {site.features.length === 0 ? (
         <p className={styles.empty}>
-          Start with the house: type its walls as you tape round it, or drag it roughly and measure later.
+          Start with the house: type its walls as you tape round it, or tap its corners roughly and measure
+          later.
         </p>
       ) : (
         <FeatureList />
       )}
+      <PicturesFold />
       <SiteFacts />
     </section>
   );

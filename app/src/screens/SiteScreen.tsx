@@ -1,9 +1,10 @@
 import type { OpenFailure } from '@footmark/site';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { PlanCanvas } from '../canvas/PlanCanvas';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
+import { usePictureArrivals } from '../pictures/usePictureArrivals';
 import { openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
 import { loadSite } from '../storage/siteStore';
@@ -56,10 +57,12 @@ export function SiteScreen({ id }: { readonly id: string }) {
 
 function OpenSite() {
   useShortcuts();
+  const plan = useRef<HTMLElement>(null);
+  usePictureArrivals(plan);
   return (
     <div className={styles.screen}>
       <TitleStrip />
-      <main className={styles.plan} aria-label="Plan">
+      <main ref={plan} className={styles.plan} aria-label="Plan">
         <PlanCanvas />
         <PlanFurniture />
         <Notice />

@@ -1,0 +1,106 @@
+import type { Derived, Site, Underlay } from '@footmark/site';
+import { planToScreen } from '../canvas/camera';
+import type { PaintSetting } from '../canvas/paintPrimitives';
+import { draggedBy, underlayInHand, usePictureHand } from './pictureHand';
+import { pictureImage, useArrivedPictures } from './pictureImages';
+import { cornersOf, type PicturePlace, pixelToPlan } from './picturePlace';
+import { placeOfUnderlay } from './underlayPlace';
+
+/** What of a picture stays visible of itself while a ghost of it is dragged. */
+const GHOST_OPACITY = 0.5;
+const MARK_PX = 9;
+
+/** Makes a component render when pictures have to be painted anew. */
+export function usePictureChanges(): void {
+  useArrivedPictures();
+  usePictureHand();
+}
+
+/** Paints the pictures of a site that are shown, the first at the bottom. */
+export function paintPictures(site: Site, derived: Derived, setting: PaintSetting): void {
+  const { inHand, dimmed } = usePictureHand.getState();
+  for (const underlay of site.underlays) {
+    const place = underlay.shown ? placeOfUnderlay(derived, underlay) : null;
+    if (place === null) continue;
+    const opacity = underlay.id === inHand && dimmed !== null ? dimmed : underlay.opacity;
+    paintPicture(underlay, place, opacity, setting);
+  }
+}
+
+/** Paints over the drawing what belongs to the picture in hand: its edges, its marked places, and its ghost while it is dragged. */
+export function paintPictureInHand(derived: Derived, setting: PaintSetting): void {
+  const underlay = underlayInHand();
+  const lies = underlay && placeOfUnderlay(derived, underlay);
+  if (underlay === null || lies === null) return;
+  const shift = draggedBy(underlay.id);
+  const place =
+    shift === null ? lies : { ...lies, corner: { x: lies.corner.x + shift.x, y: lies.corner.y + shift.y } };
+  if (shift !== null) paintPicture(underlay, place, underlay.opacity * GHOST_OPACITY, setting);
+  paintEdges(underlay, place, setting);
+  for (const { pixel, label } of usePictureHand.getState().marks) {
+    paintMark(planToScreen(setting.camera, setting.size, pixelToPlan(place, pixel)), label, setting);
+  }
+}
+
+function paintPicture(
+  underlay: Underlay,
+  place: PicturePlace,
+  opacity: number,
+  { context, camera, size }: PaintSetting,
+): void {
+  const image = pictureImage(underlay.file);
+  if (image?.is !== 'ready') return;
+  const corner = planToScreen(camera, size, place.corner);
+  // one pixel to the right, in pixels of the screen, whose y counts down
+  const [across, down] = [place.right.x * camera.pxPerMetre, -place.right.y * camera.pxPerMetre];
+  const onScreen = Math.hypot(across, down) * underlay.widthPx;
+  const bitmap = onScreen <= image.reduced.width ? image.reduced : image.whole;
+  context.save();
+  context.globalAlpha = opacity;
+  context.transform(across, down, -down, across, corner.x, corner.y);
+  context.drawImage(bitmap, 0, 0, underlay.widthPx, underlay.heightPx);
+  context.restore();
+}
+
+function paintEdges(underlay: Underlay, place: PicturePlace, setting: PaintSetting): void {
+  const { context, camera, size, palette } = setting;
+  context.beginPath();
+  for (const [i, corner] of cornersOf(place, underlay).entries()) {
+    const at = planToScreen(camera, size, corner);
+    if (i === 0) context.moveTo(at.x, at.y);
+    else context.lineTo(at.x, at.y);
+  }
+  context.closePath();
+  context.strokeStyle = palette.chosen;
+  context.lineWidth = 2;
+  context.setLineDash(underlay.locked || underlay.fit.by === 'pairs' ? [] : [8, 5]);
+  context.stroke();
+  context.setLineDash([]);
+}
+
+/** A cross with a letter beside it, on a halo that keeps it apart from the picture. */
+function paintMark(at: { x: number; y: number }, label: string, { context, palette }: PaintSetting): void {
+  context.beginPath();
+  context.moveTo(at.x - MARK_PX, at.y);
+  context.lineTo(at.x + MARK_PX, at.y);
+  context.moveTo(at.x, at.y - MARK_PX);
+  context.lineTo(at.x, at.y + MARK_PX);
+  context.lineCap = 'round';
+  for (const [style, width] of [
+    [palette.halo, 6],
+    [palette.chosen, 2.5],
+  ] as const) {
+    context.strokeStyle = style;
+    context.lineWidth = width;
+    context.stroke();
+  }
+  context.font = '600 15px Barlow, sans-serif';
+  context.textAlign = 'left';
+  context.textBaseline = 'alphabetic';
+  context.lineJoin = 'round';
+  context.strokeStyle = palette.halo;
+  context.lineWidth = 5;
+  context.strokeText(label, at.x + 7, at.y - 7);
+  context.fillStyle = palette.chosen;
+  context.fillText(label, at.x + 7, at.y - 7);
+}
