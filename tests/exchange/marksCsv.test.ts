@@ -38,7 +38,7 @@ describe('the table of marks, read back by another reader', () => {
     }
   });
 
-  it('gives ties that lead to the mark: each taped distance is the distance from its reference', () => {
+  it('gives ties that lead to the mark: each taped distance is the distance from its reference, or from its near face', () => {
     const taped = derived.marks.filter((m) => m.place?.ties);
     expect(taped.length).toBeGreaterThan(5);
     for (const mark of taped) {
@@ -46,7 +46,7 @@ describe('the table of marks, read back by another reader', () => {
       for (const [i, tie] of (mark.place?.ties?.pair ?? []).entries()) {
         expect(row[`tie_${i + 1}_from`]).toBe(en.referenceName(tie.from, site));
         const [dx, dy] = [Number(row.x_ft) - tie.from.at.x / FT, Number(row.y_ft) - tie.from.at.y / FT];
-        expect(Number(row[`tie_${i + 1}_ft`])).toBeCloseTo(Math.hypot(dx, dy), 2);
+        expect(Number(row[`tie_${i + 1}_ft`])).toBeCloseTo(Math.hypot(dx, dy) - tie.from.faceRadius / FT, 2);
       }
       expect(row.side).toMatch(/^on the (left|right), looking from /);
       expect(Number(row.cut_deg)).toBeGreaterThan(0);

@@ -25,7 +25,15 @@ export function paintDraft(
     context.stroke();
     context.setLineDash([]);
     const closes = tool.is === 'draw' && tool.shape === 'area' && ahead.length > 2;
-    paintLegLengths(ahead, closes, site.units, setting);
+    // the last two legs, and the side that would close: earlier ones were read when they were drawn
+    paintLegLengths(ahead.slice(-3), false, site.units, setting);
+    if (closes)
+      paintLegLengths(
+        [ahead.at(-1), ahead[0]].flatMap((p) => p ?? []),
+        false,
+        site.units,
+        setting,
+      );
   }
   for (const p of draft) {
     const at = planToScreen(camera, size, p);

@@ -21,7 +21,7 @@ export const usePlanView = create<PlanView>()(() => ({
 
 /** Bare paper left on every side when a drawing is fitted, in pixels. */
 export function fitMargin(size: ViewSize): number {
-  return Math.min(56, size.width / 10);
+  return Math.min(64, size.width / 6.5);
 }
 
 /** Shows a box whole. */

@@ -20,6 +20,7 @@ import { select } from '../session/workbench';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
+import { ThingActions } from './ThingActions';
 import { VertexList } from './VertexList';
 
 /** One thing in the yard: its name, what is known of it, and how each of its points was measured. */
@@ -40,7 +41,7 @@ export function FeatureCard({ feature }: { readonly feature: Feature }) {
         <Action look="quiet" onPress={() => select(null)}>
           <ArrowLeft size={20} aria-hidden /> Yard
         </Action>
-        <Action look="quiet" onPress={remove}>
+        <Action look="quiet" onPress={remove} isDisabled={feature.locked === true}>
           <Trash2 size={20} aria-hidden /> Delete
         </Action>
       </div>
@@ -55,13 +56,14 @@ export function FeatureCard({ feature }: { readonly feature: Feature }) {
           edit(`Name the ${kind.toLowerCase()}`, (s) => nameFeature(s, { id: feature.id, name }))
         }
       />
-      {Object.entries(spec.fields).map(([name, field]) => (
-        <FieldInput key={name} feature={feature} name={name} field={field} />
-      ))}
       <div className={styles.section}>
         <h3>{spec.shape === 'point' ? 'Where it is' : sizeText()}</h3>
         <VertexList owner={feature} closed={spec.shape === 'area'} />
       </div>
+      {Object.entries(spec.fields).map(([name, field]) => (
+        <FieldInput key={name} feature={feature} name={name} field={field} />
+      ))}
+      <ThingActions owners={[feature]} />
     </section>
   );
 

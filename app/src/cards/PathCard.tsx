@@ -11,6 +11,7 @@ import { words } from '../words';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
 import { StretchTable } from './StretchTable';
+import { ThingActions } from './ThingActions';
 import { VertexList } from './VertexList';
 
 const STATES = ['existing', 'proposed', 'as-built'] as const;
@@ -33,7 +34,7 @@ export function PathCard({ path }: { readonly path: Path }) {
         <Action look="quiet" onPress={() => select(null)}>
           <ArrowLeft size={20} aria-hidden /> Line
         </Action>
-        <Action look="quiet" onPress={remove}>
+        <Action look="quiet" onPress={remove} isDisabled={path.locked === true}>
           <Trash2 size={20} aria-hidden /> Delete
         </Action>
       </div>
@@ -79,6 +80,7 @@ export function PathCard({ path }: { readonly path: Path }) {
         <h3>Points, with the flow</h3>
         <VertexList owner={path} closed={false} />
       </div>
+      <ThingActions owners={[path]} />
     </section>
   );
 }

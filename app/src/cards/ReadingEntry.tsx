@@ -105,6 +105,7 @@ export function ReadingEntry({ run }: { readonly run: Run }) {
           ) : null}
         </TextField>
         <Choice
+          key={number} // letters typed for the reading before are not joined to the next one's
           label="Seen"
           options={observationKindIds.map((id) => ({ id, name: words.observationName(id) }))}
           value={seen}

@@ -40,16 +40,20 @@ export function SpotForm({ self, spot, place, submit, onPlace, onCancel }: Props
     spot === null ? emptyDraft('tapes') : draftOfSpot(spot, place, derived),
   );
   const outcome = useMemo(() => outcomeOf(draft, derived), [draft, derived]);
-  const change = (part: Partial<SpotDraft>) => setDraft((before) => ({ ...before, ...part }));
+  const [touched, setTouched] = useState(spot === null);
+  const change = (part: Partial<SpotDraft>) => {
+    setTouched(true);
+    setDraft((before) => ({ ...before, ...part }));
+  };
 
   useEffect(() => {
     showCandidates(
-      outcome.is === 'ready'
+      touched && outcome.is === 'ready'
         ? { chosen: outcome.at, other: outcome.other, swap: () => flipSide(setDraft) }
         : null,
     );
     return () => showCandidates(null);
-  }, [outcome]);
+  }, [outcome, touched]);
 
   const take = () => {
     if (outcome.is === 'ready') onPlace(outcome.spot);
@@ -66,7 +70,7 @@ export function SpotForm({ self, spot, place, submit, onPlace, onCancel }: Props
         label="Measured by"
         options={measuredBy.map((by) => ({ id: by, name: words.spotName(by) }))}
         value={draft.by}
-        onChange={(by: MeasuredBy) => setDraft(emptyDraft(by))}
+        onChange={(by: MeasuredBy) => change(emptyDraft(by))}
       />
       <SpotFields draft={draft} change={change} self={self} outcome={outcome} />
       <Outcome outcome={outcome} />

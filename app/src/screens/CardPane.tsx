@@ -60,6 +60,11 @@ export function CardPane() {
   // biome-ignore lint/correctness/useExhaustiveDependencies: another card begins at its top
   useEffect(() => {
     body.current?.scrollTo(0, 0);
+    // what had the focus has gone with the old card: a reader goes on at the new one's heading
+    if (document.activeElement !== document.body) return;
+    const heading = body.current?.querySelector('h2');
+    heading?.setAttribute('tabindex', '-1');
+    heading?.focus({ preventScroll: true });
   }, [shown]);
   return (
     <aside className={styles.pane} data-height={cardHeight} aria-label="Card">

@@ -1,7 +1,7 @@
 export type { Clearance } from './derive/clearances';
 export type { SeenStretch } from './derive/coverage';
 export { type Derived, derive } from './derive/derive';
-export type { DerivedFeature } from './derive/deriveFeatures';
+export type { DerivedFeature, FeatureClosure } from './derive/deriveFeatures';
 export type { DerivedPath, Join } from './derive/derivePaths';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
 export type { Mark, MarkPlace } from './derive/marks';
@@ -9,6 +9,7 @@ export type { ReadingTrace } from './derive/readingAlong';
 export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
 export type { RouteLeg, RunRoute } from './derive/runRoute';
+export { stemDiameterOf } from './derive/stemDiameter';
 export { sideOf, type Tie, type Ties } from './derive/ties';
 export { dependsOn } from './document/dependsOn';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
@@ -57,7 +58,15 @@ export {
   type TapeMeasure,
   type Units,
 } from './document/site';
-export { followsPrevious, type Ref, refsOfSpot, type Spot, type Tape, type Vertex } from './document/spot';
+export {
+  followsPrevious,
+  type LegSpot,
+  type Ref,
+  refsOfSpot,
+  type Spot,
+  type Tape,
+  type Vertex,
+} from './document/spot';
 export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
 export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings } from './edits/copyThings';
 export type { Edit } from './edits/edit';

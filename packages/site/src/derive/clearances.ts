@@ -65,15 +65,15 @@ function leastClearance(mark: Point, { bounds, radius, spec }: DerivedFeature): 
 
 /** From a mark to one feature's face. */
 function clearanceTo(mark: Point, derived: DerivedFeature): Clearance {
-  const { feature, spec, points, radius } = derived;
-  const centre = points[0] ?? mark;
+  const { feature, spec, outline, radius } = derived;
+  const centre = outline[0] ?? mark;
   const closed = spec.shape === 'area';
   const nearest =
     spec.shape === 'point'
       ? pointToCircle(mark, centre, radius)
       : closed && spec.clearance === 'outline'
-        ? pointToRing(mark, points)
-        : pointToPolyline(mark, closed ? [...points, centre] : points);
+        ? pointToRing(mark, outline)
+        : pointToPolyline(mark, closed ? [...outline, centre] : outline);
   return {
     feature: feature.id,
     kind: feature.kind,

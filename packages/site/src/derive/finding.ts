@@ -21,6 +21,8 @@ export type FindingValues = {
   'line-has-no-length': { a: string; b: string };
   'tree-has-no-diameter': Record<never, never>;
   'outline-crosses-itself': Record<never, never>;
+  'boundary-misclosure': { misclosure: number; ratio: number; balanced: boolean };
+  'cannot-balance': { because: 'no-closing' | 'held' };
   // paths
   'path-too-few-points': Record<never, never>;
   'path-leg-has-no-length': { leg: number };

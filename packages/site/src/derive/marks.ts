@@ -94,7 +94,7 @@ function placeMark(
 }
 
 function tiesOf(at: Point, target: Target, setting: MarkSetting, findings: Finding[]): Ties | null {
-  const over = setting.blocks.find((block) => pointInRing(at, block.points) === 'inside');
+  const over = setting.blocks.find((block) => pointInRing(at, block.outline) === 'inside');
   if (over !== undefined) {
     const building = over.feature.name || over.feature.id;
     findings.push(finding('mark-under-building', 'warning', target, { building }));

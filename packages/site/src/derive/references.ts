@@ -12,6 +12,8 @@ export type ReferencePoint = {
   readonly measured: boolean;
   /** The corner's letter where the feature has several points, null where it is the one. */
   readonly corner: string | null;
+  /** Of a round thing that is taped to its near face (m), 0 for a point that is taped to itself. */
+  readonly faceRadius: number;
 };
 
 /** Reference points by place. */
@@ -50,7 +52,7 @@ export function referenceIndex(features: ReadonlyMap<string, DerivedFeature>): R
 function referencePoints(features: ReadonlyMap<string, DerivedFeature>): readonly ReferencePoint[] {
   const found: ReferencePoint[] = [];
   const taken = new Set<Point>();
-  for (const { feature, spec, points, measured } of features.values()) {
+  for (const { feature, spec, points, measured, radius } of features.values()) {
     if (!spec.reference) continue;
     for (const [i, v] of feature.vertices.entries()) {
       const at = points[i];
@@ -61,8 +63,10 @@ function referencePoints(features: ReadonlyMap<string, DerivedFeature>): readonl
         ref,
         key: refKey(ref),
         at,
-        measured: measured[i] ?? false,
+        // without a size it is not known where the tape ends
+        measured: (measured[i] ?? false) && (spec.tapedTo !== 'face' || radius > 0),
         corner: feature.vertices.length > 1 ? v.id.toUpperCase() : null,
+        faceRadius: spec.tapedTo === 'face' ? radius : 0,
       });
     }
   }

@@ -10,12 +10,15 @@ import {
   normalizeAzimuth,
   type Point,
   pointAtAzimuth,
+  traverseClosure,
 } from '@footmark/geometry';
 import { dependencyOrder } from '../document/dependencyOrder';
+import type { Feature } from '../document/feature';
 import { isPath, neededPoints, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import { followsPrevious, type Ref, type Spot, type Tape } from '../document/spot';
+import { followsPrevious, type LegSpot, type Ref, type Spot, type Tape } from '../document/spot';
 import { settings } from '../rules/settings';
+import { balancedCorners, type Closing, hasClosing, isBalanced, measuredLegs } from './closing';
 import { type Finding, finding, type Target } from './finding';
 
 /**
@@ -33,6 +36,8 @@ export type ResolvedPoint = {
 
 export type ResolvedPoints = {
   readonly points: ReadonlyMap<string, ResolvedPoint>;
+  /** By feature: how the outlines with a closing course close, as they were measured. */
+  readonly closings: ReadonlyMap<string, Closing>;
   readonly findings: readonly Finding[];
 };
 
@@ -40,17 +45,22 @@ type Job = { readonly owner: PointOwner; readonly index: number; readonly key: s
 
 /**
  * Computes the place of every point of the site from how it was measured. A point whose measurements cannot be met keeps the
- * place where it was last seen, counts as assumed, and a finding says why; a point measured from itself is left out.
+ * place where it was last seen, counts as assumed, and a finding says why; a point measured from itself is left out. The corners of
+ * an outline that is to be balanced are where its misclosure, shared out, brings them.
  */
 export function resolvePoints(site: Site): ResolvedPoints {
   const owners = new Map(pointOwners(site).map((o) => [o.id, o]));
   const points = new Map<string, ResolvedPoint>();
+  const closings = new Map<string, Closing>();
   const findings: Finding[] = [];
   const waiting: Job[] = [];
   const settle = (job: Job): boolean => {
     const resolved = resolveOne(site, owners, points, job, findings);
-    if (resolved !== null) points.set(job.key, resolved);
-    return resolved !== null;
+    if (resolved === null) return false;
+    points.set(job.key, resolved);
+    if (isBalanced(job.owner) && job.index === job.owner.vertices.length - 1)
+      balance(job.owner, points, closings);
+    return true;
   };
   for (const owner of owners.values()) {
     for (const [index, v] of owner.vertices.entries()) {
@@ -58,15 +68,71 @@ export function resolvePoints(site: Site): ResolvedPoints {
       if (!settle(job)) waiting.push(job);
     }
   }
-  for (const job of inOrder(waiting)) settle(job);
-  return { points, findings };
+  for (const job of inOrder(waiting, owners)) settle(job);
+  for (const feature of site.features) {
+    if (!hasClosing(feature) || closings.has(feature.id)) continue;
+    const legs = legsOf(feature, points);
+    if (legs !== null) closings.set(feature.id, { closure: traverseClosure(legs), balanced: false });
+  }
+  return { points, closings, findings };
+}
+
+/** Moves the corners of an outline, all of which are in place as measured, so that its sides close. */
+function balance(
+  feature: Feature & { closing: LegSpot },
+  points: Map<string, ResolvedPoint>,
+  closings: Map<string, Closing>,
+): void {
+  const keys = feature.vertices.map((v) => refKey({ of: feature.id, at: v.id }));
+  const legs = legsOf(feature, points);
+  const first = points.get(keys[0] ?? '');
+  if (legs === null || first === undefined) return;
+  closings.set(feature.id, { closure: traverseClosure(legs), balanced: true });
+  let from = first.at;
+  for (const [i, at] of balancedCorners(first.at, legs).entries()) {
+    const key = keys[i + 1] ?? '';
+    const spot = feature.vertices[i + 1]?.spot;
+    const arrival = spot?.by === 'arc' ? arrivalAt(azimuthBetween(from, at), spot.sweep) : null;
+    points.set(key, { at, measured: true, ...(arrival === null ? {} : { arrival }) });
+    from = at;
+  }
+}
+
+/** The sides of an outline with a closing course as they were measured; null while a corner of it has no place. */
+function legsOf(feature: Feature & { closing: LegSpot }, points: ReadonlyMap<string, ResolvedPoint>) {
+  const places = feature.vertices.flatMap((v) => points.get(refKey({ of: feature.id, at: v.id })) ?? []);
+  if (places.length < feature.vertices.length) return null;
+  const heading = headingOut(places.at(-1), places.at(-2));
+  return measuredLegs(
+    feature,
+    places.map((p) => p.at),
+    heading,
+  );
+}
+
+/** The azimuth in which a curve of this chord and sweep arrives. */
+function arrivalAt(chord: number, sweep: number): number {
+  return normalizeAzimuth(chord + sweep / 2);
 }
 
 /** Points measured from points that come later in the file, each after what it needs. */
-function inOrder(waiting: readonly Job[]): readonly Job[] {
+function inOrder(waiting: readonly Job[], owners: ReadonlyMap<string, PointOwner>): readonly Job[] {
   if (waiting.length === 0) return waiting;
   const jobs = new Map(waiting.map((job) => [job.key, job]));
-  const needs = new Map(waiting.map((job) => [job.key, neededPoints(job.owner, job.index)]));
+  // a corner that is balanced has its place only when the last of its outline has
+  const lastOf = new Map<string, string>();
+  for (const owner of owners.values()) {
+    if (!isBalanced(owner)) continue;
+    const last = refKey({ of: owner.id, at: owner.vertices.at(-1)?.id ?? '' });
+    for (const v of owner.vertices.slice(1)) lastOf.set(refKey({ of: owner.id, at: v.id }), last);
+  }
+  const needs = new Map(
+    waiting.map((job) => {
+      const own = isBalanced(job.owner);
+      const needed = neededPoints(job.owner, job.index);
+      return [job.key, own ? needed : needed.flatMap((key) => [key, lastOf.get(key) ?? []].flat())];
+    }),
+  );
   return dependencyOrder(needs).order.flatMap((key) => jobs.get(key) ?? []);
 }
 
@@ -125,7 +191,7 @@ function resolveOne(
       return {
         at: pointAtAzimuth(from.at, chord, longChord(spot.radius, Math.abs(spot.sweep))),
         measured: true,
-        arrival: normalizeAzimuth(chord + spot.sweep / 2),
+        arrival: arrivalAt(chord, spot.sweep),
       };
     }
     case 'offset': {

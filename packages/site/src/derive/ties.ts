@@ -13,7 +13,7 @@ import { segmentMeetsBounds } from './bounds';
 import type { DerivedFeature } from './deriveFeatures';
 import type { ReferenceIndex, ReferencePoint } from './references';
 
-/** A taped distance (m) from a reference point to a mark. */
+/** A taped distance (m) from a reference point, or the near face of one that is round, to a mark. */
 export type Tie = { readonly from: ReferencePoint; readonly distance: number };
 
 /** Two tapes that set a mark out, how well they cut, and a third to check by. */
@@ -110,10 +110,10 @@ function candidates(
   const inSight = (from: ReferencePoint) =>
     !blocks.some(
       (block) =>
-        segmentMeetsBounds(from.at, mark, block.bounds) && segmentCrossesRing(from.at, mark, block.points),
+        segmentMeetsBounds(from.at, mark, block.bounds) && segmentCrossesRing(from.at, mark, block.outline),
     );
   for (const from of references.nearestFirst(mark, tape.length)) {
-    const tie = { from, distance: distance(from.at, mark) };
+    const tie = { from, distance: distance(from.at, mark) - from.faceRadius };
     const doubled = found.some((other) => distance(other.from.at, from.at) < SHORTEST_TIE_M);
     if (doubled || tie.distance < SHORTEST_TIE_M || !inSight(from)) continue;
     found.push(tie);
@@ -123,7 +123,7 @@ function candidates(
     .sort((a, b) => a.distance - b.distance || (a.from.key < b.from.key ? -1 : 1))
     .map((tie) => ({
       tie,
-      toward: scale(subtract(tie.from.at, mark), 1 / tie.distance),
+      toward: scale(subtract(tie.from.at, mark), 1 / (tie.distance + tie.from.faceRadius)),
       sigma: tieSigma(tie, tape),
     }));
 }

@@ -40,6 +40,8 @@ export type KindSpec = {
   readonly lineType?: string;
   /** Whether its points can be found again on the ground and so serve for ties. */
   readonly reference: boolean;
+  /** Tapes end on its near face: nobody reaches its middle. */
+  readonly tapedTo?: 'face';
   /** Whether a camera can go in here. */
   readonly entry: boolean;
   /** Whether marks and paths report their distance to it, and to which face. */
@@ -162,6 +164,7 @@ export const featureKinds = {
     layer: 'trees',
     symbol: 'tree',
     reference: true,
+    tapedTo: 'face',
     clearance: 'round',
     fields: {
       species: textField(),
@@ -248,6 +251,7 @@ export const featureKinds = {
     layer: 'services',
     symbol: 'pole',
     reference: true,
+    tapedTo: 'face',
     clearance: 'round',
     fields: { diameter: diameterField() },
   },

@@ -26,6 +26,8 @@ export const settings = {
   counterResolution: { value: 0.1 * FOOT_M, unit: 'm', ...practice },
   weakCutBelow: { value: Math.PI / 6, unit: 'rad', ...practice },
   weakCutAbove: { value: (5 * Math.PI) / 6, unit: 'rad', ...practice },
+  /** Share of its perimeter by which an outline may fail to close before that is a warning. */
+  misclosure: { value: 1 / 1000, unit: '1', ...practice },
   drainSlope: {
     value: 1 / 96,
     unit: '1',

@@ -14,6 +14,8 @@ const samples: FindingValues = {
   'line-has-no-length': { a: 'House A', b: 'House B' },
   'tree-has-no-diameter': {},
   'outline-crosses-itself': {},
+  'boundary-misclosure': { misclosure: 0.02, ratio: 4123, balanced: true },
+  'cannot-balance': { because: 'held' },
   'path-too-few-points': {},
   'path-leg-has-no-length': { leg: 2 },
   'bend-does-not-fit': { vertices: 2 },
@@ -39,17 +41,18 @@ const samples: FindingValues = {
 const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
 
 function targetOf(code: FindingCode): Target {
-  if (code.startsWith('path-') || code.startsWith('b')) return { kind: 'path', id: 'p1' };
+  if (code.startsWith('path-') || /^b(end|ranch)/.test(code)) return { kind: 'path', id: 'p1' };
   if (code.startsWith('run-') || code.startsWith('entry-')) return { kind: 'run', id: 'r1' };
-  if (/^(tapes|weak|line|tree|outline)/.test(code)) return { kind: 'feature', id: 'f5', vertex: 'b' };
+  if (/^(tapes|weak|line|tree|outline|boundary|cannot)/.test(code))
+    return { kind: 'feature', id: 'f5', vertex: 'b' };
   return { kind: 'reading', run: 'r1', id: 'q4' };
 }
 
 const findingOf = (code: FindingCode) =>
   ({ code, severity: 'warning', at: targetOf(code), values: samples[code] }) as unknown as Finding; // one member, by its code
 
-/** Labels and counts, the only numbers that have no unit. */
-const WITHOUT_UNIT = /\b[AB]\d\b|\bf\d\b|\bp\d\b|\b[Ll]eg \d|\b\d bends/g;
+/** Labels, counts and ratios, the only numbers that have no unit. */
+const WITHOUT_UNIT = /\b[AB]\d\b|\bf\d\b|\bp\d\b|\b[Ll]eg \d|\b\d bends|\b1:[\d,]+/g;
 const NUMBER_WITH_UNIT = /\d[\d.⁄½¼¾]*( ft| m\b|°|′|″)|[½¼¾]″/g;
 
 describe.each([

@@ -59,6 +59,25 @@ const sentences: Sentences = {
     text: `The outline of ${thing} crosses itself.`,
     cure: 'Move the corner that is out of place, or check how it was measured.',
   }),
+  'boundary-misclosure': ({ misclosure, ratio, balanced }, { thing, length }) => ({
+    text: `The sides of ${thing} come out ${length(misclosure)} from where they began, ${ratioText(ratio)} of their length${balanced ? '; it is shared out among them by the compass rule' : ''}.`,
+    cure:
+      ratio < 1 / settings.misclosure.value
+        ? `Check each side against the plat: more than ${ratioText(1 / settings.misclosure.value)} is mostly a slip in one of them.`
+        : balanced
+          ? 'Check each side against the plat, or leave it as it is.'
+          : 'Check each side against the plat, or share it out by the compass rule.',
+  }),
+  'cannot-balance': ({ because }, { thing }) =>
+    because === 'no-closing'
+      ? {
+          text: `The sides of ${thing} cannot be balanced: its last side, back to the first corner, was not measured.`,
+          cure: 'Give the last side as a course, or take the balance off.',
+        }
+      : {
+          text: `The outline cannot be balanced: ${thing} has a place of its own and does not follow from the side before it.`,
+          cure: 'Give every corner but the first by a course from the one before it, or take the balance off.',
+        },
 
   'path-too-few-points': (_, { thing }) => ({
     text: `${thing} has fewer than two points with a place, so it leads nowhere.`,
@@ -146,6 +165,11 @@ const sentences: Sentences = {
     cure: `Measure in ${point(from)}.`,
   }),
 };
+
+/** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
+function ratioText(ratio: number): string {
+  return `1:${Number(ratio.toPrecision(2)).toLocaleString('en-US')}`;
+}
 
 /** One sentence that names the thing, and one for the way out. */
 export function findingText(finding: Finding, site: Site): Said {

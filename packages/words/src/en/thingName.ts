@@ -68,7 +68,9 @@ export function markInText(target: Target, site: Site): string {
 
 export function referenceInText(reference: ReferencePoint, site: Site): string {
   const feature = site.features.find((f) => f.id === reference.ref.of);
-  return feature === undefined ? reference.key : featurePointInText(feature, reference.ref.at);
+  if (feature === undefined) return reference.key;
+  const name = featurePointInText(feature, reference.ref.at);
+  return reference.faceRadius > 0 ? `${name}, near face` : name;
 }
 
 export function clearedInText(clearance: Clearance, site: Site): string {

@@ -1,0 +1,102 @@
+import { azimuthBetween, distance } from '@footmark/geometry';
+import { type LegProblem, type PointOwner, refKey, setLegLength, type Vertex } from '@footmark/site';
+import { directionText, lengthText } from '@footmark/words';
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { Action } from '../controls/Action';
+import { Segments } from '../controls/Segments';
+import { LengthField } from '../controls/unitFields';
+import { currentSite, derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
+import { select, selectLeg } from '../session/workbench';
+import styles from './cards.module.css';
+import { targetOf } from './targetOf';
+
+type Props = {
+  readonly owner: PointOwner;
+  readonly start: Vertex;
+  readonly end: Vertex;
+  readonly isOpen: boolean;
+};
+
+const WHY: Record<LegProblem, string> = {
+  held: 'The end that would move is held by its own measurements. Keep the other end, or correct those measurements.',
+  curve: 'A curve gets its length from its radius and angle.',
+  closes: 'This side is what the others leave. Change one of them, or keep the other end.',
+};
+
+/** The leg between two points: its length and direction, and on a tap its length to change, with the end that stays. */
+export function LegRow({ owner, start, end, isOpen }: Props) {
+  const site = useSite();
+  const derived = useDerived();
+  const place = (v: Vertex) => derived.points.get(refKey({ of: owner.id, at: v.id }))?.at;
+  const [a, b] = [place(start), place(end)];
+  if (a === undefined || b === undefined) return null;
+  const length = distance(a, b);
+  return (
+    <>
+      <Button
+        className={styles.leg ?? ''}
+        aria-expanded={isOpen}
+        aria-label={`Length from ${start.id.toUpperCase()} to ${end.id.toUpperCase()}, ${lengthText(length, site.units)}`}
+        onPress={() => (isOpen ? select(targetOf(owner)) : selectLeg(targetOf(owner), end.id))}
+      >
+        <span>{lengthText(length, site.units)}</span>
+        <span className={styles.hintText}>{directionText(azimuthBetween(a, b), site.units)}</span>
+      </Button>
+      {isOpen && !owner.locked ? (
+        <LegLengthForm key={length} owner={owner} start={start} end={end} length={length} />
+      ) : null}
+    </>
+  );
+}
+
+function LegLengthForm({ owner, start, end, length }: Omit<Props, 'isOpen'> & { readonly length: number }) {
+  const [typed, setTyped] = useState<number | undefined>(length);
+  const [keeps, setKeeps] = useState<'start' | 'end'>('start');
+  const [problem, setProblem] = useState<LegProblem | null>(null);
+  const change = () => {
+    if (typed === undefined || typed <= 0) return;
+    const site = currentSite();
+    const places = derivedFrom(site).points;
+    const done = setLegLength(site, { of: owner.id, end: end.id, distance: typed, keeps, places });
+    setProblem(done.ok ? null : done.code);
+    if (!done.ok) return;
+    edit(`Change a length of ${owner.name || 'this'}`, () => done.site);
+    select(targetOf(owner));
+  };
+  return (
+    <form
+      className={styles.vertexForm}
+      onSubmit={(event) => {
+        event.preventDefault();
+        change();
+      }}
+    >
+      <LengthField
+        label="Length"
+        value={typed}
+        onChange={setTyped}
+        when="typing"
+        required
+        autoFocus
+        onEnter={change}
+      />
+      <Segments
+        label="Which end stays"
+        value={keeps}
+        options={[
+          { id: 'start', name: start.id.toUpperCase() },
+          { id: 'end', name: end.id.toUpperCase() },
+        ]}
+        onChange={(stays) => {
+          setKeeps(stays);
+          setProblem(null);
+        }}
+      />
+      {problem === null ? null : <p className={styles.problem}>{WHY[problem]}</p>}
+      <Action look="primary" type="submit" isDisabled={typed === undefined || typed <= 0}>
+        Change the length
+      </Action>
+    </form>
+  );
+}

@@ -1,0 +1,93 @@
+import {
+  fewestVertices,
+  followsPrevious,
+  freeVertexId,
+  insertVertex,
+  movePoint,
+  type Ref,
+  refKey,
+  removeVertex,
+  type Spot,
+  setSpot,
+  type Vertex,
+} from '@footmark/site';
+import { Button } from 'react-aria-components';
+import { Action } from '../controls/Action';
+import { LegForm } from '../measure/LegForm';
+import { SpotForm } from '../measure/SpotForm';
+import { spotText } from '../measure/spotText';
+import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
+import { select } from '../session/workbench';
+import styles from './cards.module.css';
+import { targetOf } from './targetOf';
+import type { OwnerProps } from './VertexList';
+
+type Props = OwnerProps & { readonly vertex: Vertex; readonly index: number; readonly isOpen: boolean };
+
+/** One point of a line or an outline. */
+export function VertexRow({ owner, closed, vertex, index, isOpen }: Props) {
+  const site = useSite();
+  return (
+    <>
+      <Button
+        className={styles.row ?? ''}
+        aria-expanded={isOpen}
+        onPress={() => select(targetOf(owner), isOpen ? null : vertex.id)}
+      >
+        <span className={styles.letter}>{vertex.id.toUpperCase()}</span>
+        <span className={styles.grow}>{spotText(vertex.spot, site)}</span>
+      </Button>
+      {isOpen && !owner.locked ? (
+        <VertexForm owner={owner} closed={closed} vertex={vertex} index={index} />
+      ) : null}
+    </>
+  );
+}
+
+function VertexForm({ owner, closed, vertex, index }: Omit<Props, 'isOpen'>) {
+  const site = useSite();
+  const derived = useDerived();
+  const ref: Ref = { of: owner.id, at: vertex.id };
+  const place = derived.points.get(refKey(ref))?.at ?? null;
+  const next = owner.vertices[index + 1] ?? (closed ? owner.vertices[0] : undefined);
+  const name = owner.name || 'this';
+  const { points } = derivedFrom(site);
+  const set = (spot: Spot) => edit(`Measure ${name}`, (s) => setSpot(s, { ref, spot }));
+  const letGo = () =>
+    place && edit(`Let go of ${name}`, (s) => movePoint(s, { ref, to: place, places: points }));
+  const remove = () => {
+    edit(`Take a point out of ${name}`, (s) => removeVertex(s, { ref, places: points }));
+    select(targetOf(owner));
+  };
+  const insert = () => {
+    const there = next && derived.points.get(refKey({ of: owner.id, at: next.id }))?.at;
+    if (place === null || there === undefined) return;
+    const id = freeVertexId(owner.vertices);
+    const spot: Spot = { by: 'finger', x: (place.x + there.x) / 2, y: (place.y + there.y) / 2 };
+    edit(`Put a point into ${name}`, (s) => insertVertex(s, { ref, vertex: { id, spot }, places: points }));
+    select(targetOf(owner), id);
+  };
+  return (
+    <div className={styles.vertexForm}>
+      {index > 0 && followsPrevious(vertex.spot) ? (
+        <LegForm hasLegBefore={index > 1} onLeg={set} />
+      ) : (
+        <SpotForm
+          key={JSON.stringify(vertex.spot)}
+          self={ref}
+          spot={vertex.spot}
+          place={place}
+          submit="Use this measurement"
+          onPlace={set}
+        />
+      )}
+      <div className={styles.actions}>
+        {vertex.spot.by === 'finger' ? null : <Action onPress={letGo}>Let go: drag it by hand</Action>}
+        {next === undefined ? null : <Action onPress={insert}>Point between this and the next</Action>}
+        {owner.vertices.length > fewestVertices(owner) ? (
+          <Action onPress={remove}>Remove this point</Action>
+        ) : null}
+      </div>
+    </div>
+  );
+}
