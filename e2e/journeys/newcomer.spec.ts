@@ -292,12 +292,13 @@ test('a newcomer sketches a yard, types a run and reads its marks', async ({ pag
     x: cleanout.x + (turn.x - cleanout.x) * share,
     y: cleanout.y + (turn.y - cleanout.y) * share,
   };
-  const pulls = [d, c, maple].map((at) => apart(at, expected));
+  // nobody reaches a trunk's middle: its tape ends on the near face of the 18 in trunk
+  const pulls = [apart(d, expected), apart(c, expected), apart(maple, expected) - 9 * 0.0254];
   const tapes = await tapesOn(mark);
   expect(tapes.map(({ use, from: at }) => [use, at])).toEqual([
     ['First tape', 'House corner D'],
     ['Second tape', 'House corner C'],
-    ['To check', 'Maple'],
+    ['To check', 'Maple, near face'],
   ]);
   for (const [i, { feet }] of tapes.entries())
     expect(Math.abs(ft(feet) - (pulls[i] as number))).toBeLessThan(ft(PRINTED_TO_FT));
