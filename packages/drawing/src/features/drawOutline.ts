@@ -16,16 +16,16 @@ export function drawOutline(
   dimensions: boolean,
   into: LayerBuilder,
 ): void {
-  const { feature, spec, points } = of;
+  const { feature, spec, points, outline } = of;
   const closed = spec.shape === 'area';
   const target = { kind: 'feature', id: feature.id } as const;
   const type = lineTypeOf(feature, spec.lineType);
   if (closed) {
     for (const fill of type.fills ?? []) {
-      into.add(spec.layer, { kind: 'line', points, closed, fill, target });
+      into.add(spec.layer, { kind: 'line', points: outline, closed, fill, target });
     }
   }
-  for (const run of legRuns(points, of.measured, closed)) {
+  for (const run of legRuns(outline, of.outlineMeasured, closed)) {
     const stroke: Stroke = run.measured ? type.measured : type.assumed;
     const onRun = { points: run.points, closed: run.closed, stroke, target };
     if (type.pattern !== undefined) {
@@ -53,7 +53,7 @@ function lineTypeOf(feature: Feature, name: string | undefined): LineType {
 }
 
 function nameOutline(of: DerivedFeature, type: LineType, into: LayerBuilder): void {
-  const { feature, spec, points } = of;
+  const { feature, spec, outline } = of;
   if (spec.shape === 'line') {
     into.label(spec.layer, ...lineName(of, feature.name, type));
     return;
@@ -61,7 +61,7 @@ function nameOutline(of: DerivedFeature, type: LineType, into: LayerBuilder): vo
   // a boundary's name belongs to the whole yard and is in the sheet's title
   if (feature.name === '' || spec.lineType === 'boundary') return;
   const main = spec.lineType === 'wall';
-  const [at, ...elsewhere] = placesInArea(points);
+  const [at, ...elsewhere] = placesInArea(outline);
   into.label(spec.layer, {
     id: `${feature.id}/name`,
     text: feature.name,
