@@ -15,6 +15,7 @@ import { DiametersField } from '../controls/DiametersField';
 import { TextLine } from '../controls/TextLine';
 import { Tick } from '../controls/Tick';
 import { DiameterField, LengthField } from '../controls/unitFields';
+import { PhotoField } from '../pictures/PhotoField';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
@@ -97,7 +98,9 @@ function FieldInput({ feature, name, field }: FieldProps) {
     case 'diameters':
       return <DiametersField label={label} value={value as readonly number[] | undefined} onChange={set} />; // by the schema
     case 'file':
-      return null;
+      return (
+        <PhotoField label={label} value={typeof value === 'string' ? value : undefined} onChange={set} />
+      );
     case 'flag':
       return (
         <Tick isSelected={value === true} onChange={(on) => set(on ? true : undefined)}>

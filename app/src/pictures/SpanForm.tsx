@@ -35,8 +35,8 @@ export function SpanForm({ underlay }: { readonly underlay: Underlay }) {
         ...(to === null ? [] : [{ pixel: to, label: 'B' }]),
       ],
     });
-    return () => usePictureHand.setState({ marks: [], onPixel: null });
   }, [from, to]);
+  useEffect(() => () => usePictureHand.setState({ marks: [], onPixel: null }), []);
 
   const pickBoth = () => {
     setEnds({ from: null, to: null });
