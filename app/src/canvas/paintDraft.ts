@@ -10,13 +10,16 @@ import { paintLegLengths, paintRing, paintTag, traceLine } from './paintTag';
 
 /** The points put down so far, the leg to where the pointer is, and why the pointer was drawn there. */
 export function paintDraft(
-  { tool, draft, site }: Overlay,
+  { tool, draft, site, candidates }: Overlay,
   landing: Landing | null,
   setting: PaintSetting,
 ): void {
   if (tool === null) return;
   const { context, palette, camera, size } = setting;
-  const ahead = landing === null ? draft : [...draft, landing.at];
+  // a leg that is being typed leads where it will end, whatever the pointer does
+  const typed = candidates?.other === null ? candidates.chosen : undefined;
+  const next = typed ?? landing?.at;
+  const ahead = next === undefined ? draft : [...draft, next];
   if (ahead.length > 1) {
     traceLine(ahead, false, setting);
     context.strokeStyle = palette.chosen;
@@ -42,7 +45,7 @@ export function paintDraft(
     context.fillStyle = palette.chosen;
     context.fill();
   }
-  if (landing !== null) paintLanding(landing, draft.at(-1), site, setting);
+  if (landing !== null && typed === undefined) paintLanding(landing, draft.at(-1), site, setting);
 }
 
 function paintLanding(landing: Landing, last: Point | undefined, site: Site, setting: PaintSetting): void {

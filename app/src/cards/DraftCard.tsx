@@ -1,11 +1,12 @@
 import { isPath, kindSpec, pointOwners, type Spot } from '@footmark/site';
 import { Check, Undo2, X } from 'lucide-react';
-import { useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { draftPlaces } from '../canvas/draftPlaces';
 import { bringIntoView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { LegForm } from '../measure/LegForm';
 import { SpotForm } from '../measure/SpotForm';
+import { showCandidates } from '../session/picking';
 import { useSite } from '../session/siteSession';
 import { take } from '../session/workbench';
 import { type DrawTool, isReady } from '../tools/tool';
@@ -25,6 +26,14 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
     const placed = draftPlaces(site, [...tool.points, { spot }]).at(-1);
     if (placed !== undefined) bringIntoView(placed);
   };
+  const preview = useCallback(
+    (spot: Spot | null) => {
+      const at = spot && draftPlaces(site, [...tool.points, { spot }]).at(-1);
+      showCandidates(at ? { chosen: at, other: null, swap: () => {} } : null);
+    },
+    [site, tool.points],
+  );
+  useEffect(() => () => showCandidates(null), []);
   const first = tool.points.length === 0;
   const legs = tool.shape !== 'point' && !first;
   return (
@@ -36,7 +45,7 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
         </Action>
       </div>
       <p className={styles.empty}>{instruction(tool)}</p>
-      {legs ? <LegForm hasLegBefore={tool.points.length > 1} onLeg={place} /> : null}
+      {legs ? <LegForm hasLegBefore={tool.points.length > 1} onLeg={place} onTyping={preview} /> : null}
       {measuring ? (
         <SpotForm
           self={null}

@@ -20,6 +20,7 @@ type Props = {
   readonly when?: 'leaving' | 'typing';
   readonly onEnter?: () => void;
   readonly inputRef?: ReactRef<HTMLInputElement>;
+  readonly inputId?: string;
   readonly autoFocus?: boolean;
 };
 
@@ -36,6 +37,7 @@ export function MeasureField({
   when = 'leaving',
   onEnter,
   inputRef,
+  inputId,
   autoFocus = false,
 }: Props) {
   const shown = value === undefined ? '' : print(value);
@@ -85,6 +87,7 @@ export function MeasureField({
       <Label className={styles.label ?? ''}>{label}</Label>
       <Input
         ref={inputRef ?? null}
+        {...(inputId === undefined ? {} : { id: inputId })}
         className={styles.input ?? ''}
         placeholder={placeholder ?? ''}
         autoComplete="off"

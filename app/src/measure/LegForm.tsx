@@ -1,6 +1,6 @@
 import type { Spot } from '@footmark/site';
 import { CornerUpLeft, CornerUpRight, MoveUp } from 'lucide-react';
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import controls from '../controls/controls.module.css';
@@ -13,7 +13,12 @@ type Props = {
   /** Whether the next leg can be told as a turn from the one before. */
   readonly hasLegBefore: boolean;
   readonly onLeg: (spot: Spot) => void;
+  /** Called with the leg as it is being typed, null while it is not complete. */
+  readonly onTyping?: (spot: Spot | null) => void;
 };
+
+/** Ids of the two fields, so that what is typed while drawing can go there. */
+export const LEG_FIELDS = { direction: 'leg-direction', length: 'leg-length' } as const;
 
 const TURNS = [
   { text: 'L 90', name: 'Left 90°', icon: CornerUpLeft },
@@ -22,7 +27,7 @@ const TURNS = [
 ];
 
 /** Takes the next leg of a wall, a boundary or a pipe as it was measured: which way, and how long. Enter adds it. */
-export function LegForm({ hasLegBefore, onLeg }: Props) {
+export function LegForm({ hasLegBefore, onLeg, onTyping }: Props) {
   const [direction, setDirection] = useState('');
   const [length, setLength] = useState<number | undefined>(undefined);
   const [legs, setLegs] = useState(0);
@@ -30,6 +35,11 @@ export function LegForm({ hasLegBefore, onLeg }: Props) {
   const directionInput = useRef<HTMLInputElement>(null);
   const read = direction.trim() === '' ? null : parseLegDirection(direction, hasLegBefore);
   const ready = read?.ok === true && length !== undefined && length > 0;
+
+  const typed = ready ? JSON.stringify(legSpot(read.value, length)) : null;
+  useEffect(() => {
+    onTyping?.(typed === null ? null : (JSON.parse(typed) as Spot)); // written one line above
+  }, [typed, onTyping]);
 
   const add = () => {
     if (!ready) {
@@ -77,6 +87,7 @@ export function LegForm({ hasLegBefore, onLeg }: Props) {
           </Label>
           <Input
             ref={directionInput}
+            id={LEG_FIELDS.direction}
             className={controls.input ?? ''}
             placeholder={hasLegBefore ? 'R 90' : 'N 45 E'}
             autoComplete="off"
@@ -94,6 +105,7 @@ export function LegForm({ hasLegBefore, onLeg }: Props) {
           onChange={setLength}
           when="typing"
           inputRef={lengthInput}
+          inputId={LEG_FIELDS.length}
           onEnter={add}
         />
       </div>
