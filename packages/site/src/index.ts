@@ -70,7 +70,7 @@ export {
 export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
 export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings } from './edits/copyThings';
 export type { Edit } from './edits/edit';
-export { addFeature, nameFeature, setField } from './edits/featureEdits';
+export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
 export {
   addPath,
   changePath,
@@ -126,6 +126,7 @@ export {
   formatAzimuth,
   formatBearing,
   formatClock,
+  formatDeclination,
   formatDiameter,
   formatLatLon,
   formatLength,
@@ -141,6 +142,7 @@ export {
   type ParseProblem,
   parseAzimuth,
   parseClockRange,
+  parseDeclination,
   parseDiameter,
   parseLatLon,
   parseLength,
