@@ -28,6 +28,8 @@ export type ParseProblem =
   // places on the earth
   | 'not-a-position' // { text }
   | 'sign-and-hemisphere' // { text }: `-40 N` may be north or south
+  | 'east-or-west-missing' // { text }: a declination to neither side
+  | 'declination-over-180' // { degrees, limit }
   | 'latitude-out-of-range' // { degrees, limit }
   | 'longitude-out-of-range' // { degrees, limit }
   // slopes

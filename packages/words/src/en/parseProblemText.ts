@@ -37,6 +37,10 @@ const sentences: Record<ParseProblem, (values: Values) => string> = {
     `${quoted(text)} is not a place on the earth; type it like 40.446195, -79.948862 or 40°26′46″ N 79°56′55″ W.`,
   'sign-and-hemisphere': ({ text }) =>
     `${quoted(text)} has a sign and a letter for its hemisphere; leave one out.`,
+  'east-or-west-missing': ({ text }) =>
+    `${quoted(text)} does not say to which side; put E or W behind it, as the declination's chart does.`,
+  'declination-over-180': ({ degrees, limit }) =>
+    `${degrees}° is too much for a declination; they go up to ${limit}° each way.`,
   'latitude-out-of-range': ({ degrees, limit }) =>
     `A latitude goes up to ${limit}° each way, and it comes first; ${degrees}° is too much.`,
   'longitude-out-of-range': ({ degrees, limit }) =>
