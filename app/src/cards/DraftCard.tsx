@@ -1,9 +1,10 @@
-import { isPath, kindSpec, pointOwners, type Spot } from '@footmark/site';
+import { type FeatureKind, isPath, kindSpec, pointOwners, type Spot } from '@footmark/site';
 import { Check, Undo2, X } from 'lucide-react';
 import { useCallback, useEffect, useState } from 'react';
 import { draftPlaces } from '../canvas/draftPlaces';
 import { bringIntoView } from '../canvas/planView';
 import { Action } from '../controls/Action';
+import { ArcForm } from '../measure/ArcForm';
 import { LegForm } from '../measure/LegForm';
 import { SpotForm } from '../measure/SpotForm';
 import { showCandidates } from '../session/picking';
@@ -13,6 +14,7 @@ import { type DrawTool, isReady } from '../tools/tool';
 import { finishDrawing, missingPoints, placeInTool, stepBack } from '../tools/useTool';
 import { words } from '../words';
 import styles from './cards.module.css';
+import { Fold } from './Fold';
 import { PointList } from './PointList';
 
 /** What is being drawn: a tap puts a point down, and everything can be typed as it was measured instead. */
@@ -46,6 +48,11 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
       </div>
       <p className={styles.empty}>{instruction(tool)}</p>
       {legs ? <LegForm hasLegBefore={tool.points.length > 1} onLeg={place} onTyping={preview} /> : null}
+      {legs && tool.subject.what === 'feature' && takesCurves(tool.subject.kind) ? (
+        <Fold title="A curve">
+          <ArcForm key={tool.points.length} hasLegBefore={tool.points.length > 1} onArc={place} />
+        </Fold>
+      ) : null}
       {measuring ? (
         <SpotForm
           self={null}
@@ -98,4 +105,10 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
       ? 'Tap the next corner, or finish: the last side closes by itself.'
       : 'Tap the next point, or finish.';
   }
+}
+
+/** Curves come on plats: of land, of the pavement along it and of its edges. */
+function takesCurves(kind: FeatureKind): boolean {
+  const { layer } = kindSpec(kind);
+  return layer === 'land' || layer === 'pavement' || layer === 'structures';
 }

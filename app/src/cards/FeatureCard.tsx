@@ -19,6 +19,7 @@ import { PhotoField } from '../pictures/PhotoField';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
+import { ClosureSection } from './ClosureSection';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
 import { ThingActions } from './ThingActions';
@@ -61,6 +62,7 @@ export function FeatureCard({ feature }: { readonly feature: Feature }) {
         <h3>{spec.shape === 'point' ? 'Where it is' : sizeText()}</h3>
         <VertexList owner={feature} closed={spec.shape === 'area'} />
       </div>
+      {spec.layer === 'land' && spec.shape === 'area' ? <ClosureSection feature={feature} /> : null}
       {Object.entries(spec.fields).map(([name, field]) => (
         <FieldInput key={name} feature={feature} name={name} field={field} />
       ))}

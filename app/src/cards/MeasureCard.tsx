@@ -1,8 +1,8 @@
 import { azimuthBetween, distance, ringArea } from '@footmark/geometry';
-import { FOOT_M, formatAzimuth, formatBearing, type Site } from '@footmark/site';
-import { lengthText } from '@footmark/words';
+import { directionText, lengthText } from '@footmark/words';
 import { Undo2, X } from 'lucide-react';
 import { Action } from '../controls/Action';
+import { areaText } from '../measure/areaText';
 import { useSite } from '../session/siteSession';
 import { take } from '../session/workbench';
 import type { MeasureTool } from '../tools/tool';
@@ -34,7 +34,7 @@ export function MeasureCard({ tool }: { readonly tool: MeasureTool }) {
         <dl className={styles.facts}>
           {legs.map((leg) => (
             <div key={`${leg.from.x},${leg.from.y},${leg.to.x},${leg.to.y}`} className={styles.factRow}>
-              <dt>{directionOf(site, azimuthBetween(leg.from, leg.to))}</dt>
+              <dt>{directionText(azimuthBetween(leg.from, leg.to), site.units)}</dt>
               <dd>{lengthText(leg.length, site.units)}</dd>
             </div>
           ))}
@@ -47,7 +47,7 @@ export function MeasureCard({ tool }: { readonly tool: MeasureTool }) {
           {tool.points.length > 2 ? (
             <div className={styles.factRow}>
               <dt>Area between them</dt>
-              <dd>{areaText(Math.abs(ringArea(tool.points)), site)}</dd>
+              <dd>{areaText(Math.abs(ringArea(tool.points)), site.units)}</dd>
             </div>
           ) : null}
         </dl>
@@ -59,16 +59,4 @@ export function MeasureCard({ tool }: { readonly tool: MeasureTool }) {
       </div>
     </section>
   );
-}
-
-function directionOf(site: Site, azimuth: number): string {
-  return site.units.direction === 'bearing'
-    ? formatBearing(azimuth)
-    : formatAzimuth(azimuth, { decimals: 1 });
-}
-
-function areaText(squareMetres: number, site: Site): string {
-  return site.units.length === 'm'
-    ? `${squareMetres.toFixed(1)} m²`
-    : `${Math.round(squareMetres / (FOOT_M * FOOT_M)).toLocaleString('en-US')} sq ft`;
 }

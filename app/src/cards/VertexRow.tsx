@@ -13,6 +13,7 @@ import {
 } from '@footmark/site';
 import { Button } from 'react-aria-components';
 import { Action } from '../controls/Action';
+import { ArcForm } from '../measure/ArcForm';
 import { LegForm } from '../measure/LegForm';
 import { SpotForm } from '../measure/SpotForm';
 import { spotText } from '../measure/spotText';
@@ -70,7 +71,10 @@ function VertexForm({ owner, closed, vertex, index }: Omit<Props, 'isOpen'>) {
   return (
     <div className={styles.vertexForm}>
       {index > 0 && followsPrevious(vertex.spot) ? (
-        <LegForm hasLegBefore={index > 1} onLeg={set} />
+        <>
+          <LegForm hasLegBefore={index > 1} onLeg={set} />
+          {vertex.spot.by === 'arc' ? <ArcForm hasLegBefore={index > 1} onArc={set} /> : null}
+        </>
       ) : (
         <SpotForm
           key={JSON.stringify(vertex.spot)}

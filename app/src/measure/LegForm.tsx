@@ -1,4 +1,4 @@
-import type { Spot } from '@footmark/site';
+import type { LegSpot } from '@footmark/site';
 import { CornerUpLeft, CornerUpRight, MoveUp } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
@@ -12,9 +12,9 @@ import styles from './measure.module.css';
 type Props = {
   /** Whether the next leg can be told as a turn from the one before. */
   readonly hasLegBefore: boolean;
-  readonly onLeg: (spot: Spot) => void;
+  readonly onLeg: (spot: LegSpot) => void;
   /** Called with the leg as it is being typed, null while it is not complete. */
-  readonly onTyping?: (spot: Spot | null) => void;
+  readonly onTyping?: (spot: LegSpot | null) => void;
 };
 
 /** Ids of the two fields, so that what is typed while drawing can go there. */
@@ -38,7 +38,7 @@ export function LegForm({ hasLegBefore, onLeg, onTyping }: Props) {
 
   const typed = ready ? JSON.stringify(legSpot(read.value, length)) : null;
   useEffect(() => {
-    onTyping?.(typed === null ? null : (JSON.parse(typed) as Spot)); // written one line above
+    onTyping?.(typed === null ? null : (JSON.parse(typed) as LegSpot)); // written one line above
   }, [typed, onTyping]);
 
   const add = () => {

@@ -1,4 +1,4 @@
-import { type Parsed, parseAzimuth, parseTurn, type Spot } from '@footmark/site';
+import { type LegSpot, type Parsed, parseAzimuth, parseTurn } from '@footmark/site';
 
 /** A direction as typed for the next leg: by compass, or as a turn from the leg before. */
 export type LegDirection = { readonly as: 'azimuth' | 'turn'; readonly value: number };
@@ -18,7 +18,7 @@ export function parseLegDirection(text: string, hasLegBefore: boolean): ParsedDi
 }
 
 /** The spot of the point at the end of a leg. */
-export function legSpot(direction: LegDirection, distance: number): Spot {
+export function legSpot(direction: LegDirection, distance: number): LegSpot {
   return direction.as === 'turn'
     ? { by: 'turn', turn: direction.value, distance }
     : { by: 'course', azimuth: direction.value, distance };
