@@ -13,6 +13,7 @@ import { Action } from '../controls/Action';
 import { Segments } from '../controls/Segments';
 import { TextLine } from '../controls/TextLine';
 import { LengthField } from '../controls/unitFields';
+import { EarthFold } from '../earth/EarthFold';
 import { PicturesFold } from '../pictures/PicturesFold';
 import { usePictureHand } from '../pictures/pictureHand';
 import { UnderlayCard } from '../pictures/UnderlayCard';
@@ -57,6 +58,7 @@ export function YardCard() {
         <FeatureList />
       )}
       <PicturesFold />
+      <EarthFold />
       <SiteFacts />
     </section>
   );

@@ -1,0 +1,162 @@
+import {
+  type ControlPoint,
+  changeSite,
+  formatLatLon,
+  type LatLon,
+  parseLatLon,
+  type Ref,
+} from '@footmark/site';
+import { lengthText } from '@footmark/words';
+import { LocateFixed } from 'lucide-react';
+import { useState } from 'react';
+import { Input, Label, Text, TextField } from 'react-aria-components';
+import cards from '../cards/cards.module.css';
+import { Action } from '../controls/Action';
+import controls from '../controls/controls.module.css';
+import { LengthField } from '../controls/unitFields';
+import { edit, useSite } from '../session/siteSession';
+import { newId } from '../tools/newId';
+import { words } from '../words';
+import { accuracyGrade } from './accuracy';
+import { PointField } from './PointField';
+import { type DevicePosition, type PositionSearch, useDevicePosition } from './useDevicePosition';
+
+/** Taken for a position that is typed from a map or a survey until it is given, m. */
+const TYPED_ACCURACY_M = 1;
+
+const FAILURE_TEXT: Record<Extract<PositionSearch, { is: 'failed' }>['why'], string> = {
+  none: 'This device tells no position. Type latitude and longitude instead.',
+  refused:
+    'This page may not know the position. Allow it in the browser’s settings for this page, or type latitude and longitude.',
+  unavailable: 'The device finds no position here. Step out from under roofs and trees, or type it.',
+  'too-slow': 'The device found no position within a minute. Step into the open and try again, or type it.',
+};
+
+/** Takes down a point of the site whose place on the earth is known: typed, or where this device stands. */
+export function ControlForm({ onDone }: { readonly onDone: () => void }) {
+  const [point, setPoint] = useState<Ref | null>(null);
+  const [text, setText] = useState('');
+  const [accuracy, setAccuracy] = useState<number | undefined>(TYPED_ACCURACY_M);
+  const [device, setDevice] = useState<DevicePosition | null>(null);
+  const { search, start, stop } = useDevicePosition();
+  const parsed = parseLatLon(text);
+  const fromDevice = device !== null && text === formatLatLon(device);
+
+  const takeDevice = (position: DevicePosition) => {
+    stop();
+    setDevice(position);
+    setText(formatLatLon(position));
+    setAccuracy(position.accuracy);
+  };
+  const add = (at: LatLon, of: Ref, sure: number) => {
+    const control: ControlPoint = {
+      id: newId('g'),
+      point: of,
+      latitudeDeg: at.latitudeDeg,
+      longitudeDeg: at.longitudeDeg,
+      accuracy: sure,
+      source: fromDevice ? 'device' : 'typed',
+    };
+    edit('Add a point of known latitude and longitude', (s) =>
+      changeSite(s, { frame: { ...s.frame, control: [...s.frame.control, control] } }),
+    );
+    onDone();
+  };
+  const ready = point !== null && parsed.ok && accuracy !== undefined && accuracy > 0;
+  return (
+    <form
+      className={cards.entry}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (ready && parsed.ok) add(parsed.value, point, accuracy);
+      }}
+    >
+      <PointField label="Point of the site" value={point} onChoose={setPoint} />
+      <TextField
+        className={controls.field ?? ''}
+        value={text}
+        onChange={setText}
+        isInvalid={text.trim() !== '' && !parsed.ok}
+      >
+        <Label className={controls.label ?? ''}>Latitude and longitude</Label>
+        <Input className={controls.input ?? ''} placeholder="40.446195, -79.948862" autoComplete="off" />
+        {text.trim() !== '' && !parsed.ok ? (
+          <Text slot="errorMessage" className={controls.error ?? ''}>
+            {words.parseProblemText(parsed)}
+          </Text>
+        ) : (
+          <Text slot="description" className={controls.hint ?? ''}>
+            WGS 84; degrees, or degrees, minutes and seconds
+          </Text>
+        )}
+      </TextField>
+      <LengthField label="Accuracy" value={accuracy} onChange={setAccuracy} when="typing" />
+      {accuracy === undefined ? null : <AccuracyLine accuracy={accuracy} />}
+      <DeviceLine search={search} onStart={start} onTake={takeDevice} />
+      <div className={cards.actions}>
+        <Action look="primary" type="submit" isDisabled={!ready}>
+          Add the point
+        </Action>
+        <Action look="quiet" onPress={onDone}>
+          Cancel
+        </Action>
+      </div>
+    </form>
+  );
+}
+
+type DeviceProps = {
+  readonly search: PositionSearch;
+  readonly onStart: () => void;
+  readonly onTake: (position: DevicePosition) => void;
+};
+
+function DeviceLine({ search, onStart, onTake }: DeviceProps) {
+  const { units } = useSite();
+  if (search.is === 'searching') return <p className={cards.empty}>Looking for this device’s position.</p>;
+  if (search.is === 'found') {
+    const { position } = search;
+    return (
+      <>
+        <p className={cards.empty} role="status">
+          This device says it is at {formatLatLon(position)}, to {lengthText(position.accuracy, units)}. Hold
+          it over the point until that gets no better.
+        </p>
+        <Action onPress={() => onTake(position)}>
+          <LocateFixed size={20} aria-hidden /> Take this position
+        </Action>
+      </>
+    );
+  }
+  return (
+    <>
+      {search.is === 'failed' ? <p className={cards.problem}>{FAILURE_TEXT[search.why]}</p> : null}
+      <Action onPress={onStart}>
+        <LocateFixed size={20} aria-hidden /> Use this device’s position
+      </Action>
+    </>
+  );
+}
+
+/** Says when an accuracy is too poor to turn a yard by. */
+export function AccuracyLine({ accuracy }: { readonly accuracy: number }) {
+  const { units } = useSite();
+  switch (accuracyGrade(accuracy)) {
+    case 'good':
+      return null;
+    case 'fair':
+      return (
+        <p className={cards.finding} data-severity="warning">
+          {lengthText(accuracy, units)} is rough: over a yard, north comes out some degrees off. Wait for a
+          better position or use points that are far apart.
+        </p>
+      );
+    case 'poor':
+      return (
+        <p className={cards.finding} data-severity="warning">
+          {lengthText(accuracy, units)} is too poor for control: the position may lie outside of the yard. It
+          can be kept to find the site on a map; do not take north from it.
+        </p>
+      );
+  }
+}
