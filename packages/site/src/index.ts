@@ -2,6 +2,7 @@ export type { Clearance } from './derive/clearances';
 export type { SeenStretch } from './derive/coverage';
 export { type Derived, derive } from './derive/derive';
 export type { DerivedFeature, FeatureClosure } from './derive/deriveFeatures';
+export type { DerivedFrame } from './derive/deriveFrame';
 export type { DerivedPath, Join } from './derive/derivePaths';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
 export type { Mark, MarkPlace } from './derive/marks';
@@ -11,6 +12,14 @@ export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } f
 export type { RouteLeg, RunRoute } from './derive/runRoute';
 export { stemDiameterOf } from './derive/stemDiameter';
 export { sideOf, type Tie, type Ties } from './derive/ties';
+export {
+  type DerivedUnderlay,
+  pixelToPlan,
+  planToPixel,
+  type UnderlayFitted,
+  type UnderlayProblem,
+  underlayTransform,
+} from './derive/underlayTransform';
 export { dependsOn } from './document/dependsOn';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
 export { feature as featureSchema } from './document/feature';
@@ -101,6 +110,8 @@ export {
   removeVertex,
   setSpot,
 } from './edits/vertexEdits';
+export { type EarthFit, earthToPlan, planToEarth } from './frame/earthFit';
+export type { EarthPoint, ProjectionProblem } from './frame/projection';
 export {
   type ClearanceFace,
   type FeatureKind,

@@ -2,12 +2,14 @@ import type { Site } from '../document/site';
 import { obstacleGroups } from './clearances';
 import { type SeenStretch, seenByRun } from './coverage';
 import { type DerivedFeature, deriveFeatures } from './deriveFeatures';
+import { type DerivedFrame, deriveFrame } from './deriveFrame';
 import { type DerivedPath, derivePaths } from './derivePaths';
 import type { Finding, Severity } from './finding';
 import { type Mark, marksOfRun } from './marks';
 import { type ReferencePoint, referenceIndex } from './references';
 import { type ResolvedPoint, resolvePoints } from './resolvePoints';
 import { type RunRoute, runRoute } from './runRoute';
+import { type DerivedUnderlay, deriveUnderlays } from './underlayTransform';
 
 /** Everything that follows from a site: the one source of every screen, sheet and file. */
 export type Derived = {
@@ -15,6 +17,9 @@ export type Derived = {
   readonly points: ReadonlyMap<string, ResolvedPoint>;
   readonly features: ReadonlyMap<string, DerivedFeature>;
   readonly paths: ReadonlyMap<string, DerivedPath>;
+  readonly frame: DerivedFrame;
+  /** By id; a picture that cannot be fitted is missing. */
+  readonly underlays: ReadonlyMap<string, DerivedUnderlay>;
   readonly references: readonly ReferencePoint[];
   /** By run id; a run without a way through the paths is missing. */
   readonly routes: ReadonlyMap<string, RunRoute>;
@@ -42,6 +47,8 @@ export function derive(site: Site): Derived {
     blocks: placed.filter((f) => f.spec.blocksTape),
   };
   const findings: Finding[] = [...resolved.findings, ...aboutFeatures, ...aboutPaths];
+  const frame = deriveFrame(site, resolved.points, findings);
+  const underlays = deriveUnderlays(site, resolved.points, findings);
   const routes = new Map<string, RunRoute>();
   const marks: Mark[] = [];
   const coverage: SeenStretch[] = [];
@@ -57,6 +64,8 @@ export function derive(site: Site): Derived {
     points: resolved.points,
     features,
     paths,
+    frame,
+    underlays,
     references: references.all,
     routes,
     marks,

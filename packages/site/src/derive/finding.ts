@@ -23,6 +23,19 @@ export type FindingValues = {
   'outline-crosses-itself': Record<never, never>;
   'boundary-misclosure': { misclosure: number; ratio: number; balanced: boolean };
   'cannot-balance': { because: 'no-closing' | 'held' };
+  // frame
+  'north-line-has-no-length': { a: string; b: string };
+  'north-needs-two-control-points': { points: number };
+  'control-points-coincide': Record<never, never>;
+  'control-too-close': { sigma: number; apart: number };
+  'control-scale-differs': { scale: number };
+  'control-inaccurate': { accuracy: number; limit: number };
+  'control-disagrees': { residual: number; accuracy: number };
+  'control-too-far': { reach: number };
+  // pictures
+  'underlay-span-is-nothing': { underlay: string };
+  'underlay-pairs-coincide': { underlay: string };
+  'underlay-pair-disagrees': { underlay: string; pair: number; by: number };
   // paths
   'path-too-few-points': Record<never, never>;
   'path-leg-has-no-length': { leg: number };

@@ -20,6 +20,7 @@ import { followsPrevious, type LegSpot, type Ref, type Spot, type Tape } from '.
 import { settings } from '../rules/settings';
 import { balancedCorners, type Closing, hasClosing, isBalanced, measuredLegs } from './closing';
 import { type Finding, finding, type Target } from './finding';
+import { pointName } from './pointName';
 
 /**
  * Where a point is. `measured`: it was taped, typed or computed from such, or is the corner from which a measured outline is
@@ -200,8 +201,8 @@ function resolveOne(
       if (distance(a.at, b.at) < COINCIDENT_M) {
         findings.push(
           finding('line-has-no-length', 'error', target, {
-            a: nameOf(owners, spot.from),
-            b: nameOf(owners, spot.to),
+            a: pointName(owners, spot.from),
+            b: pointName(owners, spot.to),
           }),
         );
         return { at: a.at, measured: false };
@@ -212,7 +213,7 @@ function resolveOne(
       const centres = spot.tapes.map((t) => of(t.from)?.at);
       if (centres.some((c) => c === undefined)) return null;
       const known = spot.tapes.map((tape, i) => ({ tape, centre: centres[i] as Point })); // none is undefined, see above
-      const names = (i: number) => nameOf(owners, (spot.tapes[i] as Tape).from); // i below the number of tapes
+      const names = (i: number) => pointName(owners, (spot.tapes[i] as Tape).from); // i below the number of tapes
       return spot.tapes.length === 2
         ? fromTwoTapes(known, spot.near, target, names, findings)
         : fromManyTapes(known, spot.near, site.tape.sigma, target, names, findings);
@@ -296,11 +297,4 @@ function warnOfWeakCut(cut: number, target: Target, findings: Finding[]): void {
   if (cut < settings.weakCutBelow.value || cut > settings.weakCutAbove.value) {
     findings.push(finding('weak-cut', 'warning', target, { cut }));
   }
-}
-
-/** What people call a point: the thing's name or id, and which of its points. */
-function nameOf(owners: ReadonlyMap<string, PointOwner>, ref: Ref): string {
-  const owner = owners.get(ref.of);
-  const name = owner === undefined || owner.name === '' ? ref.of : owner.name;
-  return owner !== undefined && owner.vertices.length > 1 ? `${name} ${ref.at.toUpperCase()}` : name;
 }

@@ -28,6 +28,12 @@ export const settings = {
   weakCutAbove: { value: (5 * Math.PI) / 6, unit: 'rad', ...practice },
   /** Share of its perimeter by which an outline may fail to close before that is a warning. */
   misclosure: { value: 1 / 1000, unit: '1', ...practice },
+  /** Control points less sure than this are no help on a yard. */
+  controlAccuracy: { value: 10, unit: 'm', ...practice },
+  /** A north from control points less sure than this (standard deviation) is a guess. */
+  northSigma: { value: Math.PI / 180, unit: 'rad', ...practice },
+  /** Control points further than this from the middle of them all belong to no yard. */
+  controlReach: { value: 50_000, unit: 'm', ...practice },
   drainSlope: {
     value: 1 / 96,
     unit: '1',

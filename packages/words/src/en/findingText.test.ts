@@ -16,6 +16,17 @@ const samples: FindingValues = {
   'outline-crosses-itself': {},
   'boundary-misclosure': { misclosure: 0.02, ratio: 4123, balanced: true },
   'cannot-balance': { because: 'held' },
+  'north-line-has-no-length': { a: 'House A', b: 'f3' },
+  'north-needs-two-control-points': { points: 1 },
+  'control-points-coincide': {},
+  'control-too-close': { sigma: 0.05, apart: 4.2 },
+  'control-scale-differs': { scale: 3.28 },
+  'control-inaccurate': { accuracy: 60, limit: 10 },
+  'control-disagrees': { residual: 12, accuracy: 3 },
+  'control-too-far': { reach: 50_000 },
+  'underlay-span-is-nothing': { underlay: 'Plat' },
+  'underlay-pairs-coincide': { underlay: 'Plat' },
+  'underlay-pair-disagrees': { underlay: 'Plat', pair: 2, by: 0.4 },
   'path-too-few-points': {},
   'path-leg-has-no-length': { leg: 2 },
   'bend-does-not-fit': { vertices: 2 },
@@ -43,7 +54,7 @@ const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
 function targetOf(code: FindingCode): Target {
   if (code.startsWith('path-') || /^b(end|ranch)/.test(code)) return { kind: 'path', id: 'p1' };
   if (code.startsWith('run-') || code.startsWith('entry-')) return { kind: 'run', id: 'r1' };
-  if (/^(tapes|weak|line|tree|outline|boundary|cannot)/.test(code))
+  if (/^(tapes|weak|line|tree|outline|boundary|cannot|control)/.test(code))
     return { kind: 'feature', id: 'f5', vertex: 'b' };
   return { kind: 'reading', run: 'r1', id: 'q4' };
 }
@@ -52,8 +63,8 @@ const findingOf = (code: FindingCode) =>
   ({ code, severity: 'warning', at: targetOf(code), values: samples[code] }) as unknown as Finding; // one member, by its code
 
 /** Labels, counts and ratios, the only numbers that have no unit. */
-const WITHOUT_UNIT = /\b[AB]\d\b|\bf\d\b|\bp\d\b|\b[Ll]eg \d|\b\d bends|\b1:[\d,]+/g;
-const NUMBER_WITH_UNIT = /\d[\d.⁄½¼¾]*( ft| m\b|°|′|″)|[½¼¾]″/g;
+const WITHOUT_UNIT = /\b[AB]\d\b|\bf\d\b|\bp\d\b|\b[Ll]eg \d|\bPoint \d|\b\d bends|\b1:[\d,]+/g;
+const NUMBER_WITH_UNIT = /\d[\d.⁄½¼¾]*( ft| m\b| %|°|′|″)|[½¼¾]″/g;
 
 describe.each([
   ['decimal feet', 'ft'],

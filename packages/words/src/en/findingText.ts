@@ -79,6 +79,55 @@ const sentences: Sentences = {
           cure: 'Give every corner but the first by a course from the one before it, or take the balance off.',
         },
 
+  'north-line-has-no-length': ({ a, b }, { name }) => ({
+    text: `North is told by the line from ${name(a)} to ${name(b)}, which has no length.`,
+    cure: 'Choose two points that stand well apart.',
+  }),
+  'north-needs-two-control-points': ({ points }) => ({
+    text:
+      points === 0
+        ? 'North is to come from control points, and none has a place.'
+        : 'North is to come from control points, and one alone gives no direction.',
+    cure: 'Add a second control point far from the first, or tell north by a line or a compass.',
+  }),
+  'control-points-coincide': () => ({
+    text: 'The control points are all in one place, in the sketch or on the earth, so they give no direction.',
+    cure: 'Check their latitudes and longitudes, and choose points that stand well apart.',
+  }),
+  'control-too-close': ({ sigma, apart }, { length }) => ({
+    text: `North from the control points is sure to ${angleText(sigma)} only: they are ${length(apart)} apart at the most, which is little for their accuracy.`,
+    cure: 'Choose points further apart, take more accurate ones, or tell north by a line or a compass.',
+  }),
+  'control-scale-differs': ({ scale }) => ({
+    text: `The control points are ${percentText(Math.abs(scale - 1))} ${scale > 1 ? 'further apart' : 'closer together'} on the earth than in the sketch.`,
+    cure: 'Check their latitudes and longitudes, and the lengths in the sketch and their unit.',
+  }),
+  'control-inaccurate': ({ accuracy, limit }, { thing, length }) => ({
+    text: `The control point at ${thing} is sure to ${length(accuracy)} only; more than ${length(limit)} is no help on a yard.`,
+    cure: 'Wait under open sky until the device is surer, or type coordinates from a map.',
+  }),
+  'control-disagrees': ({ residual, accuracy }, { thing, length }) => ({
+    text: `The control point at ${thing} lies ${length(residual)} from where it should be, and is said to be sure to ${length(accuracy)}.`,
+    cure: 'Check its latitude and longitude, and that it is this point.',
+  }),
+  'control-too-far': ({ reach }, { thing, length }) => ({
+    text: `The control point at ${thing} is more than ${length(reach)} from the middle of the control points, so it is left out.`,
+    cure: 'Check its latitude and longitude: one of them is mistyped.',
+  }),
+
+  'underlay-span-is-nothing': ({ underlay }) => ({
+    text: `The picture ${underlay} has no scale: the two ends of its known length are the same place.`,
+    cure: 'Mark two places in the picture that are well apart.',
+  }),
+  'underlay-pairs-coincide': ({ underlay }) => ({
+    text: `The picture ${underlay} cannot be fitted: its points are all the same place, in the picture or in the plan.`,
+    cure: 'Choose two points or more that are well apart.',
+  }),
+  'underlay-pair-disagrees': ({ underlay, pair, by }, { length }) => ({
+    text: `Point ${pair} of the picture ${underlay} is ${length(by)} off from where the others put it.`,
+    cure: 'Mark it again in the picture, or check the point of the plan that it is said to be.',
+  }),
+
   'path-too-few-points': (_, { thing }) => ({
     text: `${thing} has fewer than two points with a place, so it leads nowhere.`,
     cure: 'Put right the points that have no place, or add one.',
@@ -169,6 +218,11 @@ const sentences: Sentences = {
 /** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
 function ratioText(ratio: number): string {
   return `1:${Number(ratio.toPrecision(2)).toLocaleString('en-US')}`;
+}
+
+/** A share in hundredths, to two figures, such as `1.2 %`. */
+function percentText(share: number): string {
+  return `${Number((100 * share).toPrecision(2)).toLocaleString('en-US')} %`;
 }
 
 /** One sentence that names the thing, and one for the way out. */
