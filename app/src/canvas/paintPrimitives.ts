@@ -97,6 +97,13 @@ function fillTrace(fill: Fill, ring: readonly Point[], setting: PaintSetting): v
   context.globalAlpha = 1;
 }
 
+/** Symbols keep their size down to this scale (paper mm to a metre, 1:200), then shrink with it, to this share of it at the least. */
+const SHRINK = { below: 5, least: 0.55 };
+
+function symbolShrink(mmPerM: number): number {
+  return Math.max(SHRINK.least, Math.min(1, mmPerM / SHRINK.below));
+}
+
 function paintSymbol(primitive: SymbolPrimitive, { context, camera, size, palette }: PaintSetting): void {
   const at = planToScreen(camera, size, primitive.at);
   const reach = 40;
@@ -104,7 +111,8 @@ function paintSymbol(primitive: SymbolPrimitive, { context, camera, size, palett
   context.save();
   context.translate(at.x, at.y);
   context.rotate(primitive.azimuth);
-  context.scale(PX_PER_MM, -PX_PER_MM);
+  const pxPerMm = PX_PER_MM * symbolShrink(mmPerMetre(camera));
+  context.scale(pxPerMm, -pxPerMm);
   context.lineJoin = 'round';
   context.lineCap = 'round';
   for (const part of symbols[primitive.symbol].parts) {

@@ -1,6 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import { create } from 'zustand';
-import { type Camera, cameraFor, type ViewSize, zoomedAt } from './camera';
+import { type Camera, cameraFor, planToScreen, type ViewSize, zoomedAt } from './camera';
 import type { Theme } from './palette';
 
 type Box = { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
@@ -11,6 +11,9 @@ type PlanView = {
   readonly size: ViewSize;
   readonly theme: Theme;
 };
+
+/** A mark and its tapes that take less of the view than this are shown nearer. */
+const READABLE_SHARE = 0.3;
 
 /** What the plan shows. A gesture in progress is not in here: it comes when the hand rests. */
 export const usePlanView = create<PlanView>()(() => ({
@@ -36,6 +39,20 @@ export function zoomView(factor: number): void {
   usePlanView.setState(({ camera, size }) => ({
     camera: camera && zoomedAt(camera, size, { x: size.width / 2, y: size.height / 2 }, factor),
   }));
+}
+
+/** Shows a box whole when it is not in the view, or so small in it that nothing can be read; else leaves the view alone. */
+export function frameView(box: Box): void {
+  const { camera, size } = usePlanView.getState();
+  if (camera === null) return;
+  const corners = [
+    planToScreen(camera, size, { x: box.minX, y: box.minY }),
+    planToScreen(camera, size, { x: box.maxX, y: box.maxY }),
+  ];
+  const inside = corners.every((p) => p.x >= 0 && p.y >= 0 && p.x <= size.width && p.y <= size.height);
+  const wide = (box.maxX - box.minX) * camera.pxPerMetre;
+  const high = (box.maxY - box.minY) * camera.pxPerMetre;
+  if (!inside || Math.max(wide / size.width, high / size.height) < READABLE_SHARE) fitView(box);
 }
 
 /** Moves the view so that a point lies well inside it; the scale stays. */

@@ -9,6 +9,7 @@ import { Caution } from './Caution';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
 import { Fold } from './Fold';
+import { showMark } from './showMark';
 
 /** One mark, large: the tapes to set it out, what is near, and how its number came about. */
 export function MarkCard({ mark }: { readonly mark: Mark }) {
@@ -17,7 +18,7 @@ export function MarkCard({ mark }: { readonly mark: Mark }) {
   const { reading, place } = mark;
   const about = derived.findings.filter((f) => f.at.kind === 'reading' && f.at.id === reading.id);
   const index = derived.marks.findIndex((m) => m.reading.id === reading.id);
-  const goTo = (to: Mark | undefined) => to && select({ kind: 'reading', run: to.run.id, id: to.reading.id });
+  const goTo = (to: Mark | undefined) => to && showMark(to);
   return (
     <section className={styles.card} aria-label={`Mark ${mark.label}`}>
       <div className={styles.head}>

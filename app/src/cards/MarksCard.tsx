@@ -5,12 +5,13 @@ import { ClipboardCopy, Download } from 'lucide-react';
 import { Button } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import { useDerived, useSite } from '../session/siteSession';
-import { notify, select, useWorkbench } from '../session/workbench';
+import { notify, useWorkbench } from '../session/workbench';
 import { words } from '../words';
 import { Caution } from './Caution';
 import styles from './cards.module.css';
 import { downloadText } from './downloadText';
 import { MarkCard } from './MarkCard';
+import { showMark } from './showMark';
 
 /** Every reading as a place to paint. */
 export function MarksCard() {
@@ -66,11 +67,8 @@ function MarkRow({ mark }: { readonly mark: Mark }) {
   const { units } = useSite();
   const tapes = mark.place?.ties?.pair.map((tie) => lengthText(tie.distance, units)).join(' and ');
   return (
-    <Button
-      className={styles.row ?? ''}
-      onPress={() => select({ kind: 'reading', run: mark.run.id, id: mark.reading.id })}
-    >
-      <span className={styles.letter}>{mark.label}</span>
+    <Button className={styles.row ?? ''} onPress={() => showMark(mark)}>
+      <span className={styles.paint}>{mark.label}</span>
       <span className={styles.grow}>
         {words.observationName(mark.reading.seen)}
         <small>{tapes ? `tapes ${tapes}` : mark.place ? 'no tapes reach it' : 'no place on the line'}</small>

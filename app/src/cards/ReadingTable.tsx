@@ -66,7 +66,7 @@ function ReadingRow({ run, reading, isOpen, onToggle }: RowProps) {
   return (
     <>
       <Button className={styles.row ?? ''} onPress={onToggle} aria-expanded={isOpen}>
-        <span className={styles.letter}>
+        <span className={styles.paint}>
           {run.letter}
           {reading.number}
         </span>

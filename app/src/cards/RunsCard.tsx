@@ -36,7 +36,7 @@ export function RunsCard() {
           {site.runs.map((r) => (
             <li key={r.id}>
               <Button className={styles.row ?? ''} onPress={() => select({ kind: 'run', id: r.id })}>
-                <span className={styles.letter}>{r.letter}</span>
+                <span className={styles.paint}>{r.letter}</span>
                 <span className={styles.grow}>
                   {entryOf(site, r)?.name || 'No entry chosen'}
                   <small>{words.directionName(r.direction).toLowerCase()}</small>

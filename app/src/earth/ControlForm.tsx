@@ -1,12 +1,12 @@
 import {
   type ControlPoint,
   changeSite,
+  FOOT_M,
   formatLatLon,
   type LatLon,
   parseLatLon,
   type Ref,
 } from '@footmark/site';
-import { lengthText } from '@footmark/words';
 import { LocateFixed } from 'lucide-react';
 import { useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
@@ -17,12 +17,12 @@ import { LengthField } from '../controls/unitFields';
 import { edit, useSite } from '../session/siteSession';
 import { newId } from '../tools/newId';
 import { words } from '../words';
-import { accuracyGrade } from './accuracy';
+import { accuracyGrade, accuracyText, roundedAccuracy } from './accuracy';
 import { PointField } from './PointField';
 import { type DevicePosition, type PositionSearch, useDevicePosition } from './useDevicePosition';
 
-/** Taken for a position that is typed from a map or a survey until it is given, m. */
-const TYPED_ACCURACY_M = 1;
+/** Taken for a position that is typed from a map or a survey until it is given: feet or metres as the site has them. */
+const TYPED_ACCURACY = { ft: 3 * FOOT_M, m: 1 };
 
 const FAILURE_TEXT: Record<Extract<PositionSearch, { is: 'failed' }>['why'], string> = {
   none: 'This device tells no position. Type latitude and longitude instead.',
@@ -34,9 +34,10 @@ const FAILURE_TEXT: Record<Extract<PositionSearch, { is: 'failed' }>['why'], str
 
 /** Takes down a point of the site whose place on the earth is known: typed, or where this device stands. */
 export function ControlForm({ onDone }: { readonly onDone: () => void }) {
+  const unit = useSite().units.length === 'm' ? 'm' : 'ft';
   const [point, setPoint] = useState<Ref | null>(null);
   const [text, setText] = useState('');
-  const [accuracy, setAccuracy] = useState<number | undefined>(TYPED_ACCURACY_M);
+  const [accuracy, setAccuracy] = useState<number | undefined>(TYPED_ACCURACY[unit]);
   const [device, setDevice] = useState<DevicePosition | null>(null);
   const { search, start, stop } = useDevicePosition();
   const parsed = parseLatLon(text);
@@ -46,7 +47,7 @@ export function ControlForm({ onDone }: { readonly onDone: () => void }) {
     stop();
     setDevice(position);
     setText(formatLatLon(position));
-    setAccuracy(position.accuracy);
+    setAccuracy(roundedAccuracy(position.accuracy, unit));
   };
   const add = (at: LatLon, of: Ref, sure: number) => {
     const control: ControlPoint = {
@@ -90,9 +91,9 @@ export function ControlForm({ onDone }: { readonly onDone: () => void }) {
           </Text>
         )}
       </TextField>
+      <DeviceLine search={search} onStart={start} onTake={takeDevice} />
       <LengthField label="Accuracy" value={accuracy} onChange={setAccuracy} when="typing" />
       {accuracy === undefined ? null : <AccuracyLine accuracy={accuracy} />}
-      <DeviceLine search={search} onStart={start} onTake={takeDevice} />
       <div className={cards.actions}>
         <Action look="primary" type="submit" isDisabled={!ready}>
           Add the point
@@ -119,8 +120,8 @@ function DeviceLine({ search, onStart, onTake }: DeviceProps) {
     return (
       <>
         <p className={cards.empty} role="status">
-          This device says it is at {formatLatLon(position)}, to {lengthText(position.accuracy, units)}. Hold
-          it over the point until that gets no better.
+          This device says it is at {formatLatLon(position)}, to {accuracyText(position.accuracy, units)}.
+          Hold it over the point until that gets no better.
         </p>
         <Action onPress={() => onTake(position)}>
           <LocateFixed size={20} aria-hidden /> Take this position
@@ -147,15 +148,15 @@ export function AccuracyLine({ accuracy }: { readonly accuracy: number }) {
     case 'fair':
       return (
         <p className={cards.finding} data-severity="warning">
-          {lengthText(accuracy, units)} is rough: over a yard, north comes out some degrees off. Wait for a
+          {accuracyText(accuracy, units)} is rough: over a yard, north comes out some degrees off. Wait for a
           better position or use points that are far apart.
         </p>
       );
     case 'poor':
       return (
         <p className={cards.finding} data-severity="warning">
-          {lengthText(accuracy, units)} is too poor for control: the position may lie outside of the yard. It
-          can be kept to find the site on a map; do not take north from it.
+          {accuracyText(accuracy, units)} is too poor for control: the position may lie outside of the yard.
+          It can be kept to find the site on a map; do not take north from it.
         </p>
       );
   }

@@ -1,5 +1,4 @@
 import { type ControlPoint, changeSite, formatLatLon } from '@footmark/site';
-import { lengthText } from '@footmark/words';
 import { Plus, X } from 'lucide-react';
 import { useState } from 'react';
 import cards from '../cards/cards.module.css';
@@ -8,7 +7,7 @@ import { Action } from '../controls/Action';
 import { pointName } from '../measure/pointChoices';
 import pictures from '../pictures/pictures.module.css';
 import { edit, useSite } from '../session/siteSession';
-import { accuracyGrade } from './accuracy';
+import { accuracyGrade, accuracyText } from './accuracy';
 import { ControlForm } from './ControlForm';
 import { NorthForm } from './NorthForm';
 
@@ -52,7 +51,7 @@ function ControlRow({ control }: { readonly control: ControlPoint }) {
     edit('Remove a point of known latitude and longitude', (s) =>
       changeSite(s, { frame: { ...s.frame, control: s.frame.control.filter((c) => c.id !== control.id) } }),
     );
-  const sure = `to ${lengthText(control.accuracy, site.units)}`;
+  const sure = `to ${accuracyText(control.accuracy, site.units)}`;
   const poor = accuracyGrade(control.accuracy) === 'poor' ? ', too poor for north' : '';
   return (
     <div className={pictures.pairRow}>

@@ -121,7 +121,7 @@ function LineFields({ draft, change }: FieldsProps) {
   return (
     <>
       <PointField label="Looking from" value={draft.from} onChoose={(from) => change({ from })} />
-      <PointField label="to" value={draft.to} onChoose={(to) => change({ to })} />
+      <PointField label="Looking to" value={draft.to} onChoose={(to) => change({ to })} />
     </>
   );
 }

@@ -1,7 +1,9 @@
 import { distance } from '@footmark/geometry';
 import {
   type Derived,
+  type DerivedUnderlay,
   type Pixel,
+  pixelToPlan,
   type Ref,
   refKey,
   type Site,
@@ -19,10 +21,9 @@ import { pickPoint, usePicking } from '../session/picking';
 import { edit, useDerived, useSite } from '../session/siteSession';
 import { notify } from '../session/workbench';
 import { pickPixel, usePictureHand } from './pictureHand';
-import { metresPerPixel, pixelToPlan, upAzimuth } from './picturePlace';
+import { upAzimuth } from './picturePlace';
 import slider from './pictures.module.css';
 import { changeUnderlay } from './underlayEdits';
-import { placeOfUnderlay } from './underlayPlace';
 
 type Pair = Extract<UnderlayFit, { by: 'pairs' }>['pairs'][number];
 
@@ -60,8 +61,8 @@ export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
       return;
     }
     setWaitingPairs(next);
-    const place = placeOfUnderlay(derived, underlay);
-    if (fit.by !== 'pairs' || place === null) return;
+    const place = derived.underlays.get(underlay.id);
+    if (fit.by !== 'pairs' || place === undefined) return;
     // too few to hold it: it stays where it lies, by eye
     edit(what, (s) => changeUnderlay(s, { id, facts: { fit: byEye(underlay, place) } }));
   };
@@ -137,10 +138,10 @@ export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
 
 /** By pair: how far (m) its place in the picture falls from its point; null without a point or before there is a fit. */
 function missesOf(underlay: Underlay, pairs: readonly Pair[], derived: Derived): readonly (number | null)[] {
-  const place = underlay.fit.by === 'pairs' ? placeOfUnderlay(derived, underlay) : null;
+  const place = underlay.fit.by === 'pairs' ? derived.underlays.get(underlay.id) : undefined;
   return pairs.map(({ pixel, to }) => {
     const given = to.is === 'place' ? to.at : derived.points.get(refKey(to.point))?.at;
-    return place === null || given === undefined ? null : distance(pixelToPlan(place, pixel), given);
+    return place === undefined || given === undefined ? null : distance(pixelToPlan(place, pixel), given);
   });
 }
 
@@ -155,7 +156,7 @@ function pairName(site: Site, { to }: Pair): string {
   return to.is === 'point' ? pointName(site, to.point) : 'A place on the plan';
 }
 
-function byEye(underlay: Underlay, place: NonNullable<ReturnType<typeof placeOfUnderlay>>): UnderlayFit {
+function byEye(underlay: Underlay, place: DerivedUnderlay): UnderlayFit {
   const middle = pixelToPlan(place, { x: underlay.widthPx / 2, y: underlay.heightPx / 2 });
-  return { by: 'finger', middle, metresPerPixel: metresPerPixel(place), upAzimuth: upAzimuth(place) };
+  return { by: 'finger', middle, metresPerPixel: place.metresPerPixel, upAzimuth: upAzimuth(place) };
 }

@@ -1,5 +1,5 @@
 import { azimuthBetween, distance as distanceBetween } from '@footmark/geometry';
-import { formatBearing, type Pixel, parseAzimuth, type Underlay } from '@footmark/site';
+import { formatBearing, type Pixel, parseAzimuth, pixelToPlan, type Underlay } from '@footmark/site';
 import { useEffect, useState } from 'react';
 import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
@@ -8,10 +8,8 @@ import { LengthField } from '../controls/unitFields';
 import { edit, useDerived } from '../session/siteSession';
 import { notify } from '../session/workbench';
 import { pickPixel, usePictureHand } from './pictureHand';
-import { pixelToPlan } from './picturePlace';
 import slider from './pictures.module.css';
 import { changeUnderlay } from './underlayEdits';
-import { placeOfUnderlay } from './underlayPlace';
 
 /** Two places in a picture nearer than this (pixels) are one tap that trembled. */
 const LEAST_SPAN_PX = 8;
@@ -57,8 +55,8 @@ export function SpanForm({ underlay }: { readonly underlay: Underlay }) {
     });
 
   const scaleTo = (distance: number) => {
-    const place = placeOfUnderlay(derived, underlay);
-    if (from === null || to === null || place === null) return;
+    const place = derived.underlays.get(id);
+    if (from === null || to === null || place === undefined) return;
     const [at, end] = [pixelToPlan(place, from), pixelToPlan(place, to)];
     edit('Scale the picture by a known length', (s) =>
       changeUnderlay(s, {

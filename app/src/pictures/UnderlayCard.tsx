@@ -14,11 +14,9 @@ import { FilePick } from './FilePick';
 import { PairsForm } from './PairsForm';
 import { takePicture, usePictureHand } from './pictureHand';
 import { pictureImage, useArrivedPictures } from './pictureImages';
-import { metresPerPixel } from './picturePlace';
 import slider from './pictures.module.css';
 import { SpanForm } from './SpanForm';
 import { changeUnderlay, removeUnderlay } from './underlayEdits';
-import { placeOfUnderlay } from './underlayPlace';
 
 type Way = Underlay['fit']['by'];
 
@@ -92,19 +90,18 @@ function ByEye({ underlay: { fit, locked } }: { readonly underlay: Underlay }) {
 
 function ScaleLine({ underlay }: { readonly underlay: Underlay }) {
   const { units } = useSite();
-  const place = placeOfUnderlay(useDerived(), underlay);
-  if (place === null) {
+  const place = useDerived().underlays.get(underlay.id);
+  if (place === undefined) {
     return (
       <p className={styles.problem}>
         It cannot be placed: its two places are the same, or the points that it was fitted to are gone.
       </p>
     );
   }
-  const scale = metresPerPixel(place);
   return (
     <p className={styles.empty}>
-      The picture covers {lengthText(scale * underlay.widthPx, units)} by{' '}
-      {lengthText(scale * underlay.heightPx, units)}
+      The picture covers {lengthText(place.metresPerPixel * underlay.widthPx, units)} by{' '}
+      {lengthText(place.metresPerPixel * underlay.heightPx, units)}
       {underlay.fit.by === 'finger' ? ', by eye.' : '.'}
     </p>
   );

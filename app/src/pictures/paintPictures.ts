@@ -1,10 +1,9 @@
-import type { Derived, Site, Underlay } from '@footmark/site';
+import { type Derived, pixelToPlan, type Site, type Underlay } from '@footmark/site';
 import { planToScreen } from '../canvas/camera';
 import type { PaintSetting } from '../canvas/paintPrimitives';
 import { draggedBy, underlayInHand, usePictureHand } from './pictureHand';
 import { pictureImage, useArrivedPictures } from './pictureImages';
-import { cornersOf, type PicturePlace, pixelToPlan } from './picturePlace';
-import { placeOfUnderlay } from './underlayPlace';
+import { cornersOf, type PicturePlace, shiftedPlace } from './picturePlace';
 
 /** What of a picture stays visible of itself while a ghost of it is dragged. */
 const GHOST_OPACITY = 0.5;
@@ -20,8 +19,8 @@ export function usePictureChanges(): void {
 export function paintPictures(site: Site, derived: Derived, setting: PaintSetting): void {
   const { inHand, dimmed } = usePictureHand.getState();
   for (const underlay of site.underlays) {
-    const place = underlay.shown ? placeOfUnderlay(derived, underlay) : null;
-    if (place === null) continue;
+    const place = derived.underlays.get(underlay.id);
+    if (!underlay.shown || place === undefined) continue;
     const opacity = underlay.id === inHand && dimmed !== null ? dimmed : underlay.opacity;
     paintPicture(underlay, place, opacity, setting);
   }
@@ -30,11 +29,10 @@ export function paintPictures(site: Site, derived: Derived, setting: PaintSettin
 /** Paints over the drawing what belongs to the picture in hand: its edges, its marked places, and its ghost while it is dragged. */
 export function paintPictureInHand(derived: Derived, setting: PaintSetting): void {
   const underlay = underlayInHand();
-  const lies = underlay && placeOfUnderlay(derived, underlay);
-  if (underlay === null || lies === null) return;
+  const lies = underlay && derived.underlays.get(underlay.id);
+  if (!underlay || !lies) return;
   const shift = draggedBy(underlay.id);
-  const place =
-    shift === null ? lies : { ...lies, corner: { x: lies.corner.x + shift.x, y: lies.corner.y + shift.y } };
+  const place = shift === null ? lies : shiftedPlace(lies, shift);
   if (shift !== null) paintPicture(underlay, place, underlay.opacity * GHOST_OPACITY, setting);
   paintEdges(underlay, place, setting);
   for (const { pixel, label } of usePictureHand.getState().marks) {
@@ -50,9 +48,10 @@ function paintPicture(
 ): void {
   const image = pictureImage(underlay.file);
   if (image?.is !== 'ready') return;
-  const corner = planToScreen(camera, size, place.corner);
+  const { a, b, tx, ty } = place.toPlan;
+  const corner = planToScreen(camera, size, { x: tx, y: ty });
   // one pixel to the right, in pixels of the screen, whose y counts down
-  const [across, down] = [place.right.x * camera.pxPerMetre, -place.right.y * camera.pxPerMetre];
+  const [across, down] = [a * camera.pxPerMetre, -b * camera.pxPerMetre];
   const onScreen = Math.hypot(across, down) * underlay.widthPx;
   const bitmap = onScreen <= image.reduced.width ? image.reduced : image.whole;
   context.save();

@@ -1,11 +1,10 @@
 import type { Point } from '@footmark/geometry';
-import type { Pixel, Underlay, UnderlayFit } from '@footmark/site';
+import { type Pixel, planToPixel, type Underlay, type UnderlayFit } from '@footmark/site';
 import { create } from 'zustand';
 import { currentSite, derivedFrom, edit, useSiteSession } from '../session/siteSession';
 import { notify, useWorkbench } from '../session/workbench';
-import { isInPicture, planToPixel } from './picturePlace';
+import { isInPicture } from './picturePlace';
 import { changeUnderlay } from './underlayEdits';
-import { placeOfUnderlay } from './underlayPlace';
 
 /** A place of the picture that is marked on the plan while its card is open. */
 export type PixelMark = { readonly pixel: Pixel; readonly label: string };
@@ -63,9 +62,9 @@ export function answerPixel(at: Point): boolean {
   const { onPixel } = usePictureHand.getState();
   const underlay = underlayInHand();
   if (onPixel === null || underlay === null) return false;
-  const place = placeOfUnderlay(derivedFrom(currentSite()), underlay);
+  const place = derivedFrom(currentSite()).underlays.get(underlay.id);
   const pixel = place && planToPixel(place, at);
-  if (pixel === null || !isInPicture(underlay, pixel)) {
+  if (pixel === undefined || !isInPicture(underlay, pixel)) {
     notify('That is beside the picture. Tap a place in it.');
     return true;
   }
@@ -83,8 +82,8 @@ let drag: PictureDrag | null = null;
 export function startPictureDrag(at: Point): boolean {
   const underlay = underlayInHand();
   if (underlay === null || underlay.locked || !underlay.shown || underlay.fit.by === 'pairs') return false;
-  const place = placeOfUnderlay(derivedFrom(currentSite()), underlay);
-  if (place === null || !isInPicture(underlay, planToPixel(place, at))) return false;
+  const place = derivedFrom(currentSite()).underlays.get(underlay.id);
+  if (place === undefined || !isInPicture(underlay, planToPixel(place, at))) return false;
   drag = { id: underlay.id, from: at, shift: { x: 0, y: 0 } };
   return true;
 }
