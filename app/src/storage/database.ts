@@ -1,6 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { StoredFile } from './fileStore';
-import type { SiteEntry } from './siteStore';
+import type { SiteEntry, StoredFile } from './records';
 
 interface DeviceDatabase extends DBSchema {
   sites: { key: string; value: { id: string; site: unknown } };

@@ -1,14 +1,7 @@
 import { type Opened, openSiteValue, type Site } from '@footmark/site';
 import { database } from './database';
+import type { SiteEntry } from './records';
 
-/** What the list of sites shows, without opening each. */
-export type SiteEntry = {
-  readonly id: string;
-  readonly name: string;
-  readonly address: string;
-  /** Milliseconds since 1970 of the last save. */
-  readonly savedAt: number;
-  readonly counts: { readonly features: number; readonly runs: number; readonly readings: number };
 };
 
 /** The sites on this device, last saved first. */

@@ -1,0 +1,22 @@
+/** What the list of sites shows, without opening each. */
+export type SiteEntry = {
+  readonly id: string;
+  readonly name: string;
+  readonly address: string;
+  /** Milliseconds since 1970 of the last save. */
+  readonly savedAt: number;
+  readonly counts: { readonly features: number; readonly runs: number; readonly readings: number };
+
+/** A picture that a site names by its id. It stays on the device: the site file carries the id, not the picture. */
+export type StoredFile = {
+  readonly id: string;
+  /** The site that it was added to. */
+  readonly site: string;
+  readonly blob: Blob;
+  /** What the device called it. */
+  readonly name: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Milliseconds since 1970. */
+  readonly addedAt: number;
+};
