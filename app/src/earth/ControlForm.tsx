@@ -140,7 +140,7 @@ function DeviceLine({ search, onStart, onTake }: DeviceProps) {
 }
 
 /** Says when an accuracy is too poor to turn a yard by. */
-export function AccuracyLine({ accuracy }: { readonly accuracy: number }) {
+function AccuracyLine({ accuracy }: { readonly accuracy: number }) {
   const { units } = useSite();
   switch (accuracyGrade(accuracy)) {
     case 'good':

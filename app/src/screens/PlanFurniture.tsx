@@ -4,6 +4,7 @@ import { usePlanView, zoomView } from '../canvas/planView';
 import { showAll } from '../canvas/showAll';
 import { Action } from '../controls/Action';
 import { Toggle } from '../controls/Toggle';
+import { NorthArrow } from '../earth/NorthArrow';
 import { useSite } from '../session/siteSession';
 import { take, toggleLeaf, useWorkbench } from '../session/workbench';
 import { toggleMeasure } from '../tools/useTool';
@@ -24,13 +25,7 @@ export function PlanFurniture() {
     <>
       <PlanTools />
       <div className={styles.scale} aria-hidden>
-        <svg className={styles.north} viewBox="0 0 40 56">
-          <title>North</title>
-          <path d="M20 4 28 34 20 28 12 34Z" fill="currentColor" />
-          <text x="20" y="52" textAnchor="middle">
-            N
-          </text>
-        </svg>
+        <NorthArrow />
         <div className={styles.bar} style={{ width: step * px }}>
           <span>0</span>
           <span>

@@ -6,6 +6,7 @@ export type SiteEntry = {
   /** Milliseconds since 1970 of the last save. */
   readonly savedAt: number;
   readonly counts: { readonly features: number; readonly runs: number; readonly readings: number };
+};
 
 /** A picture that a site names by its id. It stays on the device: the site file carries the id, not the picture. */
 export type StoredFile = {

@@ -2,8 +2,6 @@ import { type Opened, openSiteValue, type Site } from '@footmark/site';
 import { database } from './database';
 import type { SiteEntry } from './records';
 
-};
-
 /** The sites on this device, last saved first. */
 export async function listSites(): Promise<readonly SiteEntry[]> {
   const entries = await (await database()).getAll('entries');

@@ -17,7 +17,7 @@ export type LineType = Readonly<{
 }>;
 
 /** Dashes (mm) of what is not sure; everything put there by eye has them where its own line has none. */
-export const BY_EYE: readonly number[] = [2.2, 1.1];
+const BY_EYE: readonly number[] = [2.2, 1.1];
 
 /**
  * Line types by the names that the kinds table uses. Boundary: a long dash and two dots, easement: dashes, right-of-way: long

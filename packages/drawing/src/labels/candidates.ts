@@ -188,7 +188,7 @@ function sidesFrom({ azimuth, side }: NonNullable<Label['along']>): readonly num
 }
 
 /** The direction of a line in which its text is upright: rightwards, or upwards when it stands. */
-export function readableAzimuth(azimuth: number): number {
+function readableAzimuth(azimuth: number): number {
   const turned = ((azimuth % Math.PI) + Math.PI) % Math.PI;
   return turned > Math.PI - UPRIGHT_RAD ? turned - Math.PI : turned;
 }

@@ -25,7 +25,7 @@ export function pathInText(path: Path): string {
   return path.name || `path ${path.id}`;
 }
 
-export function runInText(run: Run): string {
+function runInText(run: Run): string {
   return `run ${run.letter}`;
 }
 
