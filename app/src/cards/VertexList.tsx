@@ -1,11 +1,9 @@
-import type { PointOwner } from '@footmark/site';
 import { useWorkbench } from '../session/workbench';
 import styles from './cards.module.css';
 import { LegRow } from './LegRow';
 import { LonePoint } from './LonePoint';
+import type { OwnerProps } from './ownerProps';
 import { VertexRow } from './VertexRow';
-
-export type OwnerProps = { readonly owner: PointOwner; readonly closed: boolean };
 
 /** The points of a thing, how each was measured, and between them its legs with their lengths. One is open for change. */
 export function VertexList({ owner, closed }: OwnerProps) {

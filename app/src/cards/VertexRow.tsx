@@ -20,8 +20,8 @@ import { spotText } from '../measure/spotText';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import styles from './cards.module.css';
+import type { OwnerProps } from './ownerProps';
 import { targetOf } from './targetOf';
-import type { OwnerProps } from './VertexList';
 
 type Props = OwnerProps & { readonly vertex: Vertex; readonly index: number; readonly isOpen: boolean };
 
