@@ -80,6 +80,7 @@ export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
 export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings } from './edits/copyThings';
 export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
+export { addControl, changeControl, removeControl, setNorth } from './edits/frameEdits';
 export {
   addPath,
   changePath,
@@ -100,13 +101,16 @@ export {
 } from './edits/runEdits';
 export { type LegChange, type LegProblem, setLegLength } from './edits/setLegLength';
 export { changeSite, newSite, type SiteFacts } from './edits/siteEdits';
+export { type SoundEdit, soundEdit } from './edits/soundEdit';
 export { alignThings, rotateThing, setLocked } from './edits/thingEdits';
+export { addUnderlay, changeUnderlay, removeUnderlay } from './edits/underlayEdits';
 export {
   freeVertexId,
   insertVertex,
   letters,
   movePoint,
   moveThing,
+  moveThings,
   removeVertex,
   setSpot,
 } from './edits/vertexEdits';

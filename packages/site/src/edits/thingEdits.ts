@@ -2,7 +2,7 @@ import { normalizeAzimuth, type Point, rotate } from '@footmark/geometry';
 import type { PathVertex } from '../document/path';
 import { pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import type { Spot } from '../document/spot';
+import type { LegSpot, Spot } from '../document/spot';
 import { type Edit, unknown } from './edit';
 import { moveThing, withVertices } from './vertexEdits';
 
@@ -26,13 +26,29 @@ export const setLocked: Edit<{ id: string; locked: boolean }> = (site, { id, loc
 export const rotateThing: Edit<{ id: string; about: Point; angle: number; places: Places }> = (
   site,
   { id, about, angle, places },
-) =>
-  withVertices(site, id, (vertices) =>
+) => {
+  const turned = withVertices(site, id, (vertices) =>
     vertices.map((v): PathVertex => {
       const place = places.get(refKey({ of: id, at: v.id }))?.at;
       return { ...v, spot: turnedSpot(v.spot, place, about, angle) };
     }),
   );
+  const features = turned.features.map((f) =>
+    f.id === id && f.closing !== undefined ? { ...f, closing: turnedLeg(f.closing, angle) } : f,
+  );
+  return { ...turned, features };
+};
+
+function turnedLeg(leg: LegSpot, angle: number): LegSpot {
+  switch (leg.by) {
+    case 'course':
+      return { ...leg, azimuth: normalizeAzimuth(leg.azimuth + angle) };
+    case 'arc':
+      return leg.chord === null ? leg : { ...leg, chord: normalizeAzimuth(leg.chord + angle) };
+    case 'turn':
+      return leg;
+  }
+}
 
 function turnedSpot(spot: Spot, place: Point | undefined, about: Point, angle: number): Spot {
   switch (spot.by) {
@@ -40,11 +56,9 @@ function turnedSpot(spot: Spot, place: Point | undefined, about: Point, angle: n
     case 'coordinates':
       return { by: spot.by, ...rotate(spot, -angle, about) };
     case 'course':
-      return { ...spot, azimuth: normalizeAzimuth(spot.azimuth + angle) };
     case 'arc':
-      return spot.chord === null ? spot : { ...spot, chord: normalizeAzimuth(spot.chord + angle) };
     case 'turn':
-      return spot;
+      return turnedLeg(spot, angle);
     default:
       return place === undefined ? spot : { by: 'finger', ...rotate(place, -angle, about) };
   }

@@ -1,9 +1,11 @@
 import type { Point } from '@footmark/geometry';
+import type { Feature } from '../document/feature';
 import type { PathVertex } from '../document/path';
 import { fewestVertices, isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
 import { countedFrom, type Ref, refsOfSpot, type Spot, type Vertex } from '../document/spot';
 import { type Edit, unknown } from './edit';
+import { releaseSiteRefs } from './releaseSiteRefs';
 
 /** Says anew how a point got its place. */
 export const setSpot: Edit<{ ref: Ref; spot: Spot }> = (site, { ref, spot }) =>
@@ -35,6 +37,10 @@ export const moveThing: Edit<{ id: string; by: Point }> = (site, { id, by }) =>
         : v,
     ),
   );
+
+/** Moves several things by one displacement (m), as `moveThing` does each. */
+export const moveThings: Edit<{ ids: readonly string[]; by: Point }> = (site, { ids, by }) =>
+  ids.reduce((moved, id) => moveThing(moved, { id, by }), site);
 
 /** Puts a new point between two of a line, behind the point `after`. */
 export const insertVertex: Edit<{ ref: Ref; vertex: Vertex; places: ReadonlyMap<string, { at: Point }> }> = (
@@ -82,7 +88,7 @@ export function letters(n: number): string {
 
 /**
  * Frees every spot that is measured from a point for which `gone` holds: it becomes a place by eye, where the point is now, so
- * that nothing jumps and no name leads nowhere.
+ * that nothing jumps and no name leads nowhere. The frame and the pictures are freed as well, see `releaseSiteRefs`.
  */
 export function releaseFrom(
   site: Site,
@@ -95,7 +101,7 @@ export function releaseFrom(
       ? { ...v, spot: { by: 'finger', x: place.x, y: place.y } }
       : v;
   };
-  return mapVertices(site, freed);
+  return releaseSiteRefs(mapVertices(site, freed), gone, places);
 }
 
 /** Turns the courses and turns that are counted from the vertex at `index`, or from the leg to it, into places by eye. */
@@ -131,7 +137,10 @@ function vertexIndex(vertices: readonly Vertex[], ref: Ref): number {
   return index < 0 ? unknown('point', refKey(ref)) : index;
 }
 
-/** Changes the vertices of a feature or a path. */
+/**
+ * Changes the vertices of a feature or a path. An outline whose first or last point becomes another loses its closing course, which
+ * led from the one to the other.
+ */
 export function withVertices(
   site: Site,
   id: string,
@@ -145,6 +154,13 @@ export function withVertices(
       }
     : {
         ...site,
-        features: site.features.map((f) => (f.id === id ? { ...f, vertices: change(f.vertices) } : f)),
+        features: site.features.map((f) => (f.id === id ? withCorners(f, change(f.vertices)) : f)),
       };
+}
+
+function withCorners(feature: Feature, vertices: Vertex[]): Feature {
+  const same = [0, -1].every((end) => vertices.at(end)?.id === feature.vertices.at(end)?.id);
+  if (same || feature.closing === undefined) return { ...feature, vertices };
+  const { closing: _, balance: __, ...open } = feature;
+  return { ...open, vertices };
 }

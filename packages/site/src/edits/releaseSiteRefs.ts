@@ -1,0 +1,46 @@
+import { azimuthBetween, normalizeAzimuth, type Point } from '@footmark/geometry';
+import type { Frame, North } from '../document/frame';
+import { refKey } from '../document/pointOwners';
+import type { Site } from '../document/site';
+import type { Ref } from '../document/spot';
+import type { Underlay } from '../document/underlay';
+
+type Places = ReadonlyMap<string, { at: Point }>;
+
+/**
+ * Frees the frame and the pictures from points for which `gone` holds, so that nothing turns or jumps: a north told by such a line
+ * becomes its azimuth, a pair with such a point its place (`places`, by `of/at`). Control points on them go too.
+ */
+export function releaseSiteRefs(site: Site, gone: (ref: Ref) => boolean, places: Places): Site {
+  const frame = releasedFrame(site.frame, gone, places);
+  const underlays = site.underlays.map((u) => releasedUnderlay(u, gone, places));
+  const sameUnderlays = underlays.every((u, i) => u === site.underlays[i]);
+  if (frame === site.frame && sameUnderlays) return site;
+  return { ...site, frame, underlays: sameUnderlays ? site.underlays : underlays };
+}
+
+function releasedFrame(frame: Frame, gone: (ref: Ref) => boolean, places: Places): Frame {
+  const north = releasedNorth(frame.north, gone, places);
+  const control = frame.control.filter((c) => !gone(c.point));
+  if (north === frame.north && control.length === frame.control.length) return frame;
+  return { north, control };
+}
+
+function releasedNorth(north: North, gone: (ref: Ref) => boolean, places: Places): North {
+  if ((north.by !== 'line' && north.by !== 'compass') || !(gone(north.from) || gone(north.to))) return north;
+  const [a, b] = [places.get(refKey(north.from))?.at, places.get(refKey(north.to))?.at];
+  if (a === undefined || b === undefined) return { by: 'assumed' };
+  const truth = north.by === 'line' ? north.azimuth : north.reading + north.declination;
+  return { by: 'typed', azimuth: normalizeAzimuth(truth - azimuthBetween(a, b)) };
+}
+
+function releasedUnderlay(underlay: Underlay, gone: (ref: Ref) => boolean, places: Places): Underlay {
+  const { fit } = underlay;
+  if (fit.by !== 'pairs' || !fit.pairs.some(({ to }) => to.is === 'point' && gone(to.point))) return underlay;
+  const pairs = fit.pairs.map((pair) => {
+    const at =
+      pair.to.is === 'point' && gone(pair.to.point) ? places.get(refKey(pair.to.point))?.at : undefined;
+    return at === undefined ? pair : { ...pair, to: { is: 'place' as const, at: { x: at.x, y: at.y } } };
+  });
+  return { ...underlay, fit: { ...fit, pairs } };
+}
