@@ -16,8 +16,8 @@ export function ClosureSection({ feature }: { readonly feature: Feature }) {
   const [typing, setTyping] = useState(false);
   const closure = derived.features.get(feature.id)?.closure ?? null;
   const [first, last] = [feature.vertices[0], feature.vertices.at(-1)];
-  const close = (closing: LegSpot | null) => {
-    edit(closing === null ? 'Take the closing course away' : 'Close the outline', (s) =>
+  const close = (closing: LegSpot | undefined) => {
+    edit(closing === undefined ? 'Take the closing course away' : 'Close the outline', (s) =>
       setClosing(s, { id: feature.id, closing }),
     );
     setTyping(false);
@@ -49,7 +49,7 @@ export function ClosureSection({ feature }: { readonly feature: Feature }) {
           {typing ? 'Not now' : feature.closing === undefined ? 'Type the closing course' : 'Correct it'}
         </Action>
         {feature.closing === undefined ? null : (
-          <Action onPress={() => close(null)}>Take it away</Action>
+          <Action onPress={() => close(undefined)}>Take it away</Action>
         )}
       </div>
       {closure ? (
@@ -57,7 +57,7 @@ export function ClosureSection({ feature }: { readonly feature: Feature }) {
           isSelected={feature.balance === 'compass'}
           onChange={(on) =>
             edit(on ? 'Share the misclosure out' : 'Leave the courses as measured', (s) =>
-              setBalance(s, { id: feature.id, balance: on ? 'compass' : null }),
+              setBalance(s, { id: feature.id, balance: on ? 'compass' : undefined }),
             )
           }
         >
