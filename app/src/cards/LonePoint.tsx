@@ -5,6 +5,7 @@ import { SpotForm } from '../measure/SpotForm';
 import { spotText } from '../measure/spotText';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import styles from './cards.module.css';
+import { TapeResiduals } from './TapeResiduals';
 
 /** Where a thing of one point is: how that was measured, to be measured anew. */
 export function LonePoint({ owner }: { readonly owner: PointOwner }) {
@@ -24,6 +25,7 @@ export function LonePoint({ owner }: { readonly owner: PointOwner }) {
   return (
     <>
       <p>{spotText(vertex.spot, site)}</p>
+      <TapeResiduals self={ref} spot={vertex.spot} />
       {owner.locked ? null : measuring ? (
         <SpotForm
           self={ref}

@@ -21,6 +21,7 @@ import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import styles from './cards.module.css';
 import type { OwnerProps } from './ownerProps';
+import { TapeResiduals } from './TapeResiduals';
 import { targetOf } from './targetOf';
 
 type Props = OwnerProps & { readonly vertex: Vertex; readonly index: number; readonly isOpen: boolean };
@@ -70,6 +71,7 @@ function VertexForm({ owner, closed, vertex, index }: Omit<Props, 'isOpen'>) {
   };
   return (
     <div className={styles.vertexForm}>
+      <TapeResiduals self={ref} spot={vertex.spot} />
       {index > 0 && followsPrevious(vertex.spot) ? (
         <>
           <LegForm hasLegBefore={index > 1} onLeg={set} />
