@@ -1,6 +1,7 @@
-import { type Derived, derive, type Site } from '@footmark/site';
+import { type Derived, derive, type Site, soundEdit } from '@footmark/site';
 import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
+import { notify } from './workbench';
 
 type SiteSession = {
   /** The open site, null on the first screen. */
@@ -11,6 +12,9 @@ type SiteSession = {
 
 /** Steps of undo that are kept. */
 const HISTORY_STEPS = 500;
+
+const UNSOUND =
+  'Not done: a point would then be measured, by way of others, from itself. Measure it from another point.';
 
 /** The open site and its history. The document changes here and nowhere else. */
 export const useSiteSession = create<SiteSession>()(
@@ -26,11 +30,17 @@ export function openInSession(site: Site | null): void {
   useSiteSession.temporal.getState().clear();
 }
 
-/** Applies an edit to the open site under a name that the history shows. One call is one step of undo. */
-export function edit(name: string, change: (site: Site) => Site): void {
+/**
+ * Applies an edit to the open site under a name that the history shows; one call is one step of undo. An edit that would leave
+ * the site unsound (a point measured, by way of others, from itself) is not made; false then, and a notice says so.
+ */
+export function edit(name: string, change: (site: Site) => Site): boolean {
   const { site } = useSiteSession.getState();
-  if (site === null) return;
-  useSiteSession.setState({ site: change(site), lastEdit: name });
+  if (site === null) return false;
+  const done = soundEdit(site, change(site));
+  if (done.ok) useSiteSession.setState({ site: done.site, lastEdit: name });
+  else notify(UNSOUND);
+  return done.ok;
 }
 
 /** Takes back the last step, or several at once. */
