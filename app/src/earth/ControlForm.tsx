@@ -1,6 +1,6 @@
 import {
+  addControl,
   type ControlPoint,
-  changeSite,
   FOOT_M,
   formatLatLon,
   type LatLon,
@@ -58,9 +58,7 @@ export function ControlForm({ onDone }: { readonly onDone: () => void }) {
       accuracy: sure,
       source: fromDevice ? 'device' : 'typed',
     };
-    edit('Add a point of known latitude and longitude', (s) =>
-      changeSite(s, { frame: { ...s.frame, control: [...s.frame.control, control] } }),
-    );
+    edit('Add a point of known latitude and longitude', (s) => addControl(s, { control }));
     onDone();
   };
   const ready = point !== null && parsed.ok && accuracy !== undefined && accuracy > 0;

@@ -1,12 +1,14 @@
-import { type ControlPoint, changeSite, formatLatLon } from '@footmark/site';
+import { type ControlPoint, formatAzimuth, formatLatLon, removeControl } from '@footmark/site';
+import { lengthText } from '@footmark/words';
 import { Plus, X } from 'lucide-react';
 import { useState } from 'react';
 import cards from '../cards/cards.module.css';
+import { FindingRow } from '../cards/FindingRow';
 import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
 import { pointName } from '../measure/pointChoices';
 import pictures from '../pictures/pictures.module.css';
-import { edit, useSite } from '../session/siteSession';
+import { edit, useDerived, useSite } from '../session/siteSession';
 import { accuracyGrade, accuracyText } from './accuracy';
 import { ControlForm } from './ControlForm';
 import { NorthForm } from './NorthForm';
@@ -14,10 +16,15 @@ import { NorthForm } from './NorthForm';
 /** Where north is, and where on the earth the site lies. */
 export function EarthFold() {
   const { frame } = useSite();
+  const about = useDerived().findings.filter((f) => /^(north|control)-/.test(f.code));
   const [adding, setAdding] = useState(false);
   return (
     <Fold title="North and place on the earth">
       <NorthForm />
+      <NorthLine />
+      {about.map((finding) => (
+        <FindingRow key={finding.code + JSON.stringify(finding.at)} finding={finding} />
+      ))}
       <h3>Points of known latitude and longitude</h3>
       {frame.control.length === 0 ? (
         <p className={cards.empty}>
@@ -44,13 +51,30 @@ export function EarthFold() {
   );
 }
 
+/** What follows for the plan. */
+function NorthLine() {
+  const { known, northAzimuth, northSigma } = useDerived().frame;
+  if (!known) return null;
+  const sure =
+    northSigma === null ? '' : `, sure to ${formatAzimuth(northSigma, { decimals: 1 })} by their accuracy`;
+  return (
+    <p className={cards.empty}>
+      Straight up on the plan looks along {formatAzimuth(northAzimuth, { decimals: 2 })}
+      {sure}.
+    </p>
+  );
+}
+
 function ControlRow({ control }: { readonly control: ControlPoint }) {
   const site = useSite();
   const name = pointName(site, control.point);
   const remove = () =>
-    edit('Remove a point of known latitude and longitude', (s) =>
-      changeSite(s, { frame: { ...s.frame, control: s.frame.control.filter((c) => c.id !== control.id) } }),
-    );
+    edit('Remove a point of known latitude and longitude', (s) => removeControl(s, { id: control.id }));
+  const residual = useDerived().frame.residuals.get(control.id);
+  const off =
+    residual === undefined || site.frame.control.length < 2
+      ? ''
+      : `, ${lengthText(Math.hypot(residual.x, residual.y), site.units)} off`;
   const sure = `to ${accuracyText(control.accuracy, site.units)}`;
   const poor = accuracyGrade(control.accuracy) === 'poor' ? ', too poor for north' : '';
   return (
@@ -60,6 +84,7 @@ function ControlRow({ control }: { readonly control: ControlPoint }) {
         <small>
           {formatLatLon(control)}, {sure}
           {control.source === 'device' ? ', from the device' : ''}
+          {off}
           {poor}
         </small>
       </span>

@@ -1,4 +1,4 @@
-import { changeSite, formatDeclination, parseDeclination } from '@footmark/site';
+import { formatDeclination, parseDeclination, setNorth } from '@footmark/site';
 import { useState } from 'react';
 import cards from '../cards/cards.module.css';
 import { Choice } from '../controls/Choice';
@@ -39,7 +39,7 @@ export function NorthForm() {
     setDraft(next);
     const north = northOfDraft(next);
     if (north !== null && JSON.stringify(north) !== JSON.stringify(frame.north)) {
-      edit('Set north', (s) => changeSite(s, { frame: { ...s.frame, north } }));
+      edit('Set north', (s) => setNorth(s, { north }));
     }
   };
   return (

@@ -1,5 +1,6 @@
-import { distance } from '@footmark/geometry';
+import { distance, type Point } from '@footmark/geometry';
 import {
+  changeUnderlay,
   type Derived,
   type DerivedUnderlay,
   type Pixel,
@@ -23,7 +24,6 @@ import { notify } from '../session/workbench';
 import { pickPixel, usePictureHand } from './pictureHand';
 import { upAzimuth } from './picturePlace';
 import slider from './pictures.module.css';
-import { changeUnderlay } from './underlayEdits';
 
 type Pair = Extract<UnderlayFit, { by: 'pairs' }>['pairs'][number];
 
@@ -41,11 +41,14 @@ export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
   const pairs = fit.by === 'pairs' ? fit.pairs : waitingPairs;
 
   useEffect(() => {
-    const marks = pairs.map((pair, i) => ({ pixel: pair.pixel, label: String(i + 1) }));
+    const marks = pairs.map((pair, i) => {
+      const to = placeOfPair(pair, derived);
+      return { pixel: pair.pixel, label: String(i + 1), ...(fit.by === 'pairs' && to ? { to } : {}) };
+    });
     usePictureHand.setState({
       marks: pixel === null ? marks : [...marks, { pixel, label: String(pairs.length + 1) }],
     });
-  }, [pairs, pixel]);
+  }, [pairs, pixel, derived, fit.by]);
   useEffect(
     () => () => {
       usePictureHand.setState({ marks: [], onPixel: null });
@@ -71,6 +74,11 @@ export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
       setPixel(at);
       pickPoint((point) => completePair(at, point));
     });
+  const stopAdding = () => {
+    pickPixel(null);
+    setPixel(null);
+    usePicking.setState({ onPick: null });
+  };
   const completePair = (at: Pixel, point: Ref) => {
     setPixel(null);
     usePicking.setState({ onPick: null });
@@ -129,9 +137,13 @@ export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
       {pairs.length === 1 && !waiting && pixel === null ? (
         <p className={styles.empty}>One more pair, and the picture moves into place.</p>
       ) : null}
-      <Action onPress={addPair}>
-        <Plus size={18} aria-hidden /> Add a pair
-      </Action>
+      {waiting || pixel !== null ? (
+        <Action onPress={stopAdding}>Cancel</Action>
+      ) : (
+        <Action onPress={addPair}>
+          <Plus size={18} aria-hidden /> Add a pair
+        </Action>
+      )}
     </div>
   );
 }
@@ -139,10 +151,17 @@ export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
 /** By pair: how far (m) its place in the picture falls from its point; null without a point or before there is a fit. */
 function missesOf(underlay: Underlay, pairs: readonly Pair[], derived: Derived): readonly (number | null)[] {
   const place = underlay.fit.by === 'pairs' ? derived.underlays.get(underlay.id) : undefined;
-  return pairs.map(({ pixel, to }) => {
-    const given = to.is === 'place' ? to.at : derived.points.get(refKey(to.point))?.at;
-    return place === undefined || given === undefined ? null : distance(pixelToPlan(place, pixel), given);
+  return pairs.map((pair) => {
+    const given = placeOfPair(pair, derived);
+    return place === undefined || given === undefined
+      ? null
+      : distance(pixelToPlan(place, pair.pixel), given);
   });
+}
+
+/** The place in the plan that a pair's place in the picture is fitted to. */
+function placeOfPair({ to }: Pair, derived: Derived): Point | undefined {
+  return to.is === 'place' ? to.at : derived.points.get(refKey(to.point))?.at;
 }
 
 function missText(site: Site, miss: number | null, worst: number, pairs: number): string {

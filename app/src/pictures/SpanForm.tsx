@@ -1,5 +1,12 @@
 import { azimuthBetween, distance as distanceBetween } from '@footmark/geometry';
-import { formatBearing, type Pixel, parseAzimuth, pixelToPlan, type Underlay } from '@footmark/site';
+import {
+  changeUnderlay,
+  formatBearing,
+  type Pixel,
+  parseAzimuth,
+  pixelToPlan,
+  type Underlay,
+} from '@footmark/site';
 import { useEffect, useState } from 'react';
 import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
@@ -9,7 +16,6 @@ import { edit, useDerived } from '../session/siteSession';
 import { notify } from '../session/workbench';
 import { pickPixel, usePictureHand } from './pictureHand';
 import slider from './pictures.module.css';
-import { changeUnderlay } from './underlayEdits';
 
 /** Two places in a picture nearer than this (pixels) are one tap that trembled. */
 const LEAST_SPAN_PX = 8;
@@ -22,7 +28,6 @@ export function SpanForm({ underlay }: { readonly underlay: Underlay }) {
   const derived = useDerived();
   const span = fit.by === 'span' ? fit : null;
   const [ends, setEnds] = useState<Ends>({ from: span?.from ?? null, to: span?.to ?? null });
-  const [typed, setTyped] = useState<number | undefined>(undefined);
   const waiting = usePictureHand((hand) => hand.onPixel !== null);
   const { from, to } = ends;
 
@@ -38,7 +43,6 @@ export function SpanForm({ underlay }: { readonly underlay: Underlay }) {
 
   const pickBoth = () => {
     setEnds({ from: null, to: null });
-    setTyped(undefined);
     pickPixel((first) => {
       setEnds({ from: first, to: null });
       pickSecond(first);
@@ -54,6 +58,11 @@ export function SpanForm({ underlay }: { readonly underlay: Underlay }) {
       } else setEnds({ from: first, to: second });
     });
 
+  const stopPicking = () => {
+    pickPixel(null);
+    setEnds({ from: span?.from ?? null, to: span?.to ?? null });
+  };
+
   const scaleTo = (distance: number) => {
     const place = derived.underlays.get(id);
     if (from === null || to === null || place === undefined) return;
@@ -64,7 +73,6 @@ export function SpanForm({ underlay }: { readonly underlay: Underlay }) {
         facts: { fit: { by: 'span', from, to, distance, at, azimuth: azimuthBetween(at, end) } },
       }),
     );
-    setTyped(undefined);
   };
   const held = span !== null && span.from === from && span.to === to ? span : null;
   return (
@@ -79,7 +87,7 @@ export function SpanForm({ underlay }: { readonly underlay: Underlay }) {
       {from !== null && to !== null ? (
         <LengthField
           label="From A to B"
-          value={held?.distance ?? typed}
+          value={held?.distance}
           onChange={(length) => {
             if (length === undefined || length <= 0) return;
             scaleTo(length);
@@ -100,7 +108,13 @@ export function SpanForm({ underlay }: { readonly underlay: Underlay }) {
           }
         />
       )}
-      <Action onPress={pickBoth}>{from === null ? 'Tap both ends in the picture' : 'Tap other ends'}</Action>
+      {waiting ? (
+        <Action onPress={stopPicking}>Cancel</Action>
+      ) : (
+        <Action onPress={pickBoth}>
+          {from === null ? 'Tap both ends in the picture' : 'Tap other ends'}
+        </Action>
+      )}
     </div>
   );
 }

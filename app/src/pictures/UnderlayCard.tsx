@@ -1,9 +1,10 @@
-import type { Underlay } from '@footmark/site';
+import { changeUnderlay, removeUnderlay, type Underlay } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { ArrowLeft, ImageUp, Trash2 } from 'lucide-react';
 import { useState } from 'react';
 import { Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components';
 import styles from '../cards/cards.module.css';
+import { FindingRow } from '../cards/FindingRow';
 import { Action } from '../controls/Action';
 import { Segments } from '../controls/Segments';
 import { TextLine } from '../controls/TextLine';
@@ -16,13 +17,15 @@ import { takePicture, usePictureHand } from './pictureHand';
 import { pictureImage, useArrivedPictures } from './pictureImages';
 import slider from './pictures.module.css';
 import { SpanForm } from './SpanForm';
-import { changeUnderlay, removeUnderlay } from './underlayEdits';
 
 type Way = Underlay['fit']['by'];
 
 /** One picture under the plan: how it is brought to scale, and how it shows. */
 export function UnderlayCard({ underlay }: { readonly underlay: Underlay }) {
   const { id, name, fit } = underlay;
+  const about = useDerived().findings.filter(
+    (f) => 'underlay' in f.values && f.values.underlay === (name || id),
+  );
   const [way, setWay] = useState<Way>(fit.by);
   const set = (what: string, facts: Partial<Underlay>) => edit(what, (s) => changeUnderlay(s, { id, facts }));
   const remove = () => {
@@ -45,6 +48,9 @@ export function UnderlayCard({ underlay }: { readonly underlay: Underlay }) {
       </div>
       <h2 className={styles.title}>Picture under the plan</h2>
       <Missing underlay={underlay} />
+      {about.map((finding) => (
+        <FindingRow key={finding.code} finding={finding} />
+      ))}
       <Segments
         label="Placed by"
         value={way}
@@ -92,11 +98,7 @@ function ScaleLine({ underlay }: { readonly underlay: Underlay }) {
   const { units } = useSite();
   const place = useDerived().underlays.get(underlay.id);
   if (place === undefined) {
-    return (
-      <p className={styles.problem}>
-        It cannot be placed: its two places are the same, or the points that it was fitted to are gone.
-      </p>
-    );
+    return null;
   }
   return (
     <p className={styles.empty}>

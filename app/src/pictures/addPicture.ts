@@ -1,5 +1,5 @@
 import type { Point } from '@footmark/geometry';
-import type { Underlay } from '@footmark/site';
+import { addUnderlay, changeUnderlay, type Underlay } from '@footmark/site';
 import { create } from 'zustand';
 import { usePlanView } from '../canvas/planView';
 import { currentSite, edit, useSiteSession } from '../session/siteSession';
@@ -9,7 +9,6 @@ import { newId } from '../tools/newId';
 import { type ImportedPicture, importPicture, UNDERLAY_LONGEST_PX } from './importPicture';
 import { importProblemText, scaledText, sizeText } from './importText';
 import { takePicture } from './pictureHand';
-import { addUnderlay, changeUnderlay } from './underlayEdits';
 
 /** The site file holds so many pictures. */
 const MOST_PICTURES = 20;

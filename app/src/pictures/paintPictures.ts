@@ -1,3 +1,4 @@
+import type { Point } from '@footmark/geometry';
 import { type Derived, pixelToPlan, type Site, type Underlay } from '@footmark/site';
 import { planToScreen } from '../canvas/camera';
 import type { PaintSetting } from '../canvas/paintPrimitives';
@@ -35,8 +36,10 @@ export function paintPictureInHand(derived: Derived, setting: PaintSetting): voi
   const place = shift === null ? lies : shiftedPlace(lies, shift);
   if (shift !== null) paintPicture(underlay, place, underlay.opacity * GHOST_OPACITY, setting);
   paintEdges(underlay, place, setting);
-  for (const { pixel, label } of usePictureHand.getState().marks) {
-    paintMark(planToScreen(setting.camera, setting.size, pixelToPlan(place, pixel)), label, setting);
+  for (const { pixel, label, to } of usePictureHand.getState().marks) {
+    const at = planToScreen(setting.camera, setting.size, pixelToPlan(place, pixel));
+    if (to !== undefined) paintMiss(at, planToScreen(setting.camera, setting.size, to), setting);
+    paintMark(at, label, setting);
   }
 }
 
@@ -77,8 +80,19 @@ function paintEdges(underlay: Underlay, place: PicturePlace, setting: PaintSetti
   context.setLineDash([]);
 }
 
+/** From where a place of the picture falls to the point that it should fall on. */
+function paintMiss(at: Point, to: Point, { context, palette }: PaintSetting): void {
+  context.beginPath();
+  context.moveTo(at.x, at.y);
+  context.lineTo(to.x, to.y);
+  context.arc(to.x, to.y, 3, 0, 2 * Math.PI);
+  context.strokeStyle = palette.chosen;
+  context.lineWidth = 2;
+  context.stroke();
+}
+
 /** A cross with a letter beside it, on a halo that keeps it apart from the picture. */
-function paintMark(at: { x: number; y: number }, label: string, { context, palette }: PaintSetting): void {
+function paintMark(at: Point, label: string, { context, palette }: PaintSetting): void {
   context.beginPath();
   context.moveTo(at.x - MARK_PX, at.y);
   context.lineTo(at.x + MARK_PX, at.y);

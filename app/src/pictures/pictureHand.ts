@@ -1,13 +1,17 @@
 import type { Point } from '@footmark/geometry';
-import { type Pixel, planToPixel, type Underlay, type UnderlayFit } from '@footmark/site';
+import { changeUnderlay, type Pixel, planToPixel, type Underlay, type UnderlayFit } from '@footmark/site';
 import { create } from 'zustand';
 import { currentSite, derivedFrom, edit, useSiteSession } from '../session/siteSession';
 import { notify, useWorkbench } from '../session/workbench';
 import { isInPicture } from './picturePlace';
-import { changeUnderlay } from './underlayEdits';
 
 /** A place of the picture that is marked on the plan while its card is open. */
-export type PixelMark = { readonly pixel: Pixel; readonly label: string };
+export type PixelMark = {
+  readonly pixel: Pixel;
+  readonly label: string;
+  /** The plan point that it is fitted to. */
+  readonly to?: Point;
+};
 
 type PictureHand = {
   /** The picture whose card is open. */
@@ -32,7 +36,11 @@ export function takePicture(id: string | null): void {
 export function letGoOfPictures(): () => void {
   const ends = [
     useWorkbench.subscribe(({ step, selected, group, tool }) => {
-      const elsewhere = step !== 'yard' || selected !== null || group.length > 0 || tool !== null;
+      const elsewhere =
+        step !== 'yard' ||
+        (selected !== null && selected.kind !== 'site') ||
+        group.length > 0 ||
+        tool !== null;
       if (elsewhere && usePictureHand.getState().inHand !== null) takePicture(null);
     }),
     useSiteSession.subscribe(() => {
