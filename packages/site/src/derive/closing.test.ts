@@ -173,6 +173,14 @@ describe('the outline of a feature with arcs', () => {
     expect(derive(site).findings.map((f) => f.code)).toContain('mark-under-building');
   });
 
+  it('is for outlines: a pipe takes the leg as straight, and says so', () => {
+    const site = yard({ paths: [pipe('drain', [typed(0, 0), course(0, 10), arc(5, 90)])] });
+    expect(derive(site).findings).toMatchObject([
+      { code: 'path-arc-taken-straight', at: { kind: 'path', id: 'drain', vertex: 'c' } },
+    ]);
+    expect(derive(site).paths.get('drain')?.length).toBeCloseTo(10 + 5 * Math.SQRT2, 9);
+  });
+
   it('leaves a tangent curve and a turn in the direction in which the curve arrived', () => {
     const spots: readonly Spot[] = [
       typed(0, 0),

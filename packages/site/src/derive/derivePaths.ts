@@ -52,6 +52,9 @@ export function derivePaths(
 
 function deriveCurve(path: Path, resolved: ResolvedPoints, findings: Finding[]): DerivedPath | null {
   const at = { kind: 'path', id: path.id } as const;
+  const curved = path.vertices.find((v) => v.spot.by === 'arc');
+  if (curved !== undefined)
+    findings.push(finding('path-arc-taken-straight', 'warning', { ...at, vertex: curved.id }, {}));
   const places = path.vertices.flatMap((v) => resolved.points.get(refKey({ of: path.id, at: v.id })) ?? []);
   if (places.length < path.vertices.length) {
     findings.push(finding('path-too-few-points', 'error', at, {}));

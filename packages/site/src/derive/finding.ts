@@ -38,6 +38,7 @@ export type FindingValues = {
   'underlay-pair-disagrees': { underlay: string; pair: number; by: number };
   // paths
   'path-too-few-points': Record<never, never>;
+  'path-arc-taken-straight': Record<never, never>;
   'path-leg-has-no-length': { leg: number };
   'bend-does-not-fit': { vertices: number };
   'branch-apart-from-path': { distance: number };

@@ -28,6 +28,7 @@ const samples: FindingValues = {
   'underlay-pairs-coincide': { underlay: 'Plat' },
   'underlay-pair-disagrees': { underlay: 'Plat', pair: 2, by: 0.4 },
   'path-too-few-points': {},
+  'path-arc-taken-straight': {},
   'path-leg-has-no-length': { leg: 2 },
   'bend-does-not-fit': { vertices: 2 },
   'branch-apart-from-path': { distance: 0.5 },

@@ -132,6 +132,10 @@ const sentences: Sentences = {
     text: `${thing} has fewer than two points with a place, so it leads nowhere.`,
     cure: 'Put right the points that have no place, or add one.',
   }),
+  'path-arc-taken-straight': (_, { thing }) => ({
+    text: `${thing} is the end of a curve, which a pipe does not follow: the leg to it is taken as straight.`,
+    cure: 'Put the point where the straight pipes on both sides would meet, and give the bend there its radius.',
+  }),
   'path-leg-has-no-length': ({ leg }, { thing }) => ({
     text: `Leg ${leg} of ${thing} has no length: both of its ends are in the same place.`,
     cure: 'Move one of the two points, or remove it.',
