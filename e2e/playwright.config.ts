@@ -1,18 +1,9 @@
 import { defineConfig } from '@playwright/test';
+import { quietBrowser } from './src/quietBrowser';
 
 /** A port that neither `vite dev` nor `vite preview` takes by itself. */
 const PORT = 4391;
 const ORIGIN = `http://127.0.0.1:${PORT}`;
-
-const QUIET = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 const touch = { hasTouch: true, isMobile: true } as const;
 
@@ -40,7 +31,7 @@ export default defineConfig({
     navigationTimeout: 10_000,
     screenshot: 'only-on-failure',
     trace: 'off',
-    launchOptions: { executablePath: process.env.FOOTMARK_BROWSER ?? '/usr/bin/chromium', args: QUIET },
+    launchOptions: quietBrowser,
   },
   projects: [
     { name: 'desk', use: { viewport: { width: 1440, height: 900 } } },
