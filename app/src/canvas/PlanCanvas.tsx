@@ -1,6 +1,8 @@
+import type { Drawing } from '@footmark/drawing';
 import type Konva from 'konva';
 import { useEffect, useMemo, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
+import { boundsToShow } from '../pictures/boundsToShow';
 import { paintPictureInHand, paintPictures, usePictureChanges } from '../pictures/paintPictures';
 import { usePicking } from '../session/picking';
 import { useDerived, useSite } from '../session/siteSession';
@@ -108,7 +110,7 @@ export function PlanCanvas() {
       const next = { width, height };
       usePlanView.setState((view) => ({
         size: next,
-        camera: view.camera ?? cameraFor(now.current.drawing.bounds, next, fitMargin(next)),
+        camera: view.camera ?? cameraFor(wholeOf(now.current), next, fitMargin(next)),
       }));
     });
     watch.observe(element);
@@ -191,6 +193,10 @@ function paperShift(painted: Camera, seen: Camera, paper: { width: number; heigh
     factor < BARE.smaller ||
     factor > BARE.larger;
   return { moved, transform: `translate(${dx}px, ${dy}px) scale(${factor})` };
+}
+
+function wholeOf({ drawing, overlay }: { drawing: Drawing; overlay: Overlay }) {
+  return boundsToShow(drawing, overlay.site, overlay.derived);
 }
 
 function scratchContext(): CanvasRenderingContext2D {

@@ -1,5 +1,6 @@
 import { boundsOf } from '@footmark/drawing';
 import { pointOwners, refKey } from '@footmark/site';
+import { boundsToShow } from '../pictures/boundsToShow';
 import { chosenIds } from '../session/selection';
 import { currentSite, derivedFrom } from '../session/siteSession';
 import { drawingOf } from './planScene';
@@ -8,7 +9,8 @@ import { fitView } from './planView';
 /** Fits the whole drawing into the view. */
 export function showAll(): void {
   const site = currentSite();
-  fitView(drawingOf(site, derivedFrom(site), null, new Set()).bounds);
+  const derived = derivedFrom(site);
+  fitView(boundsToShow(drawingOf(site, derived, null, new Set()), site, derived));
 }
 
 /** Fits what is chosen into the view; the whole drawing when nothing is. */
