@@ -1,6 +1,6 @@
 import type { Drawing } from '@footmark/drawing';
 import type Konva from 'konva';
-import { useEffect, useMemo, useRef } from 'react';
+import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { boundsToShow } from '../pictures/boundsToShow';
 import { paintPictureInHand, paintPictures, usePictureChanges } from '../pictures/paintPictures';
@@ -15,7 +15,8 @@ import styles from './PlanCanvas.module.css';
 import { paintGrid } from './paintGrid';
 import { paintLabels, textMeasurer } from './paintLabels';
 import { paintOverlay } from './paintOverlay';
-import { mmPerMetre, paintPrimitives } from './paintPrimitives';
+import { paintPrimitives } from './paintPrimitives';
+import { mmPerMetre } from './paintSetting';
 import { palettes } from './palette';
 import { planHand } from './planHand';
 import { drawingOf, labelsAt } from './planScene';
@@ -51,7 +52,10 @@ export function PlanCanvas() {
   const draft = useMemo(() => placesInHand(site, tool), [site, tool]);
   const measure = useMemo(() => textMeasurer(scratchContext()), []);
   const scale = camera === null ? 1 : mmPerMetre(camera);
-  const labels = useMemo(() => labelsAt(drawing, scale, measure), [drawing, scale, measure]);
+  // labels of a large yard take longer than a frame to find their places: the drawing does not wait for them
+  const settled = useDeferredValue(drawing);
+  const settledScale = useDeferredValue(scale);
+  const labels = useMemo(() => labelsAt(settled, settledScale, measure), [settled, settledScale, measure]);
   const paper = {
     width: Math.round(size.width * (1 + 2 * OVERSCAN)),
     height: Math.round(size.height * (1 + 2 * OVERSCAN)),
@@ -75,6 +79,7 @@ export function PlanCanvas() {
     camera: live.current.camera,
     size: now.current.paper,
     palette: palettes[now.current.theme],
+    density: window.devicePixelRatio,
   });
   const paintPlan = (context: Konva.Context) => {
     const at = setting(context);

@@ -36,6 +36,7 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
   let mode: 'idle' | 'pressed' | 'pan' | 'drag' | 'pinch' = 'idle';
   let longPress = 0;
   let wheelRest = 0;
+  let turns = 0;
 
   const place = (event: { clientX: number; clientY: number }): Point => {
     const box = element.getBoundingClientRect();
@@ -121,8 +122,17 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
       const factor = 2 ** ((-event.deltaY * lines * (event.ctrlKey ? 4 : 1)) / WHEEL_DOUBLE_PX);
       on.zoom(place(event), factor);
     } else on.pan(-event.deltaX, -event.deltaY);
+    turns += 1;
+    restAfter(turns);
+  };
+
+  /** Rests when the wheel has stood still for a while and a frame has passed: a late frame is no rest. */
+  const restAfter = (turn: number) => {
     window.clearTimeout(wheelRest);
-    wheelRest = window.setTimeout(on.rest, WHEEL_REST_MS);
+    wheelRest = window.setTimeout(
+      () => window.requestAnimationFrame(() => window.setTimeout(() => turn === turns && on.rest())),
+      WHEEL_REST_MS,
+    );
   };
 
   const leave = (event: PointerEvent) => on.hover(null, pressOf(event));
@@ -134,6 +144,7 @@ export function attachGestures(element: HTMLElement, on: GestureHandlers): () =>
   element.addEventListener('wheel', wheel, { passive: false });
   return () => {
     window.clearTimeout(longPress);
+    turns += 1;
     window.clearTimeout(wheelRest);
     element.removeEventListener('pointerdown', down);
     element.removeEventListener('pointermove', move);

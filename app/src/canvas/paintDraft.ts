@@ -5,7 +5,7 @@ import { pointName } from '../measure/pointChoices';
 import type { Landing } from '../tools/tool';
 import { planToScreen } from './camera';
 import type { Overlay } from './overlay';
-import type { PaintSetting } from './paintPrimitives';
+import type { PaintSetting } from './paintSetting';
 import { paintLegLengths, paintRing, paintTag, traceLine } from './paintTag';
 
 /** The points put down so far, the leg to where the pointer is, and why the pointer was drawn there. */

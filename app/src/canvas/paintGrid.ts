@@ -1,6 +1,6 @@
 import { FOOT_M } from '@footmark/site';
 import { screenToPlan } from './camera';
-import type { PaintSetting } from './paintPrimitives';
+import type { PaintSetting } from './paintSetting';
 
 /** Steps of the grid in the site's unit: the first that leaves lines at least this far apart is drawn. */
 const LEAST_GAP_PX = 26;

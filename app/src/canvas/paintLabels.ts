@@ -1,6 +1,6 @@
 import type { MeasureText, PlacedLabel } from '@footmark/drawing';
 import { PX_PER_MM, planToScreen } from './camera';
-import type { PaintSetting } from './paintPrimitives';
+import type { PaintSetting } from './paintSetting';
 
 /** The plan's lettering. */
 const FAMILY = '"Barlow Semi Condensed", "Arial Narrow", sans-serif';

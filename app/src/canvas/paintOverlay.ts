@@ -2,8 +2,8 @@ import type { Candidates } from '../session/picking';
 import { planToScreen } from './camera';
 import type { InMotion, Marquee, Overlay } from './overlay';
 import { paintDraft } from './paintDraft';
-import type { PaintSetting } from './paintPrimitives';
 import { paintSelection } from './paintSelection';
+import type { PaintSetting } from './paintSetting';
 import { paintRing, paintTag } from './paintTag';
 
 /** Paints what lies over the drawing. */

@@ -1,32 +1,67 @@
 import {
+  type Bounds,
+  boundsOf,
   expandPattern,
   type Fill,
   hatchLines,
   type Primitive,
   type Stroke,
-  type SymbolPrimitive,
-  symbols,
 } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
-import { type Camera, PX_PER_MM, planToScreen, type ViewSize } from './camera';
-import type { Palette } from './palette';
+import { PX_PER_MM, planToScreen } from './camera';
+import { mmPerMetre, type PaintSetting } from './paintSetting';
+import { paintSymbol } from './paintSymbol';
 
-/** What a painter needs besides what it paints. */
-export type PaintSetting = {
-  readonly context: CanvasRenderingContext2D;
-  readonly camera: Camera;
-  readonly size: ViewSize;
-  readonly palette: Palette;
-};
-
-/** Paper millimetres to one metre of plan at a camera's scale. */
-export function mmPerMetre(camera: Camera): number {
-  return camera.pxPerMetre / PX_PER_MM;
-}
+/** A line's weight and a symbol's reach beyond its own points, in pixels: generous. */
+const REACH_PX = 40;
 
 /** Paints primitives in order; things outside of the view are passed over. */
 export function paintPrimitives(primitives: readonly Primitive[], setting: PaintSetting): void {
-  for (const primitive of primitives) paintPrimitive(primitive, setting);
+  const { camera, size } = setting;
+  const half = {
+    x: (size.width / 2 + REACH_PX) / camera.pxPerMetre,
+    y: (size.height / 2 + REACH_PX) / camera.pxPerMetre,
+  };
+  for (const primitive of primitives) {
+    const box = boxOf(primitive);
+    const inView =
+      box.minX <= camera.centre.x + half.x &&
+      box.maxX >= camera.centre.x - half.x &&
+      box.minY <= camera.centre.y + half.y &&
+      box.maxY >= camera.centre.y - half.y;
+    if (inView) paintPrimitive(primitive, setting);
+  }
+}
+
+const boxes = new WeakMap<Primitive, Bounds>();
+
+/** The box around a primitive's points (m); worked out once, as primitives never change. */
+function boxOf(primitive: Primitive): Bounds {
+  const known = boxes.get(primitive);
+  if (known !== undefined) return known;
+  const box = freshBoxOf(primitive);
+  boxes.set(primitive, box);
+  return box;
+}
+
+const EMPTY: Bounds = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+
+function freshBoxOf(primitive: Primitive): Bounds {
+  switch (primitive.kind) {
+    case 'symbol':
+      return boundsOf([primitive.at]) ?? EMPTY;
+    case 'circle': {
+      const { centre, radius } = primitive;
+      return {
+        minX: centre.x - radius,
+        minY: centre.y - radius,
+        maxX: centre.x + radius,
+        maxY: centre.y + radius,
+      };
+    }
+    default:
+      return boundsOf(primitive.points) ?? EMPTY;
+  }
 }
 
 function paintPrimitive(primitive: Primitive, setting: PaintSetting): void {
@@ -95,50 +130,4 @@ function fillTrace(fill: Fill, ring: readonly Point[], setting: PaintSetting): v
     tracePlan(ring, true, setting);
   }
   context.globalAlpha = 1;
-}
-
-/** Symbols keep their size down to this scale (paper mm to a metre, 1:200), then shrink with it, to this share of it at the least. */
-const SHRINK = { below: 5, least: 0.55 };
-
-function symbolShrink(mmPerM: number): number {
-  return Math.max(SHRINK.least, Math.min(1, mmPerM / SHRINK.below));
-}
-
-function paintSymbol(primitive: SymbolPrimitive, { context, camera, size, palette }: PaintSetting): void {
-  const at = planToScreen(camera, size, primitive.at);
-  const reach = 40;
-  if (at.x < -reach || at.y < -reach || at.x > size.width + reach || at.y > size.height + reach) return;
-  context.save();
-  context.translate(at.x, at.y);
-  context.rotate(primitive.azimuth);
-  const pxPerMm = PX_PER_MM * symbolShrink(mmPerMetre(camera));
-  context.scale(pxPerMm, -pxPerMm);
-  context.lineJoin = 'round';
-  context.lineCap = 'round';
-  for (const part of symbols[primitive.symbol].parts) {
-    context.beginPath();
-    if (part.kind === 'circle') context.arc(part.centre.x, part.centre.y, part.radius, 0, 2 * Math.PI);
-    else {
-      for (const [i, p] of part.points.entries()) {
-        if (i === 0) context.moveTo(p.x, p.y);
-        else context.lineTo(p.x, p.y);
-      }
-      if (part.closed) context.closePath();
-    }
-    if (part.paint === 'ink') {
-      context.fillStyle = palette[primitive.stroke.ink];
-      context.fill();
-      continue;
-    }
-    if (part.paint === 'cover') {
-      context.fillStyle = palette[primitive.fill?.ink ?? 'paper'];
-      context.globalAlpha = primitive.fill?.opacity ?? 1;
-      context.fill();
-      context.globalAlpha = 1;
-    }
-    context.strokeStyle = palette[primitive.stroke.ink];
-    context.lineWidth = primitive.stroke.weight * (part.weight ?? 1);
-    context.stroke();
-  }
-  context.restore();
 }

@@ -1,7 +1,7 @@
 import type { Point } from '@footmark/geometry';
 import { planToScreen } from './camera';
 import { handlesOf, type Overlay } from './overlay';
-import type { PaintSetting } from './paintPrimitives';
+import type { PaintSetting } from './paintSetting';
 import { paintLegLengths, paintRing, traceLine } from './paintTag';
 
 const HANDLE_PX = 7;

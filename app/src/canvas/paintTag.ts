@@ -1,7 +1,7 @@
 import type { Point } from '@footmark/geometry';
 import { formatLength, type Units } from '@footmark/site';
 import { planToScreen } from './camera';
-import type { PaintSetting } from './paintPrimitives';
+import type { PaintSetting } from './paintSetting';
 
 /** Legs shorter than this on the screen get no length. */
 const SHORTEST_TAGGED_PX = 40;

@@ -1,7 +1,7 @@
 import type { Point } from '@footmark/geometry';
 import { type Derived, pixelToPlan, type Site, type Underlay } from '@footmark/site';
 import { planToScreen } from '../canvas/camera';
-import type { PaintSetting } from '../canvas/paintPrimitives';
+import type { PaintSetting } from '../canvas/paintSetting';
 import { draggedBy, underlayInHand, usePictureHand } from './pictureHand';
 import { pictureImage, useArrivedPictures } from './pictureImages';
 import { cornersOf, type PicturePlace, shiftedPlace } from './picturePlace';
