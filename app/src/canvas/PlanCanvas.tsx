@@ -7,8 +7,8 @@ import { paintPictureInHand, paintPictures, usePictureChanges } from '../picture
 import { usePicking } from '../session/picking';
 import { useDerived, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
+import { placesInHand } from '../tools/draftPlaces';
 import { type Camera, cameraFor, planToScreen } from './camera';
-import { placesInHand } from './draftPlaces';
 import { attachGestures } from './gestures';
 import type { InMotion, Overlay } from './overlay';
 import styles from './PlanCanvas.module.css';

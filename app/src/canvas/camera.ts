@@ -15,7 +15,7 @@ export type ViewSize = { readonly width: number; readonly height: number };
 export const PX_PER_MM = 4.7;
 
 /** From a whole street block on a phone to a hand's breadth on a laptop. */
-const SCALE_LIMITS = { least: 0.5, most: 2000 };
+const SCALE_LIMITS = { least: 0.02, most: 2000 };
 
 export function planToScreen(camera: Camera, size: ViewSize, p: Point): Point {
   return {
@@ -69,6 +69,6 @@ export function cameraFor(box: Box | null, size: ViewSize, marginPx: number): Ca
     centre: { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 },
     pxPerMetre: alone
       ? Math.min(60, size.width / 30)
-      : Math.min(SCALE_LIMITS.most, Math.min(free.x / wide, free.y / high)),
+      : Math.max(SCALE_LIMITS.least, Math.min(SCALE_LIMITS.most, free.x / wide, free.y / high)),
   };
 }

@@ -84,8 +84,8 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
 
   /** A measuring form waits for a point, or shows two places to choose from. */
   const answersForm = (at: Point, press: Press): boolean => {
-    const { onPick, candidates } = usePicking.getState();
-    if (onPick !== null) {
+    const { pick, candidates } = usePicking.getState();
+    if (pick !== null) {
       const landed = landingOf(at, press);
       if (landed.on === 'point') answerPick(landed.ref);
       else notify('Tap one of the points that are there already.');

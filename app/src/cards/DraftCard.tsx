@@ -1,21 +1,21 @@
 import { type FeatureKind, isPath, kindSpec, pointOwners, type Spot } from '@footmark/site';
 import { Check, Undo2, X } from 'lucide-react';
 import { useCallback, useEffect, useState } from 'react';
-import { draftPlaces } from '../canvas/draftPlaces';
 import { bringIntoView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { ArcForm } from '../measure/ArcForm';
 import { LegForm } from '../measure/LegForm';
+import { PointList } from '../measure/PointList';
 import { SpotForm } from '../measure/SpotForm';
 import { showCandidates } from '../session/picking';
 import { useSite } from '../session/siteSession';
 import { take } from '../session/workbench';
+import { draftPlaces } from '../tools/draftPlaces';
 import { type DrawTool, isReady } from '../tools/tool';
 import { finishDrawing, missingPoints, placeInTool, stepBack } from '../tools/useTool';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { Fold } from './Fold';
-import { PointList } from './PointList';
 
 /** What is being drawn: a tap puts a point down, and everything can be typed as it was measured instead. */
 export function DraftCard({ tool }: { readonly tool: DrawTool }) {

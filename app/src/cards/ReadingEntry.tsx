@@ -40,7 +40,8 @@ export function ReadingEntry({ run }: { readonly run: Run }) {
   const number = nextReadingNumber(run);
   const label = `${run.letter}${number}`;
   const before = run.readings.at(-1);
-  const wentBack = count?.ok === true && before !== undefined && count.value < before.counter;
+  const wentBack =
+    count?.ok === true && before !== undefined && count.value < (before.newZero ?? before.counter);
 
   const add = () => {
     setTried(true);

@@ -14,11 +14,11 @@ import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import controls from '../controls/controls.module.css';
 import { LengthField } from '../controls/unitFields';
+import { PointField } from '../measure/PointField';
 import { edit, useSite } from '../session/siteSession';
 import { newId } from '../tools/newId';
 import { words } from '../words';
 import { accuracyGrade, accuracyText, roundedAccuracy } from './accuracy';
-import { PointField } from './PointField';
 import { type DevicePosition, type PositionSearch, useDevicePosition } from './useDevicePosition';
 
 /** Taken for a position that is typed from a map or a survey until it is given: feet or metres as the site has them. */

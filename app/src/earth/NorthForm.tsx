@@ -3,6 +3,7 @@ import { useState } from 'react';
 import cards from '../cards/cards.module.css';
 import { Choice } from '../controls/Choice';
 import { MeasureField } from '../controls/MeasureField';
+import { PointField } from '../measure/PointField';
 import { edit, useSite } from '../session/siteSession';
 import { DirectionField } from './DirectionField';
 import {
@@ -13,7 +14,6 @@ import {
   northOfDraft,
   northWays,
 } from './northDraft';
-import { PointField } from './PointField';
 
 const WAY_NAMES: Record<NorthWay, string> = {
   assumed: 'Not known: north is taken as up',

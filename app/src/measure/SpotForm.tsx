@@ -1,18 +1,19 @@
 import type { Point } from '@footmark/geometry';
-import { formatBearing, parseAzimuth, type Ref, refKey, type Spot } from '@footmark/site';
+import { formatBearing, parseAzimuth, type Ref, type Spot } from '@footmark/site';
 import { lengthText } from '@footmark/words';
-import { Crosshair, Plus } from 'lucide-react';
+import { Plus } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { MeasureField } from '../controls/MeasureField';
 import { Segments } from '../controls/Segments';
 import { LengthField } from '../controls/unitFields';
-import { pickPoint, showCandidates, usePicking } from '../session/picking';
+import { showCandidates } from '../session/picking';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './measure.module.css';
-import { pointChoices, pointName, refOfKey } from './pointChoices';
+import { PointField } from './PointField';
+import { pointName } from './pointChoices';
 import {
   type DraftOutcome,
   draftOfSpot,
@@ -41,9 +42,9 @@ export function SpotForm({ self, spot, place, submit, onPlace, onCancel }: Props
   );
   const outcome = useMemo(() => outcomeOf(draft, derived), [draft, derived]);
   const [touched, setTouched] = useState(spot === null);
-  const change = (part: Partial<SpotDraft>) => {
+  const change: ChangeDraft = (part) => {
     setTouched(true);
-    setDraft((before) => ({ ...before, ...part }));
+    setDraft((before) => ({ ...before, ...(typeof part === 'function' ? part(before) : part) }));
   };
 
   useEffect(() => {
@@ -92,18 +93,21 @@ function flipSide(setDraft: (change: (before: SpotDraft) => SpotDraft) => void):
   setDraft((before) => ({ ...before, side: before.side === 'left' ? 'right' : 'left' }));
 }
 
+/** Changes some of the draft, as it is when the change comes. */
+type ChangeDraft = (part: Partial<SpotDraft> | ((before: SpotDraft) => Partial<SpotDraft>)) => void;
+
 type FieldsProps = {
   readonly draft: SpotDraft;
-  readonly change: (part: Partial<SpotDraft>) => void;
+  readonly change: ChangeDraft;
   readonly self: Ref | null;
   readonly outcome: DraftOutcome;
 };
 
 function SpotFields({ draft, change, self, outcome }: FieldsProps) {
   const site = useSite();
-  const setRef = (i: number) => (ref: Ref) => change({ refs: draft.refs.with(i, ref) });
+  const setRef = (i: number) => (ref: Ref) => change((before) => ({ refs: before.refs.with(i, ref) }));
   const setLength = (i: number) => (value: number | undefined) =>
-    change({ lengths: draft.lengths.with(i, value) });
+    change((before) => ({ lengths: before.lengths.with(i, value) }));
   const name = (i: number) => {
     const ref = draft.refs[i];
     return ref ? pointName(site, ref) : i === 0 ? 'the first' : 'the second';
@@ -116,7 +120,7 @@ function SpotFields({ draft, change, self, outcome }: FieldsProps) {
             // a tape has no identity but its place in the list
             // biome-ignore lint/suspicious/noArrayIndexKey: tapes are only added at the end
             <div key={i} className={styles.pair}>
-              <RefField label={`Tape ${i + 1} from`} value={ref} self={self} onChange={setRef(i)} />
+              <PointField label={`Tape ${i + 1} from`} value={ref} self={self} onChoose={setRef(i)} />
               <LengthField label="Length" value={draft.lengths[i]} onChange={setLength(i)} when="typing" />
             </div>
           ))}
@@ -137,8 +141,8 @@ function SpotFields({ draft, change, self, outcome }: FieldsProps) {
       return (
         <>
           <div className={styles.pair}>
-            <RefField label="Line from" value={draft.refs[0] ?? null} self={self} onChange={setRef(0)} />
-            <RefField label="to" value={draft.refs[1] ?? null} self={self} onChange={setRef(1)} />
+            <PointField label="Line from" value={draft.refs[0] ?? null} self={self} onChoose={setRef(0)} />
+            <PointField label="to" value={draft.refs[1] ?? null} self={self} onChoose={setRef(1)} />
           </div>
           <div className={styles.pair}>
             <LengthField
@@ -161,7 +165,7 @@ function SpotFields({ draft, change, self, outcome }: FieldsProps) {
     case 'bearing':
       return (
         <>
-          <RefField label="From" value={draft.refs[0] ?? null} self={self} onChange={setRef(0)} />
+          <PointField label="From" value={draft.refs[0] ?? null} self={self} onChoose={setRef(0)} />
           <div className={styles.pair}>
             <MeasureField
               label="Bearing or azimuth"
@@ -180,8 +184,8 @@ function SpotFields({ draft, change, self, outcome }: FieldsProps) {
       return (
         <>
           <div className={styles.pair}>
-            <RefField label="Between" value={draft.refs[0] ?? null} self={self} onChange={setRef(0)} />
-            <RefField label="and" value={draft.refs[1] ?? null} self={self} onChange={setRef(1)} />
+            <PointField label="Between" value={draft.refs[0] ?? null} self={self} onChoose={setRef(0)} />
+            <PointField label="and" value={draft.refs[1] ?? null} self={self} onChoose={setRef(1)} />
           </div>
           <Segments
             label="How far along"
@@ -223,7 +227,7 @@ function SideField({
   looking,
 }: {
   readonly draft: SpotDraft;
-  readonly change: (part: Partial<SpotDraft>) => void;
+  readonly change: ChangeDraft;
   readonly looking: string;
 }) {
   return (
@@ -236,39 +240,6 @@ function SideField({
       ]}
       onChange={(side) => change({ side })}
     />
-  );
-}
-
-type RefFieldProps = {
-  readonly label: string;
-  readonly value: Ref | null;
-  readonly self: Ref | null;
-  readonly onChange: (ref: Ref) => void;
-};
-
-/** A point of the site: from the list, or by a tap on the plan. */
-function RefField({ label, value, self, onChange }: RefFieldProps) {
-  const site = useSite();
-  const derived = useDerived();
-  const options = useMemo(() => pointChoices(site, derived, self), [site, derived, self]);
-  const picking = usePicking((p) => p.onPick === onChange);
-  return (
-    <div className={styles.ref}>
-      <Choice
-        label={label}
-        options={options}
-        value={value === null ? null : refKey(value)}
-        onChange={(key) => onChange(refOfKey(key))}
-        placeholder={picking ? 'Tap it on the plan' : 'Choose'}
-      />
-      <Action
-        look="icon"
-        aria-label={`Tap ${label.toLowerCase()} on the plan`}
-        onPress={() => pickPoint(onChange)}
-      >
-        <Crosshair size={20} aria-hidden />
-      </Action>
-    </div>
   );
 }
 

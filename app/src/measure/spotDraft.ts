@@ -1,5 +1,5 @@
-import { azimuthBetween, distance, intersectCircles, type Point, pointAtAzimuth } from '@footmark/geometry';
-import { type Derived, offsetPoint, type Ref, refKey, type Spot } from '@footmark/site';
+import { distance, intersectCircles, type Point, pointAtAzimuth } from '@footmark/geometry';
+import { type Derived, faceRadiusOf, offsetPoint, type Ref, refKey, type Spot } from '@footmark/site';
 
 /** The ways to say where a point is that a form can take down. */
 export const measuredBy = ['tapes', 'offset', 'bearing', 'between', 'coordinates'] as const;
@@ -36,13 +36,11 @@ export function emptyDraft(by: MeasuredBy): SpotDraft {
 export function draftOfSpot(spot: Spot, place: Point | null, derived: Derived): SpotDraft {
   switch (spot.by) {
     case 'tapes': {
-      const [a, b] = spot.tapes.map((t) => derived.points.get(refKey(t.from))?.at);
-      const left = a && b ? isLeft(spot.near, a, b) : true;
       return {
         ...emptyDraft('tapes'),
         refs: spot.tapes.map((t) => t.from),
         lengths: spot.tapes.map((t) => t.distance),
-        side: left ? 'left' : 'right',
+        side: spot.side,
       };
     }
     case 'offset':
@@ -126,12 +124,14 @@ function tapesOutcome(draft: SpotDraft, derived: Derived): DraftOutcome {
   const tapes = draft.refs.flatMap((from, i) => {
     const distanceM = draft.lengths[i];
     const at = from ? derived.points.get(refKey(from))?.at : undefined;
-    return from && at && distanceM !== undefined && distanceM > 0 ? [{ from, distance: distanceM, at }] : [];
+    if (!from || !at || distanceM === undefined || distanceM <= 0) return [];
+    const radius = distanceM + faceRadiusAt(from, derived);
+    return [{ from, distance: distanceM, at, radius }];
   });
   const [a, b] = tapes;
   if (a === undefined || b === undefined) return { is: 'incomplete' };
   if (new Set(tapes.map((t) => refKey(t.from))).size < tapes.length) return { is: 'same-reference' };
-  const crossing = intersectCircles(a.at, a.distance, b.at, b.distance);
+  const crossing = intersectCircles(a.at, a.radius, b.at, b.radius);
   if (!crossing.ok) {
     if (crossing.code === 'same-centre') return { is: 'same-reference' };
     return { is: 'cannot-meet', code: crossing.code, gap: crossing.values?.gap ?? 0 };
@@ -140,13 +140,18 @@ function tapesOutcome(draft: SpotDraft, derived: Derived): DraftOutcome {
   const at = draft.side === 'left' ? left : right;
   return {
     is: 'ready',
-    spot: { by: 'tapes', tapes: tapes.map(({ from, distance: d }) => ({ from, distance: d })), near: at },
+    spot: {
+      by: 'tapes',
+      tapes: tapes.map(({ from, distance: d }) => ({ from, distance: d })),
+      side: draft.side,
+    },
     at,
     other: distance(left, right) < 1e-3 ? null : draft.side === 'left' ? right : left,
   };
 }
 
-function isLeft(p: Point, a: Point, b: Point): boolean {
-  const across = azimuthBetween(a, b);
-  return Math.sin(azimuthBetween(a, p) - across) <= 0;
+/** How far (m) before a point a tape to it ends: at the near face of a trunk or a pole. */
+function faceRadiusAt(ref: Ref, derived: Derived): number {
+  const feature = derived.features.get(ref.of)?.feature;
+  return feature === undefined ? 0 : faceRadiusOf(feature);
 }

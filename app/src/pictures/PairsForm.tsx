@@ -15,10 +15,10 @@ import { lengthText } from '@footmark/words';
 import { Plus, X } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import styles from '../cards/cards.module.css';
-import { PointList } from '../cards/PointList';
 import { Action } from '../controls/Action';
+import { PointList } from '../measure/PointList';
 import { pointName } from '../measure/pointChoices';
-import { pickPoint, usePicking } from '../session/picking';
+import { dropPick, pickPoint } from '../session/picking';
 import { edit, useDerived, useSite } from '../session/siteSession';
 import { notify } from '../session/workbench';
 import { pickPixel, usePictureHand } from './pictureHand';
@@ -29,6 +29,9 @@ type Pair = Extract<UnderlayFit, { by: 'pairs' }>['pairs'][number];
 
 /** Pairs that a fit needs: two give scale, turn and place exactly, each further one is a check. */
 const FEWEST_PAIRS = 2;
+
+/** By this name the form waits for a point of the plan. */
+const PAIR_PICK = 'picture-pair';
 
 /** Fits a picture to points of the plan: each pair is a place in the picture and the point that it shows. */
 export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
@@ -52,7 +55,7 @@ export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
   useEffect(
     () => () => {
       usePictureHand.setState({ marks: [], onPixel: null });
-      usePicking.setState({ onPick: null });
+      dropPick(PAIR_PICK);
     },
     [],
   );
@@ -72,16 +75,16 @@ export function PairsForm({ underlay }: { readonly underlay: Underlay }) {
   const addPair = () =>
     pickPixel((at) => {
       setPixel(at);
-      pickPoint((point) => completePair(at, point));
+      pickPoint(PAIR_PICK, (point) => completePair(at, point));
     });
   const stopAdding = () => {
     pickPixel(null);
     setPixel(null);
-    usePicking.setState({ onPick: null });
+    dropPick(PAIR_PICK);
   };
   const completePair = (at: Pixel, point: Ref) => {
     setPixel(null);
-    usePicking.setState({ onPick: null });
+    dropPick(PAIR_PICK);
     if (pairs.some((pair) => pair.to.is === 'point' && refKey(pair.to.point) === refKey(point))) {
       notify(
         `${pointName(site, point)} is in the list already. Remove that pair first, or choose another point.`,

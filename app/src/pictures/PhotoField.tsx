@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
-import { currentSite } from '../session/siteSession';
+import { currentSite, useSiteSession } from '../session/siteSession';
 import { loadFile } from '../storage/fileStore';
 import { keepPicture } from './addPicture';
 import { FilePick } from './FilePick';
@@ -23,6 +23,7 @@ export function PhotoField({ label, value, onChange }: Props) {
   const [busy, setBusy] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
   const take = async (file: File) => {
+    const site = currentSite().id;
     setBusy(true);
     setProblem(null);
     const photo = await importPicture(file, PHOTO_LONGEST_PX);
@@ -31,7 +32,8 @@ export function PhotoField({ label, value, onChange }: Props) {
       setProblem(importProblemText(file.name, photo));
       return;
     }
-    const kept = await keepPicture(file.name, photo, currentSite().id);
+    const kept = await keepPicture(file.name, photo, site);
+    if (useSiteSession.getState().site?.id !== site) return; // the site was left while the photo was read
     if (kept === null)
       setProblem(`This device has no room left for “${file.name}”. Free some space and try again.`);
     else onChange(kept);

@@ -3,9 +3,10 @@ import { FilePlus2, FolderOpen, Map as MapIcon, Trash2 } from 'lucide-react';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
+import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
 import type { SiteEntry } from '../storage/records';
-import { listSites, removeSite, saveSite } from '../storage/siteStore';
+import { binSite, hasSite, listSites, saveSite } from '../storage/siteStore';
 import { newId } from '../tools/newId';
 import { words } from '../words';
 import styles from './HomeScreen.module.css';
@@ -18,13 +19,16 @@ const LARGEST_FILE_BYTES = 25_000_000;
 export function HomeScreen() {
   const [, go] = useLocation();
   const [entries, setEntries] = useState<readonly SiteEntry[] | null>(null);
+  const [bin, setBin] = useState<readonly SiteEntry[]>([]);
   const [problem, setProblem] = useState<OpenFailure | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const file = useRef<HTMLInputElement>(null);
 
   const refresh = useCallback(async () => {
     try {
-      setEntries(await listSites());
+      const listed = await listSites(Date.now());
+      setEntries(listed.sites);
+      setBin(listed.bin);
     } catch {
       setEntries([]);
       setTrouble(
@@ -38,8 +42,9 @@ export function HomeScreen() {
 
   const openAs = async (site: Site) => {
     try {
-      await saveSite(site, Date.now());
-      go(`/site/${site.id}`);
+      const own = (await hasSite(site.id)) ? { ...site, id: newId('s') } : site;
+      await saveSite(own, Date.now());
+      go(`/site/${own.id}`);
     } catch {
       setTrouble('The site could not be stored on this device. Free some space and try again.');
     }
@@ -70,10 +75,12 @@ export function HomeScreen() {
       setProblem(opened.failure);
       return;
     }
-    const taken = entries?.some((entry) => entry.id === opened.site.id) ?? false;
-    await openAs(taken ? { ...opened.site, id: newId('s') } : opened.site);
+    await openAs(opened.site);
   };
-  const remove = (id: string) => void removeSite(id).then(refresh);
+  const move = (id: string, toBin: boolean) =>
+    binSite(id, toBin ? Date.now() : null).then(refresh, () =>
+      setTrouble('The site could not be moved: this browser’s storage does not answer.'),
+    );
 
   return (
     <main className={styles.page}>
@@ -127,13 +134,30 @@ export function HomeScreen() {
                     {count(entry.counts.readings, 'reading')}. Saved {when(entry.savedAt)}.
                   </span>
                 </Button>
-                <Action look="icon" aria-label={`Delete ${entry.name}`} onPress={() => remove(entry.id)}>
+                <Action
+                  look="icon"
+                  aria-label={`Delete ${entry.name}`}
+                  onPress={() => void move(entry.id, true)}
+                >
                   <Trash2 size={20} aria-hidden />
                 </Action>
               </li>
             ))}
           </ul>
         )}
+        {bin.length > 0 ? (
+          <Fold title={`Bin (${bin.length})`}>
+            <p className={styles.empty}>Deleted sites rest here for 30 days.</p>
+            <ul>
+              {bin.map((entry) => (
+                <li key={entry.id} className={styles.binned}>
+                  <span>{entry.name || 'Site without a name'}</span>
+                  <Action onPress={() => void move(entry.id, false)}>Bring back</Action>
+                </li>
+              ))}
+            </ul>
+          </Fold>
+        ) : null}
       </section>
       <footer className={styles.foot}>
         <strong>{words.cautionText('call-before-digging').title}</strong>{' '}

@@ -1,10 +1,12 @@
-import type { OpenFailure } from '@footmark/site';
-import { useEffect, useRef, useState } from 'react';
+import type { OpenFailure, Site } from '@footmark/site';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { PlanCanvas } from '../canvas/PlanCanvas';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { usePictureArrivals } from '../pictures/usePictureArrivals';
+import { unsavedStateOf } from '../session/autosave';
+import { lockSite, type SiteLock } from '../session/siteLock';
 import { openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
 import { loadSite } from '../storage/siteStore';
@@ -16,43 +18,110 @@ import styles from './SiteScreen.module.css';
 import { TitleStrip } from './TitleStrip';
 import { useShortcuts } from './useShortcuts';
 
+/** Why a site is not shown. */
+type Trouble = OpenFailure | 'missing' | 'storage' | 'elsewhere';
+
 /** One site: the title strip, the plan, and the card of the step in hand. */
 export function SiteScreen({ id }: { readonly id: string }) {
   const [, go] = useLocation();
   const open = useSiteSession((s) => s.site?.id === id);
-  const [failure, setFailure] = useState<OpenFailure | 'missing' | null>(null);
+  const [trouble, setTrouble] = useState<Trouble | null>(null);
+  // how often the site was taken over from another tab
+  const [takeovers, setTakeovers] = useState(0);
 
   useEffect(() => {
     let left = false;
-    void loadSite(id).then((opened) => {
-      if (left) return;
-      if (opened === null) setFailure('missing');
-      else if (!opened.ok) setFailure(opened.failure);
+    let lock: SiteLock | null = null;
+    const start = async () => {
+      lock = await lockSite(id, takeovers > 0, () => {
+        openInSession(null);
+        setTrouble('elsewhere');
+      });
+      if (left) lock?.release();
+      else if (lock === null) setTrouble('elsewhere');
       else {
-        usePlanView.setState({ camera: null });
-        openInSession(opened.site);
-        goTo('yard');
+        const loaded = await siteOnDevice(id);
+        if (left) return;
+        if (typeof loaded === 'object' && 'format' in loaded) {
+          setTrouble(null);
+          usePlanView.setState({ camera: null });
+          openInSession(loaded);
+          goTo('yard');
+        } else setTrouble(loaded);
       }
-    });
+    };
+    void start();
     return () => {
       left = true;
+      lock?.release();
       openInSession(null);
     };
-  }, [id]);
+  }, [id, takeovers]);
 
-  if (failure === 'missing') {
+  if (trouble === 'elsewhere') {
     return (
-      <main className={styles.missing}>
-        <h1>This site is not on this device</h1>
-        <p>It may have been deleted here, or its address comes from another device.</p>
-        <Action look="primary" onPress={() => go('/')}>
-          To the sites on this device
+      <Message
+        title="This site is open in another tab"
+        text="Only one tab changes a site at a time, so that nothing is lost."
+      >
+        <Action look="primary" onPress={() => setTakeovers((n) => n + 1)}>
+          Go on in this tab
         </Action>
-      </main>
+        <Action onPress={() => go('/')}>All sites</Action>
+      </Message>
     );
   }
-  if (failure !== null) return <OpenProblem failure={failure} onClose={() => go('/')} />;
+  if (trouble === 'missing') {
+    return (
+      <Message
+        title="This site is not on this device"
+        text="It may have been deleted here, or its address comes from another device."
+      >
+        <Action look="primary" onPress={() => go('/')}>
+          All sites
+        </Action>
+      </Message>
+    );
+  }
+  if (trouble === 'storage') {
+    return (
+      <Message
+        title="This browser’s storage does not answer"
+        text="It is blocked or full. Allow this page to keep data, free some space, then load the page again."
+      >
+        <Action look="primary" onPress={() => go('/')}>
+          All sites
+        </Action>
+      </Message>
+    );
+  }
+  if (trouble !== null) return <OpenProblem failure={trouble} onClose={() => go('/')} />;
   return open ? <OpenSite /> : null;
+}
+
+/** The site as it was last left, also when its last state has not reached the device yet; else why it cannot be shown. */
+async function siteOnDevice(id: string): Promise<Site | Exclude<Trouble, 'elsewhere'>> {
+  try {
+    const unsaved = await unsavedStateOf(id);
+    if (unsaved !== null) return unsaved;
+    const opened = await loadSite(id);
+    if (opened === null) return 'missing';
+    return opened.ok ? opened.site : opened.failure;
+  } catch {
+    return 'storage';
+  }
+}
+
+type MessageProps = { readonly title: string; readonly text: string; readonly children: ReactNode };
+
+function Message({ title, text, children }: MessageProps) {
+  return (
+    <main className={styles.missing}>
+      <h1>{title}</h1>
+      <p>{text}</p>
+      <div className={styles.messageActions}>{children}</div>
+    </main>
+  );
 }
 
 function OpenSite() {

@@ -58,17 +58,22 @@ function ChecksButton() {
 }
 
 function SaveLine() {
-  const save = useSaveState();
-  if (save.is === 'failed') {
+  const site = useSite();
+  const { waiting, failed } = useSaveState();
+  if (failed.size > 0) {
+    const others = [...failed]
+      .filter((id) => id !== site.id)
+      .map((id) => waiting.get(id)?.name || 'another site');
+    const what = failed.has(site.id) ? 'Not saved on this device.' : `${others.join(', ')} is not saved.`;
     return (
       <button type="button" className={styles.failed} onClick={saveAgain}>
-        Not saved on this device. Try again, or download the file in Hand-off.
+        {what} Try again, or download the file in Hand-off.
       </button>
     );
   }
   return (
     <p className={styles.saved} role="status">
-      {save.is === 'saved' ? 'Saved on this device' : 'Saving'}
+      {waiting.size === 0 ? 'Saved on this device' : 'Saving'}
     </p>
   );
 }

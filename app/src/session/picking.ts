@@ -5,26 +5,34 @@ import { create } from 'zustand';
 /** The two places that measurements allow: the one that is chosen, and the other, which a tap on it chooses. */
 export type Candidates = { readonly chosen: Point; readonly other: Point | null; readonly swap: () => void };
 
+/** Who waits for a point of the plan, and what it does with it. */
+type Pick = { readonly by: string; readonly take: (ref: Ref) => void };
+
 type Picking = {
-  /** Takes the next point that is tapped on the plan; null when no form waits for one. */
-  readonly onPick: ((ref: Ref) => void) | null;
+  /** Takes the next point that is tapped on the plan; null when nobody waits for one. */
+  readonly pick: Pick | null;
   readonly candidates: Candidates | null;
 };
 
 /** What a measuring form asks of the plan. */
-export const usePicking = create<Picking>()(() => ({ onPick: null, candidates: null }));
+export const usePicking = create<Picking>()(() => ({ pick: null, candidates: null }));
 
-/** Lets the next tap on a point of the plan answer a form. */
-export function pickPoint(onPick: (ref: Ref) => void): void {
-  usePicking.setState({ onPick });
+/** Lets the next tap on a point of the plan answer a field, known by a name of its own. */
+export function pickPoint(by: string, take: (ref: Ref) => void): void {
+  usePicking.setState({ pick: { by, take } });
 }
 
-/** Hands a tapped point to the form that waits; false when none does. */
+/** A field no longer waits. */
+export function dropPick(by: string): void {
+  usePicking.setState(({ pick }) => (pick?.by === by ? { pick: null } : {}));
+}
+
+/** Hands a tapped point to the field that waits; false when none does. */
 export function answerPick(ref: Ref): boolean {
-  const { onPick } = usePicking.getState();
-  if (onPick === null) return false;
-  usePicking.setState({ onPick: null });
-  onPick(ref);
+  const { pick } = usePicking.getState();
+  if (pick === null) return false;
+  usePicking.setState({ pick: null });
+  pick.take(ref);
   return true;
 }
 

@@ -5,6 +5,8 @@ export type SiteEntry = {
   readonly address: string;
   /** Milliseconds since 1970 of the last save. */
   readonly savedAt: number;
+  /** When it was put into the bin, milliseconds since 1970. */
+  readonly deletedAt?: number;
   readonly counts: { readonly features: number; readonly runs: number; readonly readings: number };
 };
 

@@ -2,16 +2,43 @@ import { type Opened, openSiteValue, type Site } from '@footmark/site';
 import { database } from './database';
 import type { SiteEntry } from './records';
 
-/** The sites on this device, last saved first. */
-export async function listSites(): Promise<readonly SiteEntry[]> {
+/** Sites rest in the bin for this long (ms): 30 days. */
+const BIN_MS = 30 * 24 * 60 * 60 * 1000;
+
+/** The sites on this device and those in its bin, last saved first. What has lain in the bin for 30 days at `now` (ms) goes for good. */
+export async function listSites(
+  now: number,
+): Promise<{ readonly sites: readonly SiteEntry[]; readonly bin: readonly SiteEntry[] }> {
   const entries = await (await database()).getAll('entries');
-  return entries.sort((a, b) => b.savedAt - a.savedAt);
+  const overdue = entries.filter((e) => e.deletedAt !== undefined && now - e.deletedAt > BIN_MS);
+  for (const { id } of overdue) await removeSite(id);
+  const kept = entries.filter((e) => !overdue.includes(e)).sort((a, b) => b.savedAt - a.savedAt);
+  return {
+    sites: kept.filter((e) => e.deletedAt === undefined),
+    bin: kept.filter((e) => e.deletedAt !== undefined),
+  };
+}
+
+/** Puts a site into the bin at `now` (ms), or takes it out again (null). */
+export async function binSite(id: string, now: number | null): Promise<void> {
+  const tx = (await database()).transaction('entries', 'readwrite');
+  const entry = await tx.store.get(id);
+  if (entry !== undefined) {
+    const { deletedAt: _, ...rest } = entry;
+    await tx.store.put(now === null ? rest : { ...rest, deletedAt: now });
+  }
+  await tx.done;
 }
 
 /** Reads a site and checks it as a file would be checked; null when there is none of that id. */
 export async function loadSite(id: string): Promise<Opened | null> {
   const found = await (await database()).get('sites', id);
   return found === undefined ? null : openSiteValue(found.site);
+}
+
+/** Whether a site of this id is on the device, in the bin too. */
+export async function hasSite(id: string): Promise<boolean> {
+  return (await (await database()).getKey('sites', id)) !== undefined;
 }
 
 /** Writes a site and its line in the list, both or neither. Resolves when the device has them. */
@@ -34,8 +61,8 @@ export async function saveSite(site: Site, now: number): Promise<void> {
   ]);
 }
 
-/** Takes a site off this device, and its pictures unless another site shows them too. */
-export async function removeSite(id: string): Promise<void> {
+/** Takes a site off this device for good, and its pictures unless another site shows them too. */
+async function removeSite(id: string): Promise<void> {
   const tx = (await database()).transaction(['sites', 'entries', 'files'], 'readwrite');
   const [sites, files] = [tx.objectStore('sites'), tx.objectStore('files')];
   const gone = JSON.stringify((await sites.get(id))?.site ?? null);

@@ -1,9 +1,11 @@
+import { azimuthBetween, distance, type Point } from '@footmark/geometry';
 import {
   addFeature,
   addPath,
   type Derived,
   type Feature,
   type FeatureKind,
+  followsPrevious,
   freeVertexId,
   insertVertex,
   isPath,
@@ -12,8 +14,10 @@ import {
   type PathVertex,
   pointOwners,
   type Site,
+  type Spot,
   settings,
 } from '@footmark/site';
+import { draftPlaces } from './draftPlaces';
 import type { DraftPoint, DrawTool } from './tool';
 
 /** Ids of a draft's points: a, b, c … */
@@ -45,7 +49,9 @@ export function finishPath(site: Site, tool: DrawTool, id: string, name: string,
     current = made.site;
     return made.spot;
   });
-  const ordered = comesFromJunction(current, spots) ? spots.toReversed() : spots;
+  const ordered = comesFromJunction(current, spots)
+    ? turnedRound(spots, draftPlaces(site, tool.points), id)
+    : spots;
   const vertices: PathVertex[] = ordered.map((spot, i) => ({ id: vertexId(i), spot }));
   const like = site.paths[0];
   const path: Path = {
@@ -90,4 +96,24 @@ function comesFromJunction(site: Site, spots: readonly DraftPoint['spot'][]): bo
   );
   const joins = (spot: DraftPoint['spot'] | undefined) => spot?.by === 'at' && paths.has(spot.point.of);
   return joins(spots[0]) && !joins(spots.at(-1));
+}
+
+/**
+ * The spots of a line told from its other end. What was counted from the point before it, which now comes after it, is told as a
+ * bearing from that point: the measurement is kept.
+ */
+function turnedRound(spots: readonly Spot[], places: readonly Point[], path: string): readonly Spot[] {
+  const last = spots.length - 1;
+  return spots
+    .map((spot, i): Spot => {
+      const [before, here] = [places[i - 1], places[i]];
+      if (!followsPrevious(spot) || before === undefined || here === undefined) return spot;
+      return {
+        by: 'bearing',
+        from: { of: path, at: vertexId(last - (i - 1)) },
+        azimuth: azimuthBetween(before, here),
+        distance: distance(before, here),
+      };
+    })
+    .toReversed();
 }

@@ -59,14 +59,16 @@ export function finishDrawing(): void {
   const name = nameFor(tool);
   const { subject } = tool;
   if (subject.what === 'feature') {
-    edit(`Add ${words.featureKindName(subject.kind).toLowerCase()}`, (site) =>
+    const added = edit(`Add ${words.featureKindName(subject.kind).toLowerCase()}`, (site) =>
       finishFeature(site, subject.kind, tool, id, name),
     );
+    if (!added) return;
     take(null);
     select({ kind: 'feature', id });
     return;
   }
-  edit('Draw a pipe', (site) => finishPath(site, tool, id, name, derivedFrom(currentSite())));
+  const drawn = edit('Draw a pipe', (site) => finishPath(site, tool, id, name, derivedFrom(currentSite())));
+  if (!drawn) return;
   take(null);
   select({ kind: 'path', id });
 }

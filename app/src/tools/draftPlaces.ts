@@ -1,6 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import { refKey, resolvePoints, type Site } from '@footmark/site';
-import type { DraftPoint, Tool } from '../tools/tool';
+import type { DraftPoint, Tool } from './tool';
 
 /** An id that no site holds: new ids are made of letters and digits. */
 const DRAFT_ID = 'draft_in_hand';

@@ -1,0 +1,42 @@
+import type { Ref } from '@footmark/site';
+import { Crosshair } from 'lucide-react';
+import { useEffect, useId, useRef } from 'react';
+import { Action } from '../controls/Action';
+import { dropPick, pickPoint, usePicking } from '../session/picking';
+import styles from './measure.module.css';
+import { PointList } from './PointList';
+
+type Props = {
+  readonly label: string;
+  readonly value: Ref | null;
+  readonly self?: Ref | null;
+  readonly onChoose: (point: Ref) => void;
+};
+
+/** A point of the site: from the list, or by a tap on the plan. */
+export function PointField({ label, value, self = null, onChoose }: Props) {
+  const id = useId();
+  const waits = usePicking((p) => p.pick?.by === id);
+  // a tap answers the field as it is then, not as it was when it began to wait
+  const choose = useRef(onChoose);
+  choose.current = onChoose;
+  useEffect(() => () => dropPick(id), [id]);
+  return (
+    <div className={styles.ref}>
+      <PointList
+        label={label}
+        value={value}
+        self={self}
+        onChoose={onChoose}
+        placeholder={waits ? 'Tap it on the plan' : 'Choose'}
+      />
+      <Action
+        look="icon"
+        aria-label={`Tap ${label.toLowerCase()} on the plan`}
+        onPress={() => pickPoint(id, (point) => choose.current(point))}
+      >
+        <Crosshair size={20} aria-hidden />
+      </Action>
+    </div>
+  );
+}
