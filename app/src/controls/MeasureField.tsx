@@ -48,7 +48,8 @@ export function MeasureField({
   if (followed !== shown) {
     const typed = parse(text);
     setFollowed(shown);
-    if (!typed.ok || typed.value !== value) setText(shown);
+    // a text that does not parse yet has no value: it is still being typed
+    if (typed.ok ? typed.value !== value : value !== undefined) setText(shown);
   }
 
   const parsed = text.trim() === '' ? null : parse(text);
