@@ -3,8 +3,9 @@ import type { Feature } from '../document/feature';
 import type { PathVertex } from '../document/path';
 import { fewestVertices, isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import { countedFrom, type Ref, refsOfSpot, type Spot, type Vertex } from '../document/spot';
+import { type Ref, refsOfSpot, type Spot, type Vertex } from '../document/spot';
 import { type Edit, unknown } from './edit';
+import { holdPlaces, type Places, placesWithin, spotAt, unbalanced } from './holdPlaces';
 import { releaseSiteRefs } from './releaseSiteRefs';
 
 /** Says anew how a point got its place. */
@@ -15,17 +16,17 @@ export const setSpot: Edit<{ ref: Ref; spot: Spot }> = (site, { ref, spot }) =>
   });
 
 /**
- * Puts a point somewhere by eye. A point that is counted from it (the next leg of its line) stays where it is: `places` gives
- * the present places of the owner's points, by `of/at`.
+ * Puts a point somewhere by eye; at the end of a curve, the curve goes on to there with the sweep that it has. The other points of its
+ * line stay where they are: `places` gives the present places, by `of/at`. An outline that was balanced is so no longer.
  */
-export const movePoint: Edit<{ ref: Ref; to: Point; places: ReadonlyMap<string, { at: Point }> }> = (
-  site,
-  { ref, to, places },
-) =>
-  withVertices(site, ref.of, (vertices) => {
+export const movePoint: Edit<{ ref: Ref; to: Point; places: Places }> = (site, { ref, to, places }) =>
+  withVertices(unbalanced(site, ref.of, places), ref.of, (vertices) => {
     const index = vertexIndex(vertices, ref);
-    const held = loosen(vertices, index, ref.of, places);
-    return held.map((v, i) => (i === index ? { ...v, spot: { by: 'finger', x: to.x, y: to.y } } : v));
+    const placeOf = placesWithin(ref.of, places);
+    const before = vertices[index - 1];
+    const from = before === undefined ? undefined : placeOf(before);
+    const moved = vertices.map((v, i) => (i === index ? { ...v, spot: spotAt(to, v.spot, from) } : v));
+    return holdPlaces(vertices, moved, placeOf, (v) => (v.id === ref.at ? to : placeOf(v)));
   });
 
 /** Moves a whole thing by a displacement (m). Points that were taped from others stay: their measurements hold them. */
@@ -42,33 +43,38 @@ export const moveThing: Edit<{ id: string; by: Point }> = (site, { id, by }) =>
 export const moveThings: Edit<{ ids: readonly string[]; by: Point }> = (site, { ids, by }) =>
   ids.reduce((moved, id) => moveThing(moved, { id, by }), site);
 
-/** Puts a new point between two of a line, behind the point `after`. */
-export const insertVertex: Edit<{ ref: Ref; vertex: Vertex; places: ReadonlyMap<string, { at: Point }> }> = (
+/**
+ * Puts a new point between two of a line, behind the point `after`; no other point of the line moves. In a curve, what is left of it
+ * begins at the new point. An outline that was balanced is so no longer.
+ */
+export const insertVertex: Edit<{ ref: Ref; vertex: Vertex; places: Places }> = (
   site,
   { ref, vertex, places },
 ) =>
-  withVertices(site, ref.of, (vertices) => {
+  withVertices(unbalanced(site, ref.of, places), ref.of, (vertices) => {
     const index = vertexIndex(vertices, ref);
-    const held = loosen(vertices, index, ref.of, places);
-    return held.toSpliced(index + 1, 0, vertex);
+    const placeOf = placesWithin(ref.of, places);
+    const { spot } = vertex;
+    const to = spot.by === 'finger' || spot.by === 'coordinates' ? { x: spot.x, y: spot.y } : undefined;
+    const longer = vertices.toSpliced(index + 1, 0, vertex);
+    return holdPlaces(vertices, longer, placeOf, (v) => (v.id === vertex.id ? to : placeOf(v)));
   });
 
 /**
- * Takes a point out of a line or an outline; what was measured from it stays where it is, as put there by eye. Throws a
- * RangeError when too few points would be left: ask `fewestVertices`, and take the whole thing out instead.
+ * Takes a point out of a line or an outline; what was measured from it stays where it is, as put there by eye, and a curve that began
+ * there begins at the point before it. An outline that was balanced is so no longer. Throws a RangeError when too few points would be
+ * left: ask `fewestVertices`, and take the whole thing out instead.
  */
-export const removeVertex: Edit<{ ref: Ref; places: ReadonlyMap<string, { at: Point }> }> = (
-  site,
-  { ref, places },
-) => {
+export const removeVertex: Edit<{ ref: Ref; places: Places }> = (site, { ref, places }) => {
   const owner = pointOwners(site).find((o) => o.id === ref.of);
   if (owner !== undefined && owner.vertices.length <= fewestVertices(owner)) {
     throw new RangeError(`removeVertex: ${ref.of} has ${owner.vertices.length} points and needs them`);
   }
   const freed = releaseFrom(site, (other) => refKey(other) === refKey(ref), places);
-  return withVertices(freed, ref.of, (vertices) => {
-    const index = vertexIndex(vertices, ref);
-    return loosen(vertices, index, ref.of, places).toSpliced(index, 1);
+  return withVertices(unbalanced(freed, ref.of, places), ref.of, (vertices) => {
+    const placeOf = placesWithin(ref.of, places);
+    const shorter = vertices.toSpliced(vertexIndex(vertices, ref), 1);
+    return holdPlaces(vertices, shorter, placeOf, placeOf);
   });
 };
 
@@ -90,11 +96,7 @@ export function letters(n: number): string {
  * Frees every spot that is measured from a point for which `gone` holds: it becomes a place by eye, where the point is now, so
  * that nothing jumps and no name leads nowhere. The frame and the pictures are freed as well, see `releaseSiteRefs`.
  */
-export function releaseFrom(
-  site: Site,
-  gone: (ref: Ref) => boolean,
-  places: ReadonlyMap<string, { at: Point }>,
-): Site {
+export function releaseFrom(site: Site, gone: (ref: Ref) => boolean, places: Places): Site {
   const freed = (owner: PointOwner, v: PathVertex): PathVertex => {
     const place = places.get(refKey({ of: owner.id, at: v.id }))?.at;
     return place !== undefined && refsOfSpot(v.spot).some(gone)
@@ -102,20 +104,6 @@ export function releaseFrom(
       : v;
   };
   return releaseSiteRefs(mapVertices(site, freed), gone, places);
-}
-
-/** Turns the courses and turns that are counted from the vertex at `index`, or from the leg to it, into places by eye. */
-function loosen(
-  vertices: readonly PathVertex[],
-  index: number,
-  owner: string,
-  places: ReadonlyMap<string, { at: Point }>,
-): PathVertex[] {
-  return vertices.map((v, i) => {
-    const place = places.get(refKey({ of: owner, at: v.id }))?.at;
-    const counts = i > index && i - index <= countedFrom(v.spot);
-    return counts && place !== undefined ? { ...v, spot: { by: 'finger', x: place.x, y: place.y } } : v;
-  });
 }
 
 function mapVertices(site: Site, change: (owner: PointOwner, vertex: PathVertex) => PathVertex): Site {
