@@ -93,7 +93,7 @@ function thing(
         name: `Tree ${n}`,
         fields: { trunkDiameter: 0.2 + share },
         vertices: [
-          { id: 'a', spot: { by: 'tapes', near: { x, y }, tapes: tapes.slice(0, n % 4 === 0 ? 3 : 2) } },
+          { id: 'a', spot: { by: 'tapes', side: 'right', tapes: tapes.slice(0, n % 4 === 0 ? 3 : 2) } },
         ],
       };
     }

@@ -65,7 +65,7 @@ function crowdedYard(next: () => number): Site {
             id: 'a',
             spot: {
               by: 'tapes',
-              near: here,
+              side: (here.x - 4) * 12 > (here.y - 2) * 9 ? 'right' : 'left',
               tapes: [
                 { from: { of: 'house', at: 'a' }, distance: Math.hypot(here.x - 4, here.y - 2) },
                 { from: { of: 'house', at: 'c' }, distance: Math.hypot(here.x - 13, here.y - 14) },

@@ -26,8 +26,8 @@ function placeOf(parts: Partial<Site>, key: string): Point {
   return point.at;
 }
 
-/** Where two taped distances from A and B meet, on the side of `near`. */
-function twoTapes(a: Point, r1: number, b: Point, r2: number, near: Point): Point {
+/** Where two taped distances from A and B meet, on that side of the way from A to B. */
+function twoTapes(a: Point, r1: number, b: Point, r2: number, side: 'left' | 'right'): Point {
   const tapes = [
     { from: { of: 'A', at: 'a' }, distance: r1 },
     { from: { of: 'B', at: 'a' }, distance: r2 },
@@ -35,7 +35,7 @@ function twoTapes(a: Point, r1: number, b: Point, r2: number, near: Point): Poin
   const features = [
     post('A', typed(a.x, a.y)),
     post('B', typed(b.x, b.y)),
-    post('P', { by: 'tapes', tapes, near }),
+    post('P', { by: 'tapes', tapes, side }),
   ];
   return placeOf({ features }, 'P/a');
 }
@@ -51,9 +51,9 @@ describe('two tapes', () => {
       { x: 0, y: 0 },
       { x: 10, y: 0 },
     ];
-    expectPoint(twoTapes(a, 6, b, 8, { x: 4, y: 5 }), 3.6, 4.8, 9);
-    expectPoint(twoTapes(a, 6, b, 8, { x: 4, y: -5 }), 3.6, -4.8, 9);
-    expectPoint(twoTapes(a, 30, { x: 40, y: 0 }, 50, { x: 1, y: 20 }), 0, 30, 9);
+    expectPoint(twoTapes(a, 6, b, 8, 'left'), 3.6, 4.8, 9);
+    expectPoint(twoTapes(a, 6, b, 8, 'right'), 3.6, -4.8, 9);
+    expectPoint(twoTapes(a, 30, { x: 40, y: 0 }, 50, 'left'), 0, 30, 9);
   });
 
   it('two circles, numbers published with a circle-circle program (userpages.umbc.edu/~squire)', () => {
@@ -61,13 +61,13 @@ describe('two tapes', () => {
       { x: -0.1, y: -0.2 },
       { x: 2, y: 1 },
     ];
-    expectPoint(twoTapes(a, 2, b, 2.1, { x: 2, y: -1 }), 1.696964, -1.078021, 6);
-    expectPoint(twoTapes(a, 2, b, 2.1, { x: 0, y: 2 }), 0.055856, 1.793918, 6);
+    expectPoint(twoTapes(a, 2, b, 2.1, 'right'), 1.696964, -1.078021, 6);
+    expectPoint(twoTapes(a, 2, b, 2.1, 'left'), 0.055856, 1.793918, 6);
   });
 
   it('sides 25 and 20 ft over a base of 30 ft (computed for the design): x 18.75, y 16.536, cut 82.8°', () => {
     const feet = (v: number) => v * FOOT_M;
-    const p = twoTapes({ x: 0, y: 0 }, feet(25), { x: feet(30), y: 0 }, feet(20), { x: 5, y: 5 });
+    const p = twoTapes({ x: 0, y: 0 }, feet(25), { x: feet(30), y: 0 }, feet(20), 'left');
     expectPoint({ x: p.x / FOOT_M, y: p.y / FOOT_M }, 18.75, 16.536, 3);
     // the same triangle as ties of a mark: the reading lies 25 ft along a pipe that goes from A through P
     const angle = Math.atan2(p.x, p.y);
@@ -98,7 +98,7 @@ describe('three tapes by least squares', () => {
     post('one', typed(170.71, 270.71)),
     post('two', typed(100, 100)),
     post('three', typed(241.42, 100)),
-    post('P', { by: 'tapes', tapes, near: { x: 170.71, y: 170.71 } }),
+    post('P', { by: 'tapes', tapes, side: 'right' }),
   ];
   const { points, findings } = derived({ features, tape: { length: 150, sigma: 0.01 } });
 

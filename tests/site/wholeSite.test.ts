@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import type { Point } from '@footmark/geometry';
-import { derive, openSite, openSiteValue, type Site, type Spot } from '@footmark/site';
+import { derive, moveThings, openSite, openSiteValue, type Site, type Spot } from '@footmark/site';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -46,7 +46,7 @@ function movedSpot(by: Similarity, spot: Spot): Spot {
       return {
         ...spot,
         tapes: spot.tapes.map((t) => ({ ...t, distance: by.scale * t.distance })),
-        near: movedPoint(by, spot.near),
+        side: by.mirrored ? (spot.side === 'left' ? 'right' : 'left') : spot.side,
       };
     case 'offset':
       return { ...spot, along: by.scale * spot.along, out: hand * by.scale * spot.out };
@@ -170,6 +170,14 @@ describe.each(['rear-alley', 'front-terrace'])(
         }),
         { numRuns: 60, seed: 20260414 },
       );
+    });
+
+    it('keeps every taped point with its house when all of it is moved by hand', () => {
+      const by = { x: 0, y: 20 };
+      const ids = [...site.features, ...site.paths].map((thing) => thing.id);
+      const after = derive(moveThings(site, { ids, by }));
+      for (const [key, { at }] of before.points)
+        expectSame(after.points.get(key)?.at, { x: at.x + by.x, y: at.y + by.y }, key);
     });
   },
 );

@@ -38,7 +38,7 @@ type Props = {
 export function SpotForm({ self, spot, place, submit, onPlace, onCancel }: Props) {
   const derived = useDerived();
   const [draft, setDraft] = useState<SpotDraft>(() =>
-    spot === null ? emptyDraft('tapes') : draftOfSpot(spot, place, derived),
+    spot === null ? emptyDraft('tapes') : draftOfSpot(spot, place),
   );
   const outcome = useMemo(() => outcomeOf(draft, derived), [draft, derived]);
   const [touched, setTouched] = useState(spot === null);

@@ -33,7 +33,7 @@ export function emptyDraft(by: MeasuredBy): SpotDraft {
 }
 
 /** The form of a spot that was measured before; an empty one of the first kind for a spot put there by eye. */
-export function draftOfSpot(spot: Spot, place: Point | null, derived: Derived): SpotDraft {
+export function draftOfSpot(spot: Spot, place: Point | null): SpotDraft {
   switch (spot.by) {
     case 'tapes': {
       return {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cutAngleAt, intersectCircles } from './circles';
+import { closestApproach, cutAngleAt, intersectCircles } from './circles';
 import { errorEllipse, tapeFixCovariance } from './errorEllipse';
 import { cross, distance, type Point, rotate, subtract } from './point';
 
@@ -70,6 +70,22 @@ describe('intersectCircles', () => {
 
   it('refuses a negative tape', () => {
     expect(() => intersectCircles(at(0, 0), -1, at(1, 0), 1)).toThrow(RangeError);
+  });
+});
+
+describe('closestApproach', () => {
+  it('is half-way over the gap of tapes that are too short or too long, whichever comes first', () => {
+    const [c1, c2] = [at(0, 0), at(10, 0)];
+    expect(closestApproach(c1, 4, c2, 5)).toEqual(at(4.5, 0));
+    expect(closestApproach(c2, 5, c1, 4)).toEqual(at(4.5, 0));
+    expect(closestApproach(c1, 20, c2, 5)).toEqual(at(17.5, 0));
+    expect(closestApproach(c2, 5, c1, 20)).toEqual(at(17.5, 0));
+    expect(closestApproach(c1, 5, c2, 20)).toEqual(at(-7.5, 0));
+  });
+
+  it('lies on the line of the centres where the tapes meet', () => {
+    expect(closestApproach(at(0, 0), 6, at(10, 0), 8).x).toBeCloseTo(3.6, 12);
+    expect(closestApproach(at(1, 2), 6, at(1, 2), 8)).toEqual(at(1, 2));
   });
 });
 

@@ -1,4 +1,4 @@
-import { cross, distance, dot, interpolate, type Point, subtract } from './point';
+import { add, cross, distance, dot, interpolate, type Point, scale, subtract } from './point';
 import { fail, ok, type Result } from './result';
 import { COINCIDENT_M } from './tolerances';
 
@@ -39,6 +39,21 @@ export function intersectCircles(
   const left = { x: foot.x - aside * (c2.y - c1.y), y: foot.y + aside * (c2.x - c1.x) };
   const right = { x: foot.x + aside * (c2.y - c1.y), y: foot.y - aside * (c2.x - c1.x) };
   return ok({ points: [left, right], cutAngle: cutAngleAt(left, c1, c2) });
+}
+
+/**
+ * Where two tapes that do not meet come nearest to each other: half-way over the gap between their circles, on the line of the
+ * centres. Tapes that meet give the foot of their crossings on that line; centres within `COINCIDENT_M`, which tell no direction,
+ * the first of them.
+ */
+export function closestApproach(c1: Point, r1: number, c2: Point, r2: number): Point {
+  const base = distance(c1, c2);
+  if (base <= COINCIDENT_M) return c1;
+  const onLine = (metres: number) => add(c1, scale(subtract(c2, c1), metres / base));
+  if (base > r1 + r2) return onLine((base + r1 - r2) / 2);
+  if (r1 > base + r2) return onLine((r1 + base + r2) / 2);
+  if (r2 > base + r1) return onLine((base - r1 - r2) / 2);
+  return onLine((base + ((r1 - r2) * (r1 + r2)) / base) / 2);
 }
 
 /**

@@ -10,7 +10,7 @@ export {
 export { lengthAlongArc, pointsOnArc, radiusOfArc, segmentArea } from './arc';
 export { arcFromPlat, type PlatArc, type PlatArcProblem, type SolvedArc } from './arcFromPlat';
 export { arcRingArea, arcRingPerimeter, flattenArcs } from './arcLine';
-export { type CircleCuts, cutAngleAt, intersectCircles } from './circles';
+export { type CircleCuts, closestApproach, cutAngleAt, intersectCircles } from './circles';
 export {
   pointToCircle,
   pointToPolyline,

@@ -4,14 +4,16 @@ export { type Derived, derive } from './derive/derive';
 export type { DerivedFeature, FeatureClosure } from './derive/deriveFeatures';
 export type { DerivedFrame } from './derive/deriveFrame';
 export type { DerivedPath, Join } from './derive/derivePaths';
+export { faceRadiusOf } from './derive/faceRadius';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
 export type { Mark, MarkPlace } from './derive/marks';
 export type { ReadingTrace } from './derive/readingAlong';
 export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
 export type { RouteLeg, RunRoute } from './derive/runRoute';
+export { type Side, sideOf } from './derive/side';
 export { stemDiameterOf } from './derive/stemDiameter';
-export { sideOf, type Tie, type Ties } from './derive/ties';
+export type { Tie, Ties } from './derive/ties';
 export {
   type DerivedUnderlay,
   pixelToPlan,

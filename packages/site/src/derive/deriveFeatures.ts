@@ -6,6 +6,7 @@ import { type KindSpec, kindSpec } from '../kinds/featureKinds';
 import { settings } from '../rules/settings';
 import { type Bounds, boundsOf } from './bounds';
 import { hasClosing, heldVertex } from './closing';
+import { radiusOf } from './faceRadius';
 import { type Finding, finding } from './finding';
 import type { ResolvedPoints } from './resolvePoints';
 import { stemDiameterOf } from './stemDiameter';
@@ -140,9 +141,4 @@ function closureOf(
   }
   const area = Math.abs(arcRingArea(points, sweeps));
   return { misclosure, length, perimeter, ratio, area, balanced: closing.balanced };
-}
-
-function radiusOf(feature: Feature): number {
-  if (feature.kind === 'tree') return (stemDiameterOf(feature) ?? 0) / 2;
-  return 'diameter' in feature.fields ? (feature.fields.diameter ?? 0) / 2 : 0;
 }

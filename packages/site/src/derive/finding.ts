@@ -16,6 +16,7 @@ export type FindingValues = {
   'tapes-too-long': { gap: number; a: string; b: string };
   'tapes-same-place': { a: string; b: string };
   'tapes-not-converged': { a: string };
+  'tapes-one-way': { axis: number | null };
   'tapes-disagree': { worst: string; by: number };
   'weak-cut': { cut: number };
   'line-has-no-length': { a: string; b: string };

@@ -3,6 +3,7 @@ import Flatbush from 'flatbush';
 import { refKey } from '../document/pointOwners';
 import type { Ref } from '../document/spot';
 import type { DerivedFeature } from './deriveFeatures';
+import { faceRadiusOf } from './faceRadius';
 
 /** A point on the ground that can be found again and taped from. */
 export type ReferencePoint = {
@@ -52,8 +53,9 @@ export function referenceIndex(features: ReadonlyMap<string, DerivedFeature>): R
 function referencePoints(features: ReadonlyMap<string, DerivedFeature>): readonly ReferencePoint[] {
   const found: ReferencePoint[] = [];
   const taken = new Set<Point>();
-  for (const { feature, spec, points, measured, radius } of features.values()) {
+  for (const { feature, spec, points, measured } of features.values()) {
     if (!spec.reference) continue;
+    const faceRadius = faceRadiusOf(feature);
     for (const [i, v] of feature.vertices.entries()) {
       const at = points[i];
       if (at === undefined || taken.has(at)) continue;
@@ -64,9 +66,9 @@ function referencePoints(features: ReadonlyMap<string, DerivedFeature>): readonl
         key: refKey(ref),
         at,
         // without a size it is not known where the tape ends
-        measured: (measured[i] ?? false) && (spec.tapedTo !== 'face' || radius > 0),
+        measured: (measured[i] ?? false) && (spec.tapedTo !== 'face' || faceRadius > 0),
         corner: feature.vertices.length > 1 ? v.id.toUpperCase() : null,
-        faceRadius: spec.tapedTo === 'face' ? radius : 0,
+        faceRadius,
       });
     }
   }

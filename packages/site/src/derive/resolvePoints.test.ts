@@ -20,10 +20,10 @@ function expectAt(point: { at: { x: number; y: number } } | undefined, x: number
   expect(point?.at.y).toBeCloseTo(y, 9);
 }
 
-const tapes = (near: { x: number; y: number }, ...pulls: readonly (readonly [string, number])[]): Spot => ({
+const tapes = (side: 'left' | 'right', ...pulls: readonly (readonly [string, number])[]): Spot => ({
   by: 'tapes',
   tapes: pulls.map(([of, distance]) => ({ from: ref(of), distance })),
-  near,
+  side,
 });
 
 describe('resolvePoints', () => {
@@ -110,14 +110,37 @@ describe('resolvePoints', () => {
   });
 
   describe('with two tapes', () => {
-    it('takes the crossing nearer to the remembered place', () => {
-      expectAt(placed(tapes({ x: 0, y: 1 }, ['A', 6], ['B', 8])), 3.6, 4.8);
-      expectAt(placed(tapes({ x: 0, y: -1 }, ['A', 6], ['B', 8])), 3.6, -4.8);
+    it('takes the crossing on the side that was chosen, seen from the first to the second', () => {
+      expectAt(placed(tapes('left', ['A', 6], ['B', 8])), 3.6, 4.8);
+      expectAt(placed(tapes('right', ['A', 6], ['B', 8])), 3.6, -4.8);
+      expectAt(placed(tapes('right', ['B', 8], ['A', 6])), 3.6, 4.8);
     });
 
-    it('says by how much the tapes are too short, and keeps the remembered place', () => {
-      const { at, measured, findings } = placed(tapes({ x: 4, y: 1 }, ['A', 4], ['B', 5]));
-      expect([at, measured]).toEqual([{ x: 4, y: 1 }, false]);
+    it('stays on its side of a house that is moved or turned under it', () => {
+      const spot = tapes('left', ['A', 8], ['B', 8]);
+      const site = (shift: number) =>
+        yard({ features: [post('A', typed(0, shift)), post('B', typed(10, shift)), post('x', spot)] });
+      expectAt(resolvePoints(site(20)).points.get('x/a'), 5, 20 + Math.sqrt(39));
+      const turned = yard({ features: [post('A', typed(0, 0)), post('B', typed(0, -10)), post('x', spot)] });
+      expectAt(resolvePoints(turned).points.get('x/a'), Math.sqrt(39), -5);
+    });
+
+    it('counts a tape from a trunk or a pole from its near face, as ties do', () => {
+      const tree = thing('tree', 'tree', [typed(5, 8)], { trunkDiameter: 0.9 });
+      const pole = thing('pole', 'pole', [typed(-6, 9)], { diameter: 0.4 });
+      const pulls = [
+        ['tree', Math.hypot(5, 6) - 0.45],
+        ['pole', Math.hypot(6, 5) - 0.2],
+      ] as const;
+      expectAt(placed(tapes('right', ...pulls), tree, pole), 0, 14);
+      const third = placed(tapes('right', ...pulls, ['A', 14]), tree, pole);
+      expect(third.at.y).toBeCloseTo(14, 6);
+      expect(Math.max(...(third.tapeResiduals ?? [1]).map(Math.abs))).toBeLessThan(1e-6);
+    });
+
+    it('says by how much the tapes are too short, and lies in the middle of the gap', () => {
+      const { at, measured, findings } = placed(tapes('left', ['A', 4], ['B', 5]));
+      expect([at, measured]).toEqual([{ x: 4.5, y: 0 }, false]);
       expect(findings).toMatchObject([
         {
           code: 'tapes-too-short',
@@ -130,14 +153,14 @@ describe('resolvePoints', () => {
     });
 
     it('says by how much one tape is too long', () => {
-      const { findings, measured } = placed(tapes({ x: 4, y: 1 }, ['A', 20], ['B', 5]));
-      expect(measured).toBe(false);
+      const { findings, measured, at } = placed(tapes('left', ['A', 20], ['B', 5]));
+      expect([at, measured]).toEqual([{ x: 17.5, y: 0 }, false]);
       expect(findings).toMatchObject([{ code: 'tapes-too-long', values: { gap: 5 } }]);
     });
 
     it('refuses two tapes from one place', () => {
       const twin = post('twin', typed(0, 0));
-      const { findings, measured } = placed(tapes({ x: 4, y: 1 }, ['A', 5], ['twin', 5]), twin);
+      const { findings, measured } = placed(tapes('left', ['A', 5], ['twin', 5]), twin);
       expect(measured).toBe(false);
       expect(findings).toMatchObject([{ code: 'tapes-same-place', values: { a: 'A', b: 'twin' } }]);
     });
@@ -145,7 +168,7 @@ describe('resolvePoints', () => {
     it('warns of a cut under 30° and over 150°, and not within', () => {
       const cutFrom = (y: number) => {
         const r = Math.hypot(5, y);
-        return placed(tapes({ x: 5, y }, ['A', r], ['B', r])).findings;
+        return placed(tapes('left', ['A', r], ['B', r])).findings;
       };
       // seen from (5, y) the base of 10 spans 2·atan(5/y)
       expect(cutFrom(5 / Math.tan(14 * DEGREE))).toMatchObject([{ code: 'weak-cut', severity: 'warning' }]);
@@ -159,7 +182,7 @@ describe('resolvePoints', () => {
     const toX = { A: 5, B: Math.hypot(7, 4), C: Math.hypot(3, 6) };
 
     it('meets tapes that agree', () => {
-      const found = placed(tapes({ x: 2, y: 5 }, ['A', toX.A], ['B', toX.B], ['C', toX.C]));
+      const found = placed(tapes('left', ['A', toX.A], ['B', toX.B], ['C', toX.C]));
       expect(found.at.x).toBeCloseTo(3, 6);
       expect(found.at.y).toBeCloseTo(4, 6);
       expect(found.measured).toBe(true);
@@ -170,13 +193,51 @@ describe('resolvePoints', () => {
     it('names the tape that does not fit the others', () => {
       const d = post('D', typed(10, 10));
       const found = placed(
-        tapes({ x: 2, y: 5 }, ['A', toX.A], ['B', toX.B], ['C', toX.C + 0.5], ['D', Math.hypot(7, 6)]),
+        tapes('left', ['A', toX.A], ['B', toX.B], ['C', toX.C + 0.5], ['D', Math.hypot(7, 6)]),
         d,
       );
       expect(found.findings).toMatchObject([
         { code: 'tapes-disagree', severity: 'warning', values: { worst: 'C' } },
       ]);
       expect(found.tapeResiduals?.[2]).toBeGreaterThan(0.1);
+    });
+
+    // references on one line leave two places that fit alike
+    it('takes the side that was chosen where the tapes tell none', () => {
+      const m = post('M', typed(4, 0));
+      const pulls = [
+        ['A', 5],
+        ['M', Math.hypot(1, 4)],
+        ['B', Math.hypot(7, 4)],
+      ] as const;
+      expect(placed(tapes('left', ...pulls), m).at.y).toBeCloseTo(4, 6);
+      expect(placed(tapes('right', ...pulls), m).at.y).toBeCloseTo(-4, 6);
+    });
+
+    it('finds the place by another pair when the first two are in line with it, or do not meet', () => {
+      const far = post('far', typed(-20, 0.1));
+      const found = placed(
+        tapes('left', ['far', Math.hypot(26, 0.1)], ['A', 6], ['C', Math.hypot(6, 10)]),
+        far,
+      );
+      expect(found.at.x).toBeCloseTo(6, 4);
+      expect(found.at.y).toBeCloseTo(0, 2);
+      expect(found.findings).toEqual([]);
+      const short = placed(tapes('left', ['A', 4.99], ['B', 4.99], ['C', Math.hypot(5, 10)]));
+      expect(short.at.x).toBeCloseTo(5, 1);
+      expect(short.measured).toBe(true);
+    });
+
+    it('warns when they all run nearly one way, and by how much that leaves the point unsure', () => {
+      const m = post('M', typed(5, 0));
+      const toPoint = (y: number) =>
+        tapes('left', ['A', Math.hypot(15, y)], ['M', Math.hypot(10, y)], ['B', Math.hypot(5, y)]);
+      const weak = placed(toPoint(0.6), m);
+      expect(weak.measured).toBe(true);
+      expect(weak.findings).toMatchObject([{ code: 'tapes-one-way', severity: 'warning' }]);
+      expect(placed(toPoint(9), m).findings).toEqual([]);
+      const inLine = placed(toPoint(0), m);
+      expect(inLine.findings).toMatchObject([{ code: 'tapes-one-way' }]);
     });
   });
 

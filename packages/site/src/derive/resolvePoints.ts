@@ -1,11 +1,8 @@
-import { adjust, type Observation } from '@footmark/adjust';
 import {
   azimuthBetween,
   COINCIDENT_M,
-  cutAngleAt,
   distance,
   interpolate,
-  intersectCircles,
   longChord,
   normalizeAzimuth,
   type Point,
@@ -16,11 +13,12 @@ import { dependencyOrder } from '../document/dependencyOrder';
 import type { Feature } from '../document/feature';
 import { isPath, neededPoints, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import { followsPrevious, type LegSpot, type Ref, type Spot, type Tape } from '../document/spot';
-import { settings } from '../rules/settings';
+import { followsPrevious, type LegSpot, type Ref, type Spot } from '../document/spot';
 import { balancedCorners, type Closing, hasClosing, isBalanced, measuredLegs } from './closing';
+import { faceRadiusOf } from './faceRadius';
 import { type Finding, finding, type Target } from './finding';
 import { pointName } from './pointName';
+import { placeOfManyTapes, placeOfTwoTapes, type TapeCircle, type TapeReport } from './tapedPlace';
 
 /**
  * Where a point is. `measured`: it was taped, typed or computed from such, or is the corner from which a measured outline is
@@ -45,8 +43,8 @@ export type ResolvedPoints = {
 type Job = { readonly owner: PointOwner; readonly index: number; readonly key: string };
 
 /**
- * Computes the place of every point of the site from how it was measured. A point whose measurements cannot be met keeps the
- * place where it was last seen, counts as assumed, and a finding says why; a point measured from itself is left out. The corners of
+ * Computes the place of every point of the site from how it was measured. A point whose measurements cannot be met lies where they
+ * come nearest to it, counts as assumed, and a finding says why; a point measured from itself is left out. The corners of
  * an outline that is to be balanced are where its misclosure, shared out, brings them.
  */
 export function resolvePoints(site: Site): ResolvedPoints {
@@ -210,13 +208,24 @@ function resolveOne(
       return { at: offsetPoint(a.at, b.at, spot.along, spot.out), measured: true };
     }
     case 'tapes': {
-      const centres = spot.tapes.map((t) => of(t.from)?.at);
-      if (centres.some((c) => c === undefined)) return null;
-      const known = spot.tapes.map((tape, i) => ({ tape, centre: centres[i] as Point })); // none is undefined, see above
-      const names = (i: number) => pointName(owners, (spot.tapes[i] as Tape).from); // i below the number of tapes
-      return spot.tapes.length === 2
-        ? fromTwoTapes(known, spot.near, target, names, findings)
-        : fromManyTapes(known, spot.near, site.tape.sigma, target, names, findings);
+      const tapes = spot.tapes.flatMap((tape): TapeCircle[] => {
+        const centre = of(tape.from)?.at;
+        const owner = owners.get(tape.from.of);
+        const face = owner === undefined || isPath(owner) ? 0 : faceRadiusOf(owner);
+        return centre === undefined ? [] : [{ centre, radius: tape.distance + face }];
+      });
+      if (tapes.length < spot.tapes.length) return null;
+      const report: TapeReport = {
+        say: (code, severity, values) => findings.push(finding(code, severity, target, values)),
+        names: (i) => {
+          const from = spot.tapes[i]?.from;
+          return from === undefined ? '' : pointName(owners, from);
+        },
+      };
+      const [a, b] = tapes;
+      if (a !== undefined && b !== undefined && tapes.length === 2)
+        return placeOfTwoTapes([a, b], spot.side, report);
+      return placeOfManyTapes(tapes, spot.side, site.tape.sigma, report);
     }
   }
 }
@@ -231,70 +240,4 @@ function headingOut(from: ResolvedPoint | undefined, earlier: ResolvedPoint | un
 export function offsetPoint(a: Point, b: Point, along: number, out: number): Point {
   const heading = azimuthBetween(a, b);
   return pointAtAzimuth(pointAtAzimuth(a, heading, along), heading + Math.PI / 2, out);
-}
-
-type KnownTape = { readonly tape: Tape; readonly centre: Point };
-
-function fromTwoTapes(
-  known: readonly KnownTape[],
-  near: Point,
-  target: Target,
-  names: (i: number) => string,
-  findings: Finding[],
-): ResolvedPoint {
-  const [a, b] = known as [KnownTape, KnownTape]; // called with two
-  const crossing = intersectCircles(a.centre, a.tape.distance, b.centre, b.tape.distance);
-  if (!crossing.ok) {
-    const gap = crossing.values?.gap ?? 0;
-    const pair = { a: names(0), b: names(1) };
-    if (crossing.code === 'same-centre') findings.push(finding('tapes-same-place', 'error', target, pair));
-    else if (crossing.code === 'too-short')
-      findings.push(finding('tapes-too-short', 'error', target, { gap, ...pair }));
-    else findings.push(finding('tapes-too-long', 'error', target, { gap, ...pair }));
-    return { at: near, measured: false };
-  }
-  const [left, right] = crossing.value.points;
-  const at = distance(left, near) <= distance(right, near) ? left : right;
-  warnOfWeakCut(cutAngleAt(at, a.centre, b.centre), target, findings);
-  return { at, measured: true };
-}
-
-/** Least squares over three and more tapes (DESIGN: sketching by tape). Starts from the remembered place. */
-function fromManyTapes(
-  known: readonly KnownTape[],
-  near: Point,
-  sigma: number,
-  target: Target,
-  names: (i: number) => string,
-  findings: Finding[],
-): ResolvedPoint {
-  const observations: Observation[] = known.map(({ tape, centre }, i) => ({
-    kind: 'distance',
-    id: String(i),
-    from: { fixed: centre },
-    to: { at: 0 },
-    value: tape.distance,
-    sigma,
-  }));
-  const fit = adjust({ estimates: [near.x, near.y], observations });
-  if (fit.status !== 'converged') {
-    findings.push(finding('tapes-not-converged', 'error', target, { a: names(0) }));
-    return { at: near, measured: false };
-  }
-  const at = { x: fit.estimates[0] ?? near.x, y: fit.estimates[1] ?? near.y };
-  const tapeResiduals = known.map(({ tape, centre }) => tape.distance - distance(centre, at));
-  const test = fit.globalTest;
-  if (test !== null && test.statistic > test.upper) {
-    const worst = fit.suspect?.index ?? 0;
-    findings.push(
-      finding('tapes-disagree', 'warning', target, { worst: names(worst), by: tapeResiduals[worst] ?? 0 }),
-    );
-  }
-  return { at, measured: true, tapeResiduals };
-}
-
-function warnOfWeakCut(cut: number, target: Target, findings: Finding[]): void {
-  if (cut < settings.weakCutBelow.value || cut > settings.weakCutAbove.value) {
-    findings.push(finding('weak-cut', 'warning', target, { cut }));
-  }
 }

@@ -5,7 +5,7 @@ import type { Spot } from '../document/spot';
 import { DEGREE, push, ref, square, tee, thing, typed, yard } from '../testing/yard';
 import { derive } from './derive';
 import { referenceIndex } from './references';
-import { chooseTies, sideOf, worstAxis } from './ties';
+import { chooseTies, worstAxis } from './ties';
 
 const TAPE = { length: 30, sigma: 0.02 };
 const ORIGIN: Point = { x: 0, y: 0 };
@@ -171,13 +171,5 @@ describe('what is said of a mark’s ties', () => {
       { code: 'mark-under-building', severity: 'warning', values: { building: 'house' } },
     ]);
     expect(derived.marks[0]?.place?.ties).toBeNull();
-  });
-});
-
-describe('sideOf', () => {
-  it('is left of the way from the first to the second, and left on the line', () => {
-    expect(sideOf({ x: 1, y: 1 }, ORIGIN, { x: 5, y: 0 })).toBe('left');
-    expect(sideOf({ x: 1, y: -1 }, ORIGIN, { x: 5, y: 0 })).toBe('right');
-    expect(sideOf({ x: 9, y: 0 }, ORIGIN, { x: 5, y: 0 })).toBe('left');
   });
 });

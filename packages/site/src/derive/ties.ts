@@ -12,6 +12,7 @@ import { settings } from '../rules/settings';
 import { segmentMeetsBounds } from './bounds';
 import type { DerivedFeature } from './deriveFeatures';
 import type { ReferenceIndex, ReferencePoint } from './references';
+import { type Side, sideOf } from './side';
 
 /** A taped distance (m) from a reference point, or the near face of one that is round, to a mark. */
 export type Tie = { readonly from: ReferencePoint; readonly distance: number };
@@ -24,7 +25,7 @@ export type Ties = {
   /** Larger half-axis (m) of the standard ellipse that the two tapes leave. */
   readonly worstAxis: number;
   /** Which side of the line from the first to the second reference the mark lies on. */
-  readonly side: 'left' | 'right';
+  readonly side: Side;
   readonly check: Tie | null;
 };
 
@@ -137,9 +138,4 @@ function checkTie([a, b]: readonly [Candidate, Candidate], usable: readonly Cand
     if (best === null || sine > best.sine + TIE_EQUAL_M) best = { tie: third.tie, sine };
   }
   return best?.tie ?? null;
-}
-
-/** Seen from `a` looking to `b`; a point on the line counts as left. */
-export function sideOf(p: Point, a: Point, b: Point): 'left' | 'right' {
-  return (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x) >= 0 ? 'left' : 'right';
 }

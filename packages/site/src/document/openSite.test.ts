@@ -162,7 +162,7 @@ describe('a site file with something wrong in it', () => {
     [{ by: 'bearing', from: ref('head'), azimuth: 1, distance: -1 }, 'distance'],
     [{ by: 'turn', turn: 4, distance: 1 }, 'turn'],
     [{ by: 'between', from: ref('head'), to: ref('end'), fraction: 11 }, 'fraction'],
-    [{ by: 'tapes', tapes: [{ from: ref('head'), distance: 3 }], near: { x: 0, y: 0 } }, 'tapes'],
+    [{ by: 'tapes', tapes: [{ from: ref('head'), distance: 3 }], side: 'left' }, 'tapes'],
   ])('is told that a spot cannot be %j', (spot, field) => {
     expect(problemsWith('features.2.vertices.0.spot', spot)).toEqual([
       ['wrong-value', `features.2.vertices.0.spot.${field}`],

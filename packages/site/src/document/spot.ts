@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { azimuth, coordinate, id, length, planPoint, positiveLength, sweep, turn } from './scalars';
+import { azimuth, coordinate, id, length, positiveLength, sweep, turn } from './scalars';
 
 /** Names one point of one thing: `of` a feature or a path, `at` one of its vertices. */
 export const ref = z.strictObject({ of: id, at: id });
@@ -22,7 +22,8 @@ const arc = z.strictObject({
  * the point and all that hangs on it.
  *
  * - `finger`: put there by eye (assumed); `coordinates`: typed in the site frame (measured)
- * - `tapes`: two or more taped distances; `near` tells which of the two crossings is meant
+ * - `tapes`: two or more taped distances, from the near face of what is round and taped so (see `kinds/`); `side` tells which of
+ *   the two crossings of the first two is meant, seen from the first point to the second
  * - `offset`: `along` the line `from`→`to`, then square off it by `out`, right of that direction positive
  * - `bearing`: azimuth and distance from another point
  * - `between`: on the line `from`→`to` at a fraction of its length
@@ -35,7 +36,11 @@ const arc = z.strictObject({
 export const spot = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('finger'), x: coordinate, y: coordinate }),
   z.strictObject({ by: z.literal('coordinates'), x: coordinate, y: coordinate }),
-  z.strictObject({ by: z.literal('tapes'), tapes: z.array(tape).min(2).max(12), near: planPoint }),
+  z.strictObject({
+    by: z.literal('tapes'),
+    tapes: z.array(tape).min(2).max(12),
+    side: z.enum(['left', 'right']),
+  }),
   z.strictObject({
     by: z.literal('offset'),
     from: ref,

@@ -39,7 +39,7 @@ const yard: Site = {
               { from: { of: 'pole', at: 'a' }, distance: 6 },
               { from: { of: 'nail', at: 'a' }, distance: 8 },
             ],
-            near: { x: 3, y: 5 },
+            side: 'left',
           },
         },
       ],

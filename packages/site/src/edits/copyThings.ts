@@ -81,8 +81,6 @@ function movedSpot(spot: Spot, by: Point): Spot {
     case 'finger':
     case 'coordinates':
       return { ...spot, x: spot.x + by.x, y: spot.y + by.y };
-    case 'tapes':
-      return { ...spot, near: { x: spot.near.x + by.x, y: spot.near.y + by.y } };
     default:
       return spot;
   }

@@ -15,7 +15,7 @@ const site = yard({
           { from: ref('head'), distance: 6 },
           { from: ref('end'), distance: 16 },
         ],
-        near: { x: 5, y: 4 },
+        side: 'left',
       },
     ]),
   ],

@@ -9,6 +9,7 @@ const samples: FindingValues = {
   'tapes-too-long': { gap: 0.5, a: 'House A', b: 'f3' },
   'tapes-same-place': { a: 'House A', b: 'f3' },
   'tapes-not-converged': { a: 'House A' },
+  'tapes-one-way': { axis: 0.3 },
   'tapes-disagree': { worst: 'House A', by: -0.5 },
   'weak-cut': { cut: 0.2 },
   'line-has-no-length': { a: 'House A', b: 'House B' },

@@ -37,7 +37,14 @@ const sentences: Sentences = {
   }),
   'tapes-not-converged': ({ a }, { thing, name }) => ({
     text: `No place fits the tapes to ${thing}, the first of which is from ${name(a)}.`,
-    cure: 'Drag the point near to where it really is, then check each tape.',
+    cure: 'Check which points they were taken from, and each tape.',
+  }),
+  'tapes-one-way': ({ axis }, { thing, length }) => ({
+    text:
+      axis === null
+        ? `The tapes to ${thing} all run one way, so they do not tell how far it lies to the side.`
+        : `The tapes to ${thing} all run nearly one way, so they leave it unsure by ${length(axis)} to the side.`,
+    cure: `Tape it from one more point, so that two tapes cross at ${goodCut}.`,
   }),
   'tapes-disagree': ({ worst, by }, { thing, name, length }) => ({
     text: `The tapes to ${thing} disagree: the one from ${name(worst)} is ${length(Math.abs(by))} ${by < 0 ? 'shorter' : 'longer'} than the place that fits them all best.`,
