@@ -1,4 +1,4 @@
-import { alignThings, type PointOwner, parseTurn, rotateThing, setLocked } from '@footmark/site';
+import { alignThings, type PointOwner, parseTurn, rotateThings, setLocked } from '@footmark/site';
 import { Copy, CopyPlus, Lock, LockOpen, Trash2 } from 'lucide-react';
 import { useState } from 'react';
 import { Action } from '../controls/Action';
@@ -97,12 +97,7 @@ function TurnField({ ids }: { readonly ids: readonly string[] }) {
   const rotate = () => {
     const about = middleOf(ids);
     if (turn === undefined || about === null) return;
-    edit('Turn', (site) =>
-      ids.reduce(
-        (now, id) => rotateThing(now, { id, about, angle: turn, places: derivedFrom(now).points }),
-        site,
-      ),
-    );
+    edit('Turn', (site) => rotateThings(site, { ids, about, angle: turn, places: derivedFrom(site).points }));
     setTurn(undefined);
     setTurns((n) => n + 1);
   };

@@ -88,7 +88,9 @@ function VertexForm({ owner, closed, vertex, index }: Omit<Props, 'isOpen'>) {
         />
       )}
       <div className={styles.actions}>
-        {vertex.spot.by === 'finger' ? null : <Action onPress={letGo}>Let go: drag it by hand</Action>}
+        {vertex.spot.by === 'finger' || vertex.spot.by === 'arc' ? null : (
+          <Action onPress={letGo}>Let go: drag it by hand</Action>
+        )}
         {next === undefined ? null : <Action onPress={insert}>Point between this and the next</Action>}
         {owner.vertices.length > fewestVertices(owner) ? (
           <Action onPress={remove}>Remove this point</Action>

@@ -104,7 +104,7 @@ export {
 export { type LegChange, type LegProblem, setLegLength } from './edits/setLegLength';
 export { changeSite, newSite, type SiteFacts } from './edits/siteEdits';
 export { type SoundEdit, soundEdit } from './edits/soundEdit';
-export { alignThings, rotateThing, setLocked } from './edits/thingEdits';
+export { alignThings, rotateThings, setLocked } from './edits/thingEdits';
 export { addUnderlay, changeUnderlay, removeUnderlay } from './edits/underlayEdits';
 export {
   freeVertexId,

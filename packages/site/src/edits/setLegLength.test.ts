@@ -6,17 +6,25 @@ import type { Site } from '../document/site';
 import type { Spot } from '../document/spot';
 import { setLegLength } from './setLegLength';
 import { newSite } from './siteEdits';
-import { rotateThing } from './thingEdits';
 
 const east = Math.PI / 2;
 
 function site(...spots: readonly Spot[]): Site {
+  return outline('building', {}, ...spots);
+}
+
+function outline(
+  kind: 'building' | 'boundary',
+  facts: Pick<Feature, 'closing' | 'balance'>,
+  ...spots: readonly Spot[]
+): Site {
   const units = { length: 'm', diameter: 'mm', direction: 'azimuth' } as const;
   const house = {
     id: 'h',
-    kind: 'building',
+    kind,
     name: 'House',
     fields: {},
+    ...facts,
     vertices: spots.map((spot, i) => ({ id: 'abcd'[i] ?? 'z', spot })),
   } as Feature; // a building with no fields
   return { ...newSite({ id: 's', name: 's', createdAt: '2026-01-01T00:00:00Z', units }), features: [house] };
@@ -90,13 +98,49 @@ describe('setLegLength', () => {
     const args = { of: 'h', end: 'c', distance: 3, keeps: 'start', places: derive(tied).points } as const;
     expect(setLegLength(tied, args)).toEqual({ ok: false, code: 'held' });
   });
-});
 
-describe('rotateThing', () => {
-  it('turns right about a point and keeps every length', () => {
+  it('of a side behind a curve, keeping its end, leaves the curve a curve', () => {
+    // b (0, 10) to c (20, 10) is half a turn of R 10 m
+    const lot = site(
+      { by: 'finger', x: 0, y: 0 },
+      { by: 'finger', x: 0, y: 10 },
+      { by: 'arc', radius: 10, sweep: 2 * east, chord: east },
+      { by: 'turn', turn: 0, distance: 10 },
+    );
+    const shorter = change(lot, 'd', 8, 'end');
+    expect(corners(shorter)[2]).toEqual({ x: expect.closeTo(20, 9), y: expect.closeTo(8, 9) });
+    expect(corners(shorter)[3]).toEqual({ x: expect.closeTo(20, 9), y: expect.closeTo(0, 9) });
+    expect(derive(shorter).features.get('h')?.sweeps).toEqual([0, 2 * east, 0]);
+  });
+
+  it('of the closing course is its measured length; of a closing curve there is none', () => {
     const places = derive(taped).points;
-    const turned = rotateThing(taped, { id: 'h', about: { x: 0, y: 0 }, angle: east, places });
-    expect(corners(turned)[1]).toEqual({ x: expect.closeTo(0, 9), y: expect.closeTo(-10, 9) });
-    for (const i of [0, 1, 2, 3]) expect(lengthTo(turned, i)).toBeCloseTo(lengthTo(taped, i), 9);
+    const course = { by: 'course', azimuth: 2 * east, distance: 6 } as const;
+    const spots = taped.features[0]?.vertices.map((v) => v.spot) ?? [];
+    const closed = outline('boundary', { closing: course }, ...spots);
+    const longer = change(closed, 'a', 6.25, 'start');
+    expect(longer.features[0]?.closing).toEqual({ ...course, distance: 6.25 });
+    expect(corners(longer)).toEqual(corners(closed));
+    expect(derive(longer).features.get('h')?.closure?.length).toBeCloseTo(0.25, 9);
+    const curve = { by: 'arc', radius: 3, sweep: 2 * east, chord: 2 * east } as const;
+    for (const keeps of ['start', 'end'] as const) {
+      const args = { of: 'h', end: 'a', distance: 7, keeps, places };
+      expect(setLegLength(outline('boundary', { closing: curve }, ...spots), args)).toEqual({
+        ok: false,
+        code: 'curve',
+      });
+    }
+  });
+
+  it('is refused where the sides are balanced, as one would move all corners', () => {
+    const closing = { by: 'course', azimuth: 2 * east, distance: 6.3 } as const;
+    const spots = taped.features[0]?.vertices.map((v) => v.spot) ?? [];
+    const lot = outline('boundary', { closing, balance: 'compass' }, ...spots);
+    for (const end of ['a', 'c']) {
+      for (const keeps of ['start', 'end'] as const) {
+        const args = { of: 'h', end, distance: 7, keeps, places: derive(lot).points };
+        expect(setLegLength(lot, args)).toEqual({ ok: false, code: 'balanced' });
+      }
+    }
   });
 });

@@ -1,17 +1,22 @@
 import { azimuthBetween, type Point, pointAtAzimuth } from '@footmark/geometry';
+import { hasClosing, isBalanced } from '../derive/closing';
+import type { Feature } from '../document/feature';
 import type { PathVertex } from '../document/path';
 import { isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import { followsPrevious, type Spot } from '../document/spot';
+import { followsPrevious, type LegSpot, type Spot } from '../document/spot';
 import { kindSpec } from '../kinds/featureKinds';
 import { unknown } from './edit';
+import { setClosing } from './featureEdits';
+import { spotAt } from './holdPlaces';
 import { withVertices } from './vertexEdits';
 
 /**
- * Why a leg cannot be given a length: its end that would have to move is `held` by tapes or other points, the leg is a `curve`, or it
- * is the side that `closes` an outline whose corners are counted from its first.
+ * Why a leg cannot be given a length: its end that would have to move is `held` by tapes or other points, the leg is a `curve`, it
+ * is the side that `closes` an outline whose corners are counted from its first, or it is one of an outline that is `balanced`, whose
+ * sides are not as long as they were measured.
  */
-export type LegProblem = 'held' | 'curve' | 'closes';
+export type LegProblem = 'held' | 'curve' | 'closes' | 'balanced';
 
 export type LegChange =
   | { readonly ok: true; readonly site: Site }
@@ -29,8 +34,9 @@ type Args = {
 
 /**
  * Gives the leg that ends at a vertex a length (m); its direction stays. Keeping the start, the end moves, and with it what is counted
- * from it. Keeping the end, only the start moves, and if it was counted from the point before it becomes a place by eye. Throws when
- * there is no such leg.
+ * from it. Keeping the end, only the start moves, and if it was counted from the point before it becomes a place by eye, or stays the
+ * end of a curve of the same sweep. The last side of an outline with a closing course is that course: its measured length changes and no
+ * corner moves. Throws when there is no such leg.
  */
 export function setLegLength(site: Site, { of, end, distance, keeps, places }: Args): LegChange {
   const owner = pointOwners(site).find((o) => o.id === of) ?? unknown('thing', of);
@@ -41,9 +47,11 @@ export function setLegLength(site: Site, { of, end, distance, keeps, places }: A
   const place = (v: { id: string } | undefined) => places.get(refKey({ of, at: v?.id ?? '' }))?.at;
   const [a, b] = [place(startVertex), place(endVertex)];
   if (startVertex === undefined || endVertex === undefined || !a || !b) return unknown('leg', `${of}/${end}`);
-  if (endVertex.spot.by === 'arc') return { ok: false, code: 'curve' };
-  const azimuth = azimuthBetween(a, b);
+  if (isBalanced(owner)) return { ok: false, code: 'balanced' };
   const closing = index === 0;
+  if (closing && hasClosing(owner)) return closingLength(site, owner, distance);
+  if (!closing && endVertex.spot.by === 'arc') return { ok: false, code: 'curve' };
+  const azimuth = azimuthBetween(a, b);
   const chained = closing && followsPrevious(owner.vertices[1]?.spot ?? endVertex.spot);
 
   if (keeps === 'start') {
@@ -55,7 +63,10 @@ export function setLegLength(site: Site, { of, end, distance, keeps, places }: A
   const start = startVertex.spot;
   const free = start.by === 'finger' || start.by === 'coordinates' || followsPrevious(start);
   if (!free) return { ok: false, code: 'held' };
-  const startSpot: Spot = { by: start.by === 'coordinates' ? 'coordinates' : 'finger', ...startAt };
+  const startSpot: Spot =
+    start.by === 'coordinates'
+      ? { by: 'coordinates', ...startAt }
+      : spotAt(startAt, start, place(owner.vertices[from - 1]));
   // the end stays: a course from the moved start leads to where it was
   const endSpot: Spot = followsPrevious(endVertex.spot)
     ? { by: 'course', azimuth, distance }
@@ -68,6 +79,13 @@ export function setLegLength(site: Site, { of, end, distance, keeps, places }: A
     );
     return { ok: true, site: edited };
   }
+}
+
+function closingLength(site: Site, feature: Feature & { closing: LegSpot }, distance: number): LegChange {
+  const { id, closing } = feature;
+  return closing.by === 'arc'
+    ? { ok: false, code: 'curve' }
+    : { ok: true, site: setClosing(site, { id, closing: { ...closing, distance } }) };
 }
 
 function movedEnd(spot: Spot, to: Point, distance: number): Spot | null {

@@ -13,7 +13,7 @@ import { setBalance, setClosing } from './featureEdits';
 import { addControl, changeControl, removeControl, setNorth } from './frameEdits';
 import { removeThing } from './removeThing';
 import { soundEdit } from './soundEdit';
-import { rotateThing } from './thingEdits';
+import { rotateThings } from './thingEdits';
 import { addUnderlay, changeUnderlay, removeUnderlay } from './underlayEdits';
 import { insertVertex, moveThings, removeVertex, setSpot } from './vertexEdits';
 
@@ -131,7 +131,12 @@ describe('closing courses', () => {
       balance: 'compass',
     });
     const about = { x: 7, y: -3 };
-    const turned = rotateThing(closed, { id: 'lot', about, angle: 70 * DEGREE, places: placesOf(closed) });
+    const turned = rotateThings(closed, {
+      ids: ['lot'],
+      about,
+      angle: 70 * DEGREE,
+      places: placesOf(closed),
+    });
     const [was, is] = [derive(closed).features.get('lot'), derive(turned).features.get('lot')];
     for (const [i, p] of (was?.points ?? []).entries()) {
       expect(distance(is?.points[i] ?? about, about)).toBeCloseTo(distance(p, about), 9);

@@ -2,11 +2,10 @@ import { normalizeAzimuth, type Point, rotate } from '@footmark/geometry';
 import type { PathVertex } from '../document/path';
 import { pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import type { LegSpot, Spot } from '../document/spot';
+import { type LegSpot, refsOfSpot, type Spot } from '../document/spot';
 import { type Edit, unknown } from './edit';
+import { type Places, placesWithin } from './holdPlaces';
 import { moveThing, withVertices } from './vertexEdits';
-
-type Places = ReadonlyMap<string, { at: Point }>;
 
 /** Keeps a feature or a path from being moved or changed by a slip of the hand, or lets go of it. */
 export const setLocked: Edit<{ id: string; locked: boolean }> = (site, { id, locked }) => {
@@ -20,21 +19,27 @@ export const setLocked: Edit<{ id: string; locked: boolean }> = (site, { id, loc
 };
 
 /**
- * Turns a feature or a path about a point by an angle (rad, right positive). Its legs keep their lengths and turns; a point that
- * was measured from other points becomes a place by eye, as those measurements no longer hold.
+ * Turns features and paths together about a point by an angle (rad, right positive). What is measured among them keeps its measurement;
+ * a point of theirs that was measured from anything else becomes a place by eye, as that no longer holds. `places`: where they are now.
  */
-export const rotateThing: Edit<{ id: string; about: Point; angle: number; places: Places }> = (
+export const rotateThings: Edit<{ ids: readonly string[]; about: Point; angle: number; places: Places }> = (
   site,
-  { id, about, angle, places },
+  { ids, about, angle, places },
 ) => {
-  const turned = withVertices(site, id, (vertices) =>
-    vertices.map((v): PathVertex => {
-      const place = places.get(refKey({ of: id, at: v.id }))?.at;
-      return { ...v, spot: turnedSpot(v.spot, place, about, angle) };
-    }),
-  );
+  const chosen = new Set(ids);
+  const turned = ids.reduce((now, id) => {
+    const placeOf = placesWithin(id, places);
+    return withVertices(now, id, (vertices) =>
+      vertices.map((v): PathVertex => {
+        const place = placeOf(v);
+        const stays = place === undefined || refsOfSpot(v.spot).every((ref) => chosen.has(ref.of));
+        const spot = stays ? v.spot : { by: 'finger' as const, x: place.x, y: place.y };
+        return { ...v, spot: turnedSpot(spot, about, angle) };
+      }),
+    );
+  }, site);
   const features = turned.features.map((f) =>
-    f.id === id && f.closing !== undefined ? { ...f, closing: turnedLeg(f.closing, angle) } : f,
+    chosen.has(f.id) && f.closing !== undefined ? { ...f, closing: turnedLeg(f.closing, angle) } : f,
   );
   return { ...turned, features };
 };
@@ -50,7 +55,8 @@ function turnedLeg(leg: LegSpot, angle: number): LegSpot {
   }
 }
 
-function turnedSpot(spot: Spot, place: Point | undefined, about: Point, angle: number): Spot {
+/** A spot after all that it is measured from has turned with it. */
+function turnedSpot(spot: Spot, about: Point, angle: number): Spot {
   switch (spot.by) {
     case 'finger':
     case 'coordinates':
@@ -59,8 +65,13 @@ function turnedSpot(spot: Spot, place: Point | undefined, about: Point, angle: n
     case 'arc':
     case 'turn':
       return turnedLeg(spot, angle);
-    default:
-      return place === undefined ? spot : { by: 'finger', ...rotate(place, -angle, about) };
+    case 'bearing':
+      return { ...spot, azimuth: normalizeAzimuth(spot.azimuth + angle) };
+    case 'tapes':
+    case 'offset':
+    case 'between':
+    case 'at':
+      return spot;
   }
 }
 
