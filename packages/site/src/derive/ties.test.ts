@@ -40,6 +40,13 @@ describe('chooseTies', () => {
     expect(ties?.check?.distance).toBeCloseTo(Math.sqrt(101), 12);
   });
 
+  it('checks by no point that reads alike on the wrong side of the line of references', () => {
+    const mark = { x: 5, y: 8 };
+    const line = [post('a', 0, 0), post('b', 10, 0), post('middle', 5, 0)];
+    expect(tiesAt(mark, line)?.check).toBeNull();
+    expect(tiesAt(mark, [...line, post('off', 5, -20)])?.check?.from.ref.of).toBe('off');
+  });
+
   it('says on which side of the line of references the mark lies', () => {
     const ties = tiesAt(ORIGIN, [post('east', 10, 0), post('north', 0, 9)]);
     expect(ties?.pair.map((t) => t.from.ref.of)).toEqual(['north', 'east']); // nearest first

@@ -38,12 +38,15 @@ const SHORTEST_TIE_M = 0.15;
 /** Tapes that run almost in one line (sine of the cut angle below this) fix nothing. */
 const WEAKEST_SINE = 0.05;
 
+/** A check reads differently at a wrong place by this many deviations of the tape: less is lost in the pull. */
+const CHECK_TELLS_SIGMAS = 5;
+
 /** Pairs whose ellipses differ by less (m) count as equal, and the nearer one stays. */
 const TIE_EQUAL_M = 1e-6;
 
 /**
  * Picks, among the reference points within the tape's length and in open sight, the pair with the smallest worst axis of the
- * resulting ellipse, and a third that cuts best with both. Null when no pair is to be had.
+ * resulting ellipse, and a third that cuts best with both and tells the mark from its mirror image. Null when no pair is to be had.
  */
 export function chooseTies(
   mark: Point,
@@ -69,7 +72,7 @@ export function chooseTies(
     cutAngle: cutAngleAt(mark, a.tie.from.at, b.tie.from.at),
     worstAxis: worst,
     side: sideOf(mark, a.tie.from.at, b.tie.from.at),
-    check: checkTie([a, b], usable),
+    check: checkTie(mark, [a, b], usable, tape),
   };
 }
 
@@ -129,13 +132,33 @@ function candidates(
     }));
 }
 
-/** The third tape that cuts the weaker of the two best; a check that runs along a tape would find no error of it. */
-function checkTie([a, b]: readonly [Candidate, Candidate], usable: readonly Candidate[]): Tie | null {
+/**
+ * The third tape that cuts the weaker of the two best: a check that runs along a tape would find no error of it, and one from the
+ * line of the two references none of a mark that was painted on the wrong side of it.
+ */
+function checkTie(
+  mark: Point,
+  [a, b]: readonly [Candidate, Candidate],
+  usable: readonly Candidate[],
+  tape: TapeMeasure,
+): Tie | null {
+  const mirrored = mirroredOver(mark, a.tie.from.at, b.tie.from.at);
+  const told = CHECK_TELLS_SIGMAS * tape.sigma;
   let best: { tie: Tie; sine: number } | null = null;
   for (const third of usable) {
     if (third === a || third === b) continue;
+    const { at } = third.tie.from;
+    if (Math.abs(distance(at, mirrored) - distance(at, mark)) < told) continue;
     const sine = Math.min(sineOfCut(third, a), sineOfCut(third, b));
+    if (sine < WEAKEST_SINE) continue;
     if (best === null || sine > best.sine + TIE_EQUAL_M) best = { tie: third.tie, sine };
   }
   return best?.tie ?? null;
+}
+
+/** The other place that two tapes give: the mark's image in the line of their references, which stand apart. */
+function mirroredOver(mark: Point, a: Point, b: Point): Point {
+  const along = scale(subtract(b, a), 1 / distance(a, b));
+  const out = cross(along, subtract(mark, a));
+  return { x: mark.x + 2 * out * along.y, y: mark.y - 2 * out * along.x };
 }
