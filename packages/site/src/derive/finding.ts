@@ -50,9 +50,11 @@ export type FindingValues = {
   'entry-not-on-path': { entry: string; path: string; distance: number; reach: number };
   'entry-beside-path': { entry: string; path: string; distance: number };
   'branch-not-on-run': { branch: string };
+  'sweep-does-not-fit': { riser: number; sweepRadius: number };
   // readings
   'reading-before-zero': { reading: number; zero: number };
   'reading-in-riser': { short: number };
+  'reading-off-known-way': { beyond: number; length: number };
   'reading-past-end': { beyond: number; length: number; path: string };
   'counter-went-back': { reading: number; before: string; beforeReading: number };
   'reading-in-drop': Record<never, never>;

@@ -72,12 +72,12 @@ function placeMark(
   const plan = place === null ? null : planAt(setting.paths, place);
   if (place === null || plan === null) {
     const last = setting.paths.get(route.legs.at(-1)?.path ?? '');
+    const past = { beyond: trace.along - route.length, length: route.length };
+    const path = last?.path.name || last?.path.id || '';
     findings.push(
-      finding('reading-past-end', 'error', target, {
-        beyond: trace.along - route.length,
-        length: route.length,
-        path: last?.path.name || last?.path.id || '',
-      }),
+      route.cutShort
+        ? finding('reading-off-known-way', 'error', target, past)
+        : finding('reading-past-end', 'error', target, { ...past, path }),
     );
     return null;
   }

@@ -32,6 +32,25 @@ describe('readingsAlong', () => {
     expect(along({ zero: { at: 'stack-base', counter: 1 } }, [3]).along).toEqual([2]);
   });
 
+  it('a riser too short for its sweep takes nothing off: no mark is moved forward by it', () => {
+    const zero = { at: 'rim', counter: 5, riser: 0, sweepRadius: 0.2286 } as const;
+    const { along: found, inPipe, findings, readings } = along({ zero }, [4.98, 5, 8]);
+    expect(readings[2]?.trace.entryLeg).toBe(0);
+    expect([found[1], found[2]]).toEqual([0, 3]);
+    expect(inPipe).toEqual([false, true, true]);
+    expect(findings).toMatchObject([
+      {
+        code: 'sweep-does-not-fit',
+        severity: 'warning',
+        at: { kind: 'run', id: 'run' },
+        values: { riser: 0, sweepRadius: 0.2286 },
+      },
+      { code: 'reading-before-zero', at: { id: 'r1' } },
+    ]);
+    const fits = along({ zero: { at: 'rim', counter: 0, riser: 0.2286, sweepRadius: 0.2286 } }, [1]);
+    expect(fits.findings).toEqual([]);
+  });
+
   it('says that a reading is still in the riser, and by how much', () => {
     const { inPipe, findings } = along(
       { zero: { at: 'rim', counter: 0, riser: 2, sweepRadius: 0 } },

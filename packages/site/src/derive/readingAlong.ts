@@ -29,6 +29,12 @@ export function readingsAlong(
   findings: Finding[],
 ): readonly { readonly reading: Reading; readonly trace: ReadingTrace; readonly inPipe: boolean }[] {
   const leg = entryLegOf(run);
+  if (run.zero.at === 'rim' && run.zero.riser < run.zero.sweepRadius) {
+    const { riser, sweepRadius } = run.zero;
+    findings.push(
+      finding('sweep-does-not-fit', 'warning', { kind: 'run', id: run.id }, { riser, sweepRadius }),
+    );
+  }
   let shift = 0;
   let before: Reading | null = null;
   return run.readings.map((reading) => {
@@ -66,17 +72,13 @@ export function readingsAlong(
     } else if (along < 0) {
       findings.push(finding('reading-in-riser', 'error', at, { short: -along }));
     }
-    return { reading, trace, inPipe: along >= 0 };
+    return { reading, trace, inPipe: cable >= 0 && along >= 0 };
   });
 }
 
-/** Cable (m) between the counter's zero and the pipe. */
+/** Cable (m) between the counter's zero and the pipe, at least 0: a sweep that saves more than its riser is long does not fit in it. */
 export function entryLegOf(run: Run): number {
-  return run.zero.at === 'rim'
-    ? entryLeg({
-        riserDrop: run.zero.riser,
-        sweepRadius: run.zero.sweepRadius,
-        sweepAngle: RISER_SWEEP_ANGLE,
-      })
-    : 0;
+  if (run.zero.at !== 'rim') return 0;
+  const { riser, sweepRadius } = run.zero;
+  return Math.max(0, entryLeg({ riserDrop: riser, sweepRadius, sweepAngle: RISER_SWEEP_ANGLE }));
 }

@@ -39,6 +39,18 @@ describe('a run with the flow', () => {
     expect(routed({ entry: 'mid', path: 'main' }, [3], { ...tee(), features }).places).toEqual([['main', 7]]);
   });
 
+  it('starts at the bend that is tied to its entry, however far the arc passes beside it', () => {
+    const features = [thing('corner', 'cleanout', [typed(0, 10)])];
+    const vertices = [typed(0, 0), { by: 'at', point: ref('corner') } as const, typed(10, 10)];
+    const { legs, findings } = routed({ entry: 'corner', path: 'main' }, [], {
+      features,
+      paths: [pipe('main', vertices, { bendRadius: 3 })],
+    });
+    expect(findings).toEqual([]);
+    // 7 m to the arc, and half of its 3·π/2
+    expect(legs?.[0]?.[1]).toBeCloseTo(7 + (3 * Math.PI) / 4, 9);
+  });
+
   it('counts the slope: 5 of cable for 4 of plan', () => {
     const paths = [
       pipe('main', [typed(0, 0), typed(20, 0)], {
@@ -89,12 +101,37 @@ describe('a run against the flow', () => {
     expect(findings).toMatchObject([
       { code: 'branch-not-on-run', severity: 'error', values: { branch: 'branch' } },
     ]);
-    expect(legs).toEqual([['main', 4, 0]]);
+    expect(legs).toEqual([['main', 4, 4]]);
   });
 
   it('cannot turn into a path that joins another', () => {
     const { findings } = routed({ ...up, branches: ['branch', 'branch'] });
     expect(findings).toMatchObject([{ code: 'branch-not-on-run' }]);
+  });
+});
+
+describe('a branch list that makes no sense', () => {
+  const up = { entry: 'end', path: 'main', direction: 'against-flow' } as const;
+
+  it('puts no mark on a pipe that the camera did not follow', () => {
+    const stray = pipe('stray', [typed(30, 5), typed(30, 0)]);
+    const parts = { ...tee(), paths: [...tee().paths, stray] };
+    const alone = routed({ ...up, branches: ['stray'] }, [0, 14], parts);
+    expect(alone.places).toEqual([['main', 20], null]);
+    expect(alone.findings.map((f) => [f.code, f.severity])).toEqual([
+      ['branch-not-on-run', 'error'],
+      ['reading-off-known-way', 'error'],
+    ]);
+    expect(alone.findings[1]?.values).toEqual({ beyond: 14, length: 0 });
+  });
+
+  it('keeps the way up to where it still made sense', () => {
+    const { legs, places } = routed({ ...up, branches: ['branch', 'branch'] }, [8, 10, 12]);
+    expect(legs).toEqual([
+      ['main', 20, 10],
+      ['branch', 5, 5],
+    ]);
+    expect(places).toEqual([['main', 12], ['main', 10], null]);
   });
 });
 

@@ -1,4 +1,4 @@
-import { developedAt, locate, stationAtDeveloped, stationOf } from '@footmark/geometry';
+import { developedAt, locate, stationAtDeveloped, stationOf, stationOfVertex } from '@footmark/geometry';
 import type { Run } from '../document/run';
 import type { DerivedFeature } from './deriveFeatures';
 import type { DerivedPath } from './derivePaths';
@@ -19,6 +19,8 @@ export type RunRoute = {
   readonly legs: readonly RouteLeg[];
   readonly entryStation: number;
   readonly length: number;
+  /** The way goes on from here, but where to is not known: the run's branches make no sense from here on. */
+  readonly cutShort: boolean;
 };
 
 /** A place on a run's way. `inDrop`: within a vertical drop, where the plan stands still. */
@@ -71,6 +73,8 @@ function stationOfEntry(
     findings.push(finding('run-has-no-entry', 'error', at, {}));
     return null;
   }
+  const tied = tiedStation(on, entry.feature.id);
+  if (tied !== null) return tied;
   const nearest = stationOf(on.line, place);
   const names = {
     entry: entry.feature.name || entry.feature.id,
@@ -81,14 +85,16 @@ function stationOfEntry(
     findings.push(finding('entry-not-on-path', 'error', at, { ...names, reach }));
     return null;
   }
-  if (nearest.distance > ENTRY_ON_PATH_M && !isTiedTo(on, entry.feature.id)) {
+  if (nearest.distance > ENTRY_ON_PATH_M) {
     findings.push(finding('entry-beside-path', 'note', at, names));
   }
   return nearest.station;
 }
 
-function isTiedTo(on: DerivedPath, feature: string): boolean {
-  return on.path.vertices.some((v) => v.spot.by === 'at' && v.spot.point.of === feature);
+/** Station of the vertex that is said to be at a feature, null without one. At a bend that is the middle of its arc. */
+function tiedStation(on: DerivedPath, feature: string): number | null {
+  const index = on.path.vertices.findIndex((v) => v.spot.by === 'at' && v.spot.point.of === feature);
+  return index < 0 ? null : stationOfVertex(on.line, index);
 }
 
 function routeWithFlow(
@@ -109,7 +115,7 @@ function routeWithFlow(
     from = current.joins?.station ?? 0;
     current = current.joins === null ? undefined : paths.get(current.joins.path);
   }
-  return { legs, entryStation, length: along };
+  return { legs, entryStation, length: along, cutShort: false };
 }
 
 function routeAgainstFlow(
@@ -128,7 +134,8 @@ function routeAgainstFlow(
     if (branch === undefined || branch.joins?.path !== current.path.id || branch.joins.station > from) {
       const name = branch === undefined ? branchId : branch.path.name || branchId;
       findings.push(finding('branch-not-on-run', 'error', { kind: 'run', id: run.id }, { branch: name }));
-      break;
+      const known = routeLeg(current, from, from, along); // no further: nobody knows where it left this pipe
+      return { legs: [...legs, known], entryStation, length: along, cutShort: true };
     }
     const leg = routeLeg(current, from, branch.joins.station, along);
     legs.push(leg);
@@ -138,7 +145,7 @@ function routeAgainstFlow(
   }
   const last = routeLeg(current, from, 0, along, from > 0 ? 'before' : 'after'); // up the drop at the head, if any
   legs.push(last);
-  return { legs, entryStation, length: last.toAlong };
+  return { legs, entryStation, length: last.toAlong, cutShort: false };
 }
 
 /** `side` tells whether the leg ends below a drop at its end (`after` it in the flow) or above. */

@@ -39,8 +39,10 @@ const samples: FindingValues = {
   'entry-not-on-path': { entry: 'f3', path: 'Lateral', distance: 2, reach: 0.9144 },
   'entry-beside-path': { entry: 'f3', path: 'Lateral', distance: 0.5 },
   'branch-not-on-run': { branch: 'p2' },
+  'sweep-does-not-fit': { riser: 0, sweepRadius: 0.2286 },
   'reading-before-zero': { reading: 0.1, zero: 0.3 },
   'reading-in-riser': { short: 0.5 },
+  'reading-off-known-way': { beyond: 3, length: 27 },
   'reading-past-end': { beyond: 3.1 * 0.3048, length: 27, path: 'Lateral' },
   'counter-went-back': { reading: 5, before: 'A3', beforeReading: 6 },
   'reading-in-drop': {},
@@ -55,7 +57,7 @@ const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
 
 function targetOf(code: FindingCode): Target {
   if (code.startsWith('path-') || /^b(end|ranch)/.test(code)) return { kind: 'path', id: 'p1' };
-  if (code.startsWith('run-') || code.startsWith('entry-')) return { kind: 'run', id: 'r1' };
+  if (/^(run-|entry-|sweep-)/.test(code)) return { kind: 'run', id: 'r1' };
   if (/^(tapes|weak|line|tree|outline|boundary|cannot|control)/.test(code))
     return { kind: 'feature', id: 'f5', vertex: 'b' };
   return { kind: 'reading', run: 'r1', id: 'q4' };

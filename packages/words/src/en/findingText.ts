@@ -183,6 +183,10 @@ const sentences: Sentences = {
     text: `${thing} cannot turn into ${name(branch)}, which does not join the pipe ahead of the camera.`,
     cure: 'Check which branches it took and in which order, and where that one joins.',
   }),
+  'sweep-does-not-fit': ({ riser, sweepRadius }, { thing, length }) => ({
+    text: `The riser of ${thing} is given as ${length(riser)}, shorter than the ${length(sweepRadius)} radius of the sweep at its foot.`,
+    cure: 'Measure the riser from the rim down to the pipe, or give its sweep a smaller radius.',
+  }),
 
   'reading-before-zero': ({ reading, zero }, { thing, counter }) => ({
     text: `${thing} is before the zero: the count is ${counter(reading)} and the zero is ${counter(zero)}.`,
@@ -191,6 +195,10 @@ const sentences: Sentences = {
   'reading-in-riser': ({ short }, { thing, length }) => ({
     text: `${thing} is still in the riser, ${length(short)} short of the pipe.`,
     cure: 'Check the length of the riser, or leave it as it is: it has no mark.',
+  }),
+  'reading-off-known-way': ({ beyond, length: known }, { thing, length }) => ({
+    text: `${thing} lies ${length(beyond)} beyond the part of the way that is known, ${length(known)} of cable from the entry.`,
+    cure: 'First put right which branches the run took.',
   }),
   'reading-past-end': ({ beyond, length: whole, path }, { thing, name, length }) => ({
     text: `${thing} lies ${length(beyond)} past the end of ${name(path)}, which is ${length(whole)} of cable from the entry.`,
