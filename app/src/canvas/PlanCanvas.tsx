@@ -113,10 +113,11 @@ export function PlanCanvas() {
       if (entry === undefined || entry.contentRect.width === 0) return;
       const { width, height } = entry.contentRect;
       const next = { width, height };
-      usePlanView.setState((view) => ({
-        size: next,
-        camera: view.camera ?? cameraFor(wholeOf(now.current), next, fitMargin(next)),
-      }));
+      usePlanView.setState((view) => {
+        const fitted = view.camera === null ? wholeOf(now.current) : view.fitted;
+        const kept = view.camera !== null && fitted === null;
+        return { size: next, fitted, camera: kept ? view.camera : cameraFor(fitted, next, fitMargin(next)) };
+      });
     });
     watch.observe(element);
     return () => watch.disconnect();
@@ -133,7 +134,8 @@ export function PlanCanvas() {
     const element = box.current;
     if (element === null) return;
     const rest = () => {
-      if (live.current.camera !== live.current.rested) usePlanView.setState({ camera: live.current.camera });
+      if (live.current.camera !== live.current.rested)
+        usePlanView.setState({ camera: live.current.camera, fitted: null });
     };
     return attachGestures(
       element,

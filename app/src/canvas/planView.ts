@@ -8,6 +8,8 @@ type Box = { readonly minX: number; readonly minY: number; readonly maxX: number
 type PlanView = {
   /** The camera at rest; null until the first site is shown. */
   readonly camera: Camera | null;
+  /** The box that the camera was fitted to and still shows: no hand has moved it since. */
+  readonly fitted: Box | null;
   readonly size: ViewSize;
   readonly theme: Theme;
 };
@@ -18,25 +20,28 @@ const READABLE_SHARE = 0.3;
 /** What the plan shows. A gesture in progress is not in here: it comes when the hand rests. */
 export const usePlanView = create<PlanView>()(() => ({
   camera: null,
+  fitted: null,
   size: { width: 800, height: 600 },
   theme: 'paper',
 }));
 
 /** Bare paper left on every side when a drawing is fitted, in pixels. */
 export function fitMargin(size: ViewSize): number {
-  return Math.min(64, size.width / 6.5);
+  return Math.min(64, Math.min(size.width, size.height) * 0.13);
 }
 
 /** Shows a box whole. */
 export function fitView(box: Box | null): void {
   usePlanView.setState((view) => ({
     camera: cameraFor(box, view.size, fitMargin(view.size)),
+    fitted: box,
   }));
 }
 
 /** Scales about the middle of the view. */
 export function zoomView(factor: number): void {
   usePlanView.setState(({ camera, size }) => ({
+    fitted: null,
     camera: camera && zoomedAt(camera, size, { x: size.width / 2, y: size.height / 2 }, factor),
   }));
 }
@@ -62,6 +67,6 @@ export function bringIntoView(p: Point): void {
     const half = { x: size.width / 2 / camera.pxPerMetre, y: size.height / 2 / camera.pxPerMetre };
     const inside =
       Math.abs(p.x - camera.centre.x) < half.x * 0.8 && Math.abs(p.y - camera.centre.y) < half.y * 0.8;
-    return inside ? {} : { camera: { ...camera, centre: p } };
+    return inside ? {} : { camera: { ...camera, centre: p }, fitted: null };
   });
 }

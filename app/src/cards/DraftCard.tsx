@@ -73,7 +73,7 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
         </div>
       )}
       {tool.shape === 'point' ? null : (
-        <div className={styles.actions}>
+        <div className={styles.dock}>
           <Action look="primary" onPress={finishDrawing} isDisabled={!isReady(tool)}>
             <Check size={20} aria-hidden /> Finish
           </Action>

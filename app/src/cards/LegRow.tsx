@@ -1,7 +1,7 @@
 import { azimuthBetween, distance } from '@footmark/geometry';
 import { type LegProblem, type PointOwner, refKey, setLegLength, type Vertex } from '@footmark/site';
 import { directionText, lengthText } from '@footmark/words';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import { Segments } from '../controls/Segments';
@@ -66,8 +66,11 @@ function LegLengthForm({ owner, start, end, length }: Omit<Props, 'isOpen'> & { 
     edit(`Change a length of ${owner.name || 'this'}`, () => done.site);
     select(targetOf(owner));
   };
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => form.current?.scrollIntoView({ block: 'center' }), []);
   return (
     <form
+      ref={form}
       className={styles.vertexForm}
       onSubmit={(event) => {
         event.preventDefault();

@@ -89,7 +89,11 @@ export function CardPane() {
           if (next !== undefined && next !== step) goTo(next);
         }}
       >
-        <TabList className={styles.list ?? ''} aria-label="Steps of the job">
+        <TabList
+          className={styles.list ?? ''}
+          aria-label="Steps of the job"
+          onClick={(event) => reopen(event.target, step)}
+        >
           {steps.map((id) => (
             <Tab key={id} id={id} className={styles.tab ?? ''}>
               {STEP_NAMES[id]}
@@ -117,6 +121,14 @@ function CardInHand() {
   if (group.length > 0) return <GroupCard ids={group} />;
   const StepCard = CARDS[step];
   return <StepCard />;
+}
+
+/** A tap on the step in hand goes back to its list, and raises a card that is down. */
+function reopen(target: EventTarget, step: Step): void {
+  const tab = target instanceof Element ? target.closest('[role="tab"]') : null;
+  if (tab === null) return;
+  if (tab.getAttribute('data-key') === step && useWorkbench.getState().tool === null) goTo(step);
+  useWorkbench.setState((w) => ({ cardHeight: w.cardHeight === 'low' ? 'half' : w.cardHeight }));
 }
 
 function nextHeight(height: CardHeight): CardHeight {
