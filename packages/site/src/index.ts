@@ -79,6 +79,7 @@ export {
   type Vertex,
 } from './document/spot';
 export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
+export type { ValueProblem } from './document/valueProblems';
 export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings } from './edits/copyThings';
 export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
@@ -103,7 +104,7 @@ export {
 } from './edits/runEdits';
 export { type LegChange, type LegProblem, setLegLength } from './edits/setLegLength';
 export { changeSite, newSite, type SiteFacts } from './edits/siteEdits';
-export { type SoundEdit, soundEdit } from './edits/soundEdit';
+export { type EditProblem, type SoundEdit, soundEdit } from './edits/soundEdit';
 export { alignThings, rotateThings, setLocked } from './edits/thingEdits';
 export { addUnderlay, changeUnderlay, removeUnderlay } from './edits/underlayEdits';
 export {

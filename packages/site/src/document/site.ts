@@ -27,6 +27,9 @@ export const tapeMeasure = z.strictObject({
 });
 export type TapeMeasure = z.infer<typeof tapeMeasure>;
 
+/** How many of each a site holds at most. */
+export const MOST_IN_SITE = { underlays: 20, features: 20_000, paths: 500, runs: 500 } as const;
+
 /**
  * The whole site: plain data, metres and radians in the site frame.
  * Nothing that can be computed is stored in it.
@@ -44,9 +47,9 @@ export const site = z.strictObject({
   tape: tapeMeasure,
   /** Entry points further than this (m) from a path are not on it. */
   entryReach: length.max(100),
-  underlays: z.array(underlay).max(20),
-  features: z.array(feature).max(20_000),
-  paths: z.array(path).max(500),
-  runs: z.array(run).max(500),
+  underlays: z.array(underlay).max(MOST_IN_SITE.underlays),
+  features: z.array(feature).max(MOST_IN_SITE.features),
+  paths: z.array(path).max(MOST_IN_SITE.paths),
+  runs: z.array(run).max(MOST_IN_SITE.runs),
 });
 export type Site = z.infer<typeof site>;

@@ -1,13 +1,18 @@
 import { type IntegrityProblem, integrityProblems } from '../document/integrity';
 import type { Site } from '../document/site';
+import { type ValueProblem, valueProblems } from '../document/valueProblems';
+
+/** Why an edit cannot be kept: a value that the file has no room for, or a name that leads nowhere or back to itself. */
+export type EditProblem = ValueProblem | IntegrityProblem;
 
 export type SoundEdit =
   | { readonly ok: true; readonly site: Site }
-  | { readonly ok: false; readonly problems: readonly IntegrityProblem[] };
+  | { readonly ok: false; readonly problems: readonly EditProblem[] };
 
 /**
- * Guards an edit that was put together from what people chose: gives the edited site back, or what would be unsound in it. An edit that
- * touches no thing, run, picture or frame is not looked at.
+ * Guards an edit that was put together from what people chose and typed: gives the edited site back, or what in it could not be read
+ * back from its file. What the edit left as it was (the same objects as in `site`, which is sound) is not looked at for its values, and
+ * for its names only when some thing, run, picture or the frame is another.
  */
 export function soundEdit(site: Site, edited: Site): SoundEdit {
   const same =
@@ -16,6 +21,6 @@ export function soundEdit(site: Site, edited: Site): SoundEdit {
     site.runs === edited.runs &&
     site.underlays === edited.underlays &&
     site.frame === edited.frame;
-  const problems = same ? [] : integrityProblems(edited);
+  const problems = [...valueProblems(site, edited), ...(same ? [] : integrityProblems(edited))];
   return problems.length === 0 ? { ok: true, site: edited } : { ok: false, problems };
 }
