@@ -92,6 +92,7 @@ export {
   setStretch,
 } from './edits/pathEdits';
 export { removeThing } from './edits/removeThing';
+export { reversePath } from './edits/reversePath';
 export {
   addReading,
   addRun,
