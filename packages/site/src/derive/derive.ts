@@ -37,7 +37,7 @@ export function derive(site: Site): Derived {
   const resolved = resolvePoints(site);
   const { features, findings: aboutFeatures } = deriveFeatures(site, resolved);
   const { paths, findings: aboutPaths } = derivePaths(site, resolved);
-  const references = referenceIndex(features);
+  const references = referenceIndex(site, features, resolved.points);
   const placed = [...features.values()];
   const setting = {
     site,

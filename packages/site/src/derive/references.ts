@@ -1,15 +1,19 @@
 import type { Point } from '@footmark/geometry';
 import Flatbush from 'flatbush';
 import { refKey } from '../document/pointOwners';
+import type { Site } from '../document/site';
 import type { Ref } from '../document/spot';
+import { type Anchor, datumOf } from './anchor';
 import type { DerivedFeature } from './deriveFeatures';
 import { faceRadiusOf } from './faceRadius';
+import type { ResolvedPoint } from './resolvePoints';
 
 /** A point on the ground that can be found again and taped from. */
 export type ReferencePoint = {
   readonly ref: Ref;
   readonly key: string;
   readonly at: Point;
+  /** It hangs on what the pipes hang on (the site's datum), so that a tape from it leads to a mark; and where the tape ends is known. */
   readonly measured: boolean;
   /** The corner's letter where the feature has several points, null where it is the one. */
   readonly corner: string | null;
@@ -28,8 +32,12 @@ export type ReferenceIndex = {
 const FIRST_LOOK = 20;
 
 /** Every point of every feature whose kind serves as a reference; a point that is `at` another is that other. */
-export function referenceIndex(features: ReadonlyMap<string, DerivedFeature>): ReferenceIndex {
-  const all = referencePoints(features);
+export function referenceIndex(
+  site: Site,
+  features: ReadonlyMap<string, DerivedFeature>,
+  places: ReadonlyMap<string, ResolvedPoint>,
+): ReferenceIndex {
+  const all = referencePoints(datumOf(site.paths, places), features, places);
   if (all.length === 0) return { all, nearestFirst: () => [] };
   const boxes = new Flatbush(all.length);
   for (const { at } of all) boxes.add(at.x, at.y, at.x, at.y);
@@ -50,23 +58,28 @@ export function referenceIndex(features: ReadonlyMap<string, DerivedFeature>): R
   };
 }
 
-function referencePoints(features: ReadonlyMap<string, DerivedFeature>): readonly ReferencePoint[] {
+function referencePoints(
+  datum: Anchor | undefined,
+  features: ReadonlyMap<string, DerivedFeature>,
+  places: ReadonlyMap<string, ResolvedPoint>,
+): readonly ReferencePoint[] {
   const found: ReferencePoint[] = [];
-  const taken = new Set<Point>();
-  for (const { feature, spec, points, measured } of features.values()) {
+  const taken = new Set<string>();
+  for (const { feature, spec } of features.values()) {
     if (!spec.reference) continue;
     const faceRadius = faceRadiusOf(feature);
-    for (const [i, v] of feature.vertices.entries()) {
-      const at = points[i];
-      if (at === undefined || taken.has(at)) continue;
-      taken.add(at);
+    for (const v of feature.vertices) {
       const ref = { of: feature.id, at: v.id };
+      const key = refKey(ref);
+      const place = places.get(key);
+      if (place === undefined || taken.has(place.is)) continue;
+      taken.add(place.is);
       found.push({
         ref,
-        key: refKey(ref),
-        at,
+        key,
+        at: place.at,
         // without a size it is not known where the tape ends
-        measured: (measured[i] ?? false) && (spec.tapedTo !== 'face' || faceRadius > 0),
+        measured: place.anchor === datum && (spec.tapedTo !== 'face' || faceRadius > 0),
         corner: feature.vertices.length > 1 ? v.id.toUpperCase() : null,
         faceRadius,
       });

@@ -82,6 +82,36 @@ describe('resolvePoints', () => {
     });
   });
 
+  it('goes straight on from its own leg where it meets the end of another thing’s curve', () => {
+    const curb = thing('curb', 'curb', [
+      typed(0, 0),
+      { by: 'arc', radius: 10, sweep: 90 * DEGREE, chord: 45 * DEGREE },
+    ]);
+    const fence = thing('fence', 'fence', [
+      typed(10, 0),
+      { by: 'at', point: ref('curb', 'b') },
+      { by: 'turn', turn: 0, distance: 10 },
+    ]);
+    const { points } = resolvePoints(yard({ features: [curb, fence] }));
+    expectAt(points.get('fence/b'), 10, 10);
+    expectAt(points.get('fence/c'), 10, 20);
+    expect(points.get('fence/b')).toMatchObject({ is: 'curb/b', anchor: null });
+  });
+
+  it('knows what each point hangs on', () => {
+    const by = { by: 'finger', x: 4, y: 0 } as const;
+    const guess = post('guess', by);
+    const anchorOf = (spot: Spot) => placed(spot, guess).anchor;
+    expect(anchorOf(typed(1, 1))).toBeNull();
+    expect(anchorOf(by)).toBe('x/a');
+    expect(anchorOf({ by: 'at', point: ref('guess') })).toBe('guess/a');
+    expect(anchorOf({ by: 'bearing', from: ref('guess'), azimuth: 0, distance: 5 })).toBe('guess/a');
+    expect(anchorOf({ by: 'offset', from: ref('A'), to: ref('B'), along: 1, out: 1 })).toBeNull();
+    expect(anchorOf({ by: 'between', from: ref('A'), to: ref('guess'), fraction: 0.5 })).toBe('several');
+    expect(anchorOf(tapes('left', ['A', 3], ['guess', 3]))).toBe('several');
+    expect(anchorOf(tapes('left', ['A', 1], ['B', 1]))).toBe('x/a');
+  });
+
   it('follows courses and turns from vertex to vertex', () => {
     const outline = thing('house', 'building', [
       typed(1, 1),

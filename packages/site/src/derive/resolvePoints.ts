@@ -14,6 +14,7 @@ import type { Feature } from '../document/feature';
 import { isPath, neededPoints, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
 import { followsPrevious, type LegSpot, type Ref, type Spot } from '../document/spot';
+import { type Anchor, commonAnchor } from './anchor';
 import { balancedCorners, type Closing, hasClosing, isBalanced, measuredLegs } from './closing';
 import { faceRadiusOf } from './faceRadius';
 import { type Finding, finding, type Target } from './finding';
@@ -27,6 +28,9 @@ import { placeOfManyTapes, placeOfTwoTapes, type TapeCircle, type TapeReport } f
 export type ResolvedPoint = {
   readonly at: Point;
   readonly measured: boolean;
+  /** The key of the point that it is: itself, or the one that it is `at`, followed to the end. */
+  readonly is: string;
+  readonly anchor: Anchor;
   /** For three and more tapes: taped minus computed distance (m), in the order of the tapes. */
   readonly tapeResiduals?: readonly number[];
   /** For the end of a curve: the azimuth of its tangent there. */
@@ -39,6 +43,9 @@ export type ResolvedPoints = {
   readonly closings: ReadonlyMap<string, Closing>;
   readonly findings: readonly Finding[];
 };
+
+/** A place before it is known whose point it is and what it hangs on. */
+type Place = Omit<ResolvedPoint, 'is' | 'anchor'>;
 
 type Job = { readonly owner: PointOwner; readonly index: number; readonly key: string };
 
@@ -54,9 +61,9 @@ export function resolvePoints(site: Site): ResolvedPoints {
   const findings: Finding[] = [];
   const waiting: Job[] = [];
   const settle = (job: Job): boolean => {
-    const resolved = resolveOne(site, owners, points, job, findings);
-    if (resolved === null) return false;
-    points.set(job.key, resolved);
+    const place = placeOf(site, owners, points, job, findings);
+    if (place === null) return false;
+    points.set(job.key, { ...place, ...holdOf(job, place, points) });
     if (isBalanced(job.owner) && job.index === job.owner.vertices.length - 1)
       balance(job.owner, points, closings);
     return true;
@@ -92,7 +99,8 @@ function balance(
     const key = keys[i + 1] ?? '';
     const spot = feature.vertices[i + 1]?.spot;
     const arrival = spot?.by === 'arc' ? arrivalAt(azimuthBetween(from, at), spot.sweep) : null;
-    points.set(key, { at, measured: true, ...(arrival === null ? {} : { arrival }) });
+    const anchor = points.get(key)?.anchor ?? null;
+    points.set(key, { at, measured: true, is: key, anchor, ...(arrival === null ? {} : { arrival }) });
     from = at;
   }
 }
@@ -135,13 +143,32 @@ function inOrder(waiting: readonly Job[], owners: ReadonlyMap<string, PointOwner
   return dependencyOrder(needs).order.flatMap((key) => jobs.get(key) ?? []);
 }
 
-function resolveOne(
+/** Which point a placed one is, and what it hangs on. */
+function holdOf(
+  { owner, index, key }: Job,
+  place: Place,
+  points: ReadonlyMap<string, ResolvedPoint>,
+): Pick<ResolvedPoint, 'is' | 'anchor'> {
+  const spot = owner.vertices[index]?.spot;
+  if (spot === undefined || spot.by === 'finger') return { is: key, anchor: key };
+  if (spot.by === 'coordinates') return { is: key, anchor: null };
+  if (spot.by === 'at') {
+    const same = points.get(refKey(spot.point));
+    return { is: same?.is ?? key, anchor: same?.anchor ?? null };
+  }
+  // measurements that cannot be met leave a guess
+  if (!place.measured && spot.by !== 'between') return { is: key, anchor: key };
+  const from = neededPoints(owner, index).flatMap((needed) => points.get(needed) ?? []);
+  return { is: key, anchor: commonAnchor(from.map((p) => p.anchor)) };
+}
+
+function placeOf(
   site: Site,
   owners: ReadonlyMap<string, PointOwner>,
   points: ReadonlyMap<string, ResolvedPoint>,
   { owner, index }: Job,
   findings: Finding[],
-): ResolvedPoint | null {
+): Place | null {
   const v = owner.vertices[index];
   if (v === undefined) return null;
   const target: Target = { kind: isPath(owner) ? 'path' : 'feature', id: owner.id, vertex: v.id };
@@ -160,8 +187,11 @@ function resolveOne(
     }
     case 'coordinates':
       return { at: { x: spot.x, y: spot.y }, measured: true };
-    case 'at':
-      return of(spot.point) ?? null;
+    case 'at': {
+      // the place alone: the tangent of a curve that ends there is that curve's own
+      const same = of(spot.point);
+      return same ? { at: same.at, measured: same.measured } : null;
+    }
     case 'bearing': {
       const from = of(spot.from);
       return from ? { at: pointAtAzimuth(from.at, spot.azimuth, spot.distance), measured: true } : null;
@@ -231,7 +261,7 @@ function resolveOne(
 }
 
 /** The direction in which a line leaves a point when it goes straight on: along the leg to it, or the tangent of the curve. */
-function headingOut(from: ResolvedPoint | undefined, earlier: ResolvedPoint | undefined): number | null {
+function headingOut(from: Place | undefined, earlier: Place | undefined): number | null {
   if (from === undefined) return null;
   return from.arrival ?? (earlier === undefined ? null : azimuthBetween(earlier.at, from.at));
 }

@@ -2,7 +2,7 @@ import { distance, errorEllipse, type Point, tapeFixCovariance } from '@footmark
 import { describe, expect, it } from 'vitest';
 import type { Feature } from '../document/feature';
 import type { Spot } from '../document/spot';
-import { DEGREE, push, ref, square, tee, thing, typed, yard } from '../testing/yard';
+import { DEGREE, pipe, push, ref, square, tee, thing, typed, yard } from '../testing/yard';
 import { derive } from './derive';
 import { referenceIndex } from './references';
 import { chooseTies, worstAxis } from './ties';
@@ -13,9 +13,10 @@ const ORIGIN: Point = { x: 0, y: 0 };
 const post = (id: string, x: number, y: number) => thing(id, 'reference-point', [typed(x, y)]);
 
 function tiesAt(mark: Point, features: readonly Feature[], tape = TAPE) {
-  const derived = derive(yard({ features: [...features] }));
+  const site = yard({ features: [...features] });
+  const derived = derive(site);
   const blocks = [...derived.features.values()].filter((f) => f.spec.blocksTape);
-  return chooseTies(mark, referenceIndex(derived.features), blocks, tape);
+  return chooseTies(mark, referenceIndex(site, derived.features, derived.points), blocks, tape);
 }
 
 const names = (ties: ReturnType<typeof tiesAt>) => ties?.pair.map((t) => t.from.ref.of).sort();
@@ -169,6 +170,43 @@ describe('what is said of a mark’s ties', () => {
   it('that one of them was put there by eye', () => {
     const guess = thing('guess', 'reference-point', [{ by: 'finger', x: 5, y: 8 }]);
     expect(said([guess])).toEqual(['no-check-tie', 'tie-from-assumed']);
+  });
+
+  it('that one of them was never measured to the pipe, though it was to other things', () => {
+    // the house was put down by its corner, the pipe by coordinates; the post hangs on the house
+    const corner = { by: 'finger', x: 4, y: 20 } as const;
+    const wall = { by: 'course', azimuth: 90 * DEGREE, distance: 6 } as const;
+    const back = { by: 'course', azimuth: 0, distance: 5 } as const;
+    const house = thing('house', 'building', [corner, wall, back]);
+    const nail = thing('nail', 'reference-point', [
+      { by: 'bearing', from: ref('house', 'a'), azimuth: 180 * DEGREE, distance: 12 },
+    ]);
+    expect(said([house, nail])).toContain('tie-from-assumed');
+    const derived = derive(yard({ ...tee(), features: [...tee().features, house, nail] }));
+    expect(derived.points.get('nail/a')).toMatchObject({ measured: true, anchor: 'house/a' });
+    expect(derived.references.find((r) => r.ref.of === 'nail')?.measured).toBe(false);
+    expect(derived.references.find((r) => r.ref.of === 'head')?.measured).toBe(true);
+  });
+
+  it('nothing when the pipe was measured from a house that was put down by eye', () => {
+    const house = thing('house', 'building', [
+      { by: 'finger', x: 0, y: 6 },
+      { by: 'course', azimuth: 90 * DEGREE, distance: 6 },
+      { by: 'course', azimuth: 0, distance: 5 },
+    ]);
+    const from = (azimuth: number, distance: number): Spot => ({
+      by: 'bearing',
+      from: ref('house', 'a'),
+      azimuth: azimuth * DEGREE,
+      distance,
+    });
+    const facts = { features: [house, thing('head', 'cleanout', [from(180, 6)])] };
+    const main = pipe('main', [{ by: 'at', point: ref('head') }, from(135, Math.hypot(6, 6))]);
+    const derived = derive(
+      yard({ ...facts, paths: [main], runs: [push({ entry: 'head', path: 'main' }, [3])] }),
+    );
+    expect(derived.findings.map((f) => f.code)).not.toContain('tie-from-assumed');
+    expect(derived.references.every((r) => r.measured)).toBe(true);
   });
 
   it('that it lies under a building, and then has no ties', () => {

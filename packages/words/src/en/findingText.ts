@@ -229,8 +229,8 @@ const sentences: Sentences = {
     cure: `Measure in a point near it from which a tape crosses at ${goodCut}.`,
   }),
   'tie-from-assumed': ({ from }, { mark, point }) => ({
-    text: `A tie of ${mark} starts at ${point(from)}, which was put there by eye.`,
-    cure: `Measure in ${point(from)}.`,
+    text: `A tie of ${mark} starts at ${point(from)}, whose place to the pipe was not measured.`,
+    cure: `Measure in ${point(from)} from what the pipe was measured from.`,
   }),
 };
 
