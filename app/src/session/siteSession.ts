@@ -1,6 +1,7 @@
 import { type Derived, derive, type Site, soundEdit } from '@footmark/site';
 import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
+import { words } from '../words';
 import { notify } from './workbench';
 
 type SiteSession = {
@@ -12,9 +13,6 @@ type SiteSession = {
 
 /** Steps of undo that are kept. */
 const HISTORY_STEPS = 500;
-
-const UNSOUND =
-  'Not done: a point would then be measured, by way of others, from itself. Measure it from another point.';
 
 /** The open site and its history. The document changes here and nowhere else. */
 export const useSiteSession = create<SiteSession>()(
@@ -32,14 +30,15 @@ export function openInSession(site: Site | null): void {
 
 /**
  * Applies an edit to the open site under a name that the history shows; one call is one step of undo. An edit that would leave
- * the site unsound (a point measured, by way of others, from itself) is not made; false then, and a notice says so.
+ * the site unsound (a point measured, by way of others, from itself) or with a value that its file cannot hold is not made; false then,
+ * and a notice says why.
  */
 export function edit(name: string, change: (site: Site) => Site): boolean {
   const { site } = useSiteSession.getState();
   if (site === null) return false;
   const done = soundEdit(site, change(site));
   if (done.ok) useSiteSession.setState({ site: done.site, lastEdit: name });
-  else notify(UNSOUND);
+  else if (done.problems[0] !== undefined) notify(words.editProblemText(done.problems[0], site.units));
   return done.ok;
 }
 

@@ -1,6 +1,7 @@
 import type {
   Clearance,
   Derived,
+  EditProblem,
   FeatureKind,
   FeatureLayer,
   Finding,
@@ -17,6 +18,7 @@ import type {
   Target,
   Tie,
   Ties,
+  Units,
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
@@ -64,6 +66,8 @@ export type Words = {
 
   findingText(finding: Finding, site: Site): Said;
   fileProblemText(failure: OpenFailure): SaidOfFile;
+  /** Why an edit was not made, and the limit that it would have passed. */
+  editProblemText(problem: EditProblem, units: Units): string;
   parseProblemText(problem: ParseFailure): string;
   cautionText(code: CautionCode): { readonly title: string; readonly text: string };
 };

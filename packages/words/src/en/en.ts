@@ -10,6 +10,7 @@ import {
   spotNames,
   zeroNames,
 } from './drainNames';
+import { editProblemText } from './editProblemText';
 import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
 import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
@@ -46,6 +47,7 @@ export const en: Words = {
   traceSteps,
   findingText,
   fileProblemText,
+  editProblemText,
   parseProblemText,
   cautionText: (code) => cautions[code],
 };
