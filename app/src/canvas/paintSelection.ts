@@ -1,6 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import { planToScreen } from './camera';
-import { handlesOf, type Overlay } from './overlay';
+import { type Handle, handlesOf, type Overlay } from './overlay';
 import type { PaintSetting } from './paintSetting';
 import { paintLegLengths, paintRing, traceLine } from './paintTag';
 
@@ -45,6 +45,7 @@ function paintThing(
   }
   if (handles.length === 1 && places[0] !== undefined) paintRing(places[0], ALONE_PX, setting);
   if (withHandles && handles.length > 1) {
+    paintLetters(handles, places, closed, setting);
     for (const [i, handle] of handles.entries()) {
       const at = planToScreen(camera, size, places[i] ?? handle.at);
       context.beginPath();
@@ -57,4 +58,37 @@ function paintThing(
     }
   }
   if (moved !== null && places.length > 1) paintLegLengths(places, closed, site.units, setting);
+}
+
+const LETTER_PX = 18;
+
+/** The letters by which the card calls the points, outside the outline or beside the line. */
+function paintLetters(
+  handles: readonly Handle[],
+  places: readonly Point[],
+  closed: boolean,
+  setting: PaintSetting,
+): void {
+  const { context, palette, camera, size } = setting;
+  const on = places.map((p) => planToScreen(camera, size, p));
+  const middle = {
+    x: on.reduce((sum, p) => sum + p.x, 0) / on.length,
+    y: on.reduce((sum, p) => sum + p.y, 0) / on.length,
+  };
+  context.font = '600 15px Barlow, sans-serif';
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  for (const [i, handle] of handles.entries()) {
+    const at = on[i];
+    if (at === undefined) continue;
+    const away = Math.hypot(at.x - middle.x, at.y - middle.y) || 1;
+    const out = closed ? { x: (at.x - middle.x) / away, y: (at.y - middle.y) / away } : { x: 0.8, y: -0.6 };
+    const text = handle.vertex.toUpperCase();
+    const spot = { x: at.x + out.x * LETTER_PX, y: at.y + out.y * LETTER_PX };
+    context.lineWidth = 4;
+    context.strokeStyle = palette.halo;
+    context.strokeText(text, spot.x, spot.y);
+    context.fillStyle = palette.chosen;
+    context.fillText(text, spot.x, spot.y);
+  }
 }

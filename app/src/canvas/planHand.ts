@@ -68,7 +68,7 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
     return landingAt(toPlan(at), {
       derived,
       reach: SNAP_PX[by] / plan.camera().pxPerMetre,
-      joinsPipes: tool?.is === 'draw' && tool.subject.what === 'path',
+      drawsPipe: tool?.is === 'draw' && tool.subject.what === 'path',
       draft,
       closes: tool?.is === 'draw' && tool.shape === 'area',
       plain: alt,

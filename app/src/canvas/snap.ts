@@ -18,8 +18,8 @@ export type SnapSetting = {
   readonly derived: Derived;
   /** Plan metres within which a thing pulls. */
   readonly reach: number;
-  /** Whether legs of pipes pull, to be joined there. */
-  readonly joinsPipes: boolean;
+  /** A pipe is drawn: legs of pipes pull, to be joined there, and of the yard only what belongs to the drain. */
+  readonly drawsPipe: boolean;
   /** Places of the draft so far; a press on the first, of three and more, closes the outline. */
   readonly draft: readonly Point[];
   readonly closes: boolean;
@@ -37,18 +37,25 @@ export function landingAt(p: Point, setting: SnapSetting): Landing {
   return (
     onPoint(p, setting) ??
     onStart(p, setting) ??
-    (setting.joinsPipes ? onPipe(p, setting) : null) ??
-    (setting.plain ? null : onLegs(p, setting)) ??
+    (setting.drawsPipe ? onPipe(p, setting) : null) ??
+    (setting.plain || setting.drawsPipe ? null : onLegs(p, setting)) ??
     (setting.plain ? null : atAngle(p, setting)) ?? { on: 'ground', at: p }
   );
 }
 
-function onPoint(p: Point, { derived, reach }: SnapSetting): Landing | null {
+/** What a pipe can be tied to: a stray house corner near it is not. */
+function isOfDrain(derived: Derived, key: string): boolean {
+  const feature = derived.features.get(key.slice(0, key.indexOf('/')));
+  return feature === undefined || feature.spec.layer === 'drain' || feature.spec.layer === 'survey';
+}
+
+function onPoint(p: Point, { derived, reach, drawsPipe }: SnapSetting): Landing | null {
   let best: { key: string; at: Point; gap: number } | null = null;
   for (const [key, { at }] of derived.points) {
     if (Math.abs(at.x - p.x) > reach || Math.abs(at.y - p.y) > reach) continue;
     const gap = distance(at, p);
-    if (gap <= reach && (best === null || gap < best.gap)) best = { key, at, gap };
+    if (gap > reach || (best !== null && gap >= best.gap)) continue;
+    if (!drawsPipe || isOfDrain(derived, key)) best = { key, at, gap };
   }
   if (best === null) return null;
   const cut = best.key.indexOf('/');

@@ -1,13 +1,5 @@
 import { distance } from '@footmark/geometry';
-import {
-  type Feature,
-  type FieldSpec,
-  formatLength,
-  kindSpec,
-  nameFeature,
-  removeThing,
-  setField,
-} from '@footmark/site';
+import { type Feature, type FieldSpec, formatLength, kindSpec, nameFeature, setField } from '@footmark/site';
 import { ArrowLeft, Trash2 } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
@@ -16,7 +8,8 @@ import { TextLine } from '../controls/TextLine';
 import { Tick } from '../controls/Tick';
 import { DiameterField, LengthField } from '../controls/unitFields';
 import { PhotoField } from '../pictures/PhotoField';
-import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
+import { removeThings } from '../session/chosenThings';
+import { edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
 import { ClosureSection } from './ClosureSection';
@@ -32,11 +25,7 @@ export function FeatureCard({ feature }: { readonly feature: Feature }) {
   const kind = words.featureKindName(feature.kind);
   const spec = kindSpec(feature.kind);
   const about = derived.findings.filter((f) => f.at.kind === 'feature' && f.at.id === feature.id);
-  const remove = () => {
-    const places = derivedFrom(site).points;
-    edit(`Delete ${feature.name || kind.toLowerCase()}`, (s) => removeThing(s, { id: feature.id, places }));
-    select(null);
-  };
+  const remove = () => removeThings([feature.id]);
   return (
     <section className={styles.card} aria-label={feature.name || kind}>
       <div className={styles.head}>

@@ -1,14 +1,16 @@
 import { azimuthBetween, distance } from '@footmark/geometry';
 import { type LegProblem, type PointOwner, refKey, setLegLength, type Vertex } from '@footmark/site';
 import { directionText, lengthText } from '@footmark/words';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import { Segments } from '../controls/Segments';
+import { Tick } from '../controls/Tick';
 import { LengthField } from '../controls/unitFields';
 import { currentSite, derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select, selectLeg } from '../session/workbench';
 import styles from './cards.module.css';
+import { lengthAcross, wallAcross } from './squareWalls';
 import { targetOf } from './targetOf';
 
 type Props = {
@@ -56,11 +58,14 @@ function LegLengthForm({ owner, start, end, length }: Omit<Props, 'isOpen'> & { 
   const [typed, setTyped] = useState<number | undefined>(length);
   const [keeps, setKeeps] = useState<'start' | 'end'>('start');
   const [problem, setProblem] = useState<LegProblem | null>(null);
+  const across = useMemo(() => wallAcross(owner, end, derivedFrom(currentSite()).points), [owner, end]);
+  const [square, setSquare] = useState(true);
   const change = () => {
     if (typed === undefined || typed <= 0) return;
     const site = currentSite();
     const places = derivedFrom(site).points;
-    const done = setLegLength(site, { of: owner.id, end: end.id, distance: typed, keeps, places });
+    const first = setLegLength(site, { of: owner.id, end: end.id, distance: typed, keeps, places });
+    const done = first.ok && square && across ? lengthAcross(first.site, owner, across, typed, keeps) : first;
     setProblem(done.ok ? null : done.code);
     if (!done.ok) return;
     edit(`Change a length of ${owner.name || 'this'}`, () => done.site);
@@ -98,6 +103,11 @@ function LegLengthForm({ owner, start, end, length }: Omit<Props, 'isOpen'> & { 
           setProblem(null);
         }}
       />
+      {across === null ? null : (
+        <Tick isSelected={square} onChange={setSquare}>
+          Keep it square: the side across changes too
+        </Tick>
+      )}
       {problem === null ? null : <p className={styles.problem}>{WHY[problem]}</p>}
       <Action look="primary" type="submit" isDisabled={typed === undefined || typed <= 0}>
         Change the length

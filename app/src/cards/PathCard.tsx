@@ -1,10 +1,11 @@
-import { changePath, type Path, removeThing } from '@footmark/site';
+import { changePath, type Path, reversePath } from '@footmark/site';
 import { lengthText } from '@footmark/words';
-import { ArrowLeft, Trash2 } from 'lucide-react';
+import { ArrowLeft, ArrowLeftRight, Trash2 } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { TextLine } from '../controls/TextLine';
 import { LengthField } from '../controls/unitFields';
+import { removeThings } from '../session/chosenThings';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
@@ -23,11 +24,11 @@ export function PathCard({ path }: { readonly path: Path }) {
   const curve = derived.paths.get(path.id);
   const about = derived.findings.filter((f) => f.at.kind === 'path' && f.at.id === path.id);
   const name = path.name || 'the pipe';
-  const remove = () => {
-    const places = derivedFrom(site).points;
-    edit(`Delete ${name}`, (s) => removeThing(s, { id: path.id, places }));
-    select(null);
-  };
+  const turnRound = () =>
+    edit(`Turn ${name} round`, (s) =>
+      reversePath(s, { id: path.id, length: curve?.length ?? 0, places: derivedFrom(s).points }),
+    );
+  const remove = () => removeThings([path.id]);
   return (
     <section className={styles.card} aria-label={path.name || 'Pipe'}>
       <div className={styles.head}>
@@ -80,6 +81,13 @@ export function PathCard({ path }: { readonly path: Path }) {
         <h3>Points, with the flow</h3>
         <VertexList owner={path} closed={false} />
       </div>
+      {path.locked || curve === undefined ? null : (
+        <div className={styles.actions}>
+          <Action onPress={turnRound}>
+            <ArrowLeftRight size={18} aria-hidden /> Turn the pipe round
+          </Action>
+        </div>
+      )}
       <ThingActions owners={[path]} />
     </section>
   );

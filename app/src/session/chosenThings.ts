@@ -12,7 +12,7 @@ import {
 import { newId } from '../tools/newId';
 import { chosenIds, targetsOf } from './selection';
 import { currentSite, derivedFrom, edit } from './siteSession';
-import { notify, select, selectGroup, useWorkbench } from './workbench';
+import { notify, notifyOfEdit, select, selectGroup, useWorkbench } from './workbench';
 
 /** Where copied things wait, in all tabs and for all sites of this device. */
 const CLIP_KEY = 'footmark-copied-things';
@@ -37,15 +37,35 @@ function nameOf(ids: readonly string[]): string {
   return pointOwners(currentSite()).find((o) => o.id === ids[0])?.name || 'one thing';
 }
 
-/** Deletes what is in hand; a run too. It can be undone. */
+/** Deletes what is in hand; a run too. */
 export function removeChosen(): void {
   const { selected } = useWorkbench.getState();
-  const ids = selected?.kind === 'run' ? [selected.id] : freeChosen();
+  removeThings(selected?.kind === 'run' ? [selected.id] : freeChosen());
+}
+
+/** Deletes things by their ids, and says what lost its measurements by it. It can be undone. */
+export function removeThings(ids: readonly string[]): void {
   if (ids.length === 0) return;
-  edit(`Delete ${nameOf(ids)}`, (site) =>
+  const before = currentSite();
+  const name = nameOf(ids);
+  edit(`Delete ${name}`, (site) =>
     ids.reduce((left, id) => removeThing(left, { id, places: derivedFrom(left).points }), site),
   );
   select(null);
+  const freed = pointOwners(currentSite()).filter((now) => {
+    const was = pointOwners(before).find((o) => o.id === now.id);
+    return (
+      was !== undefined &&
+      now.vertices.some((v, i) => v.spot.by === 'finger' && was.vertices[i]?.spot.by !== 'finger')
+    );
+  });
+  if (freed.length === 0) return;
+  const names = freed.map((o) => o.name || 'a thing without a name');
+  const shown =
+    names.length > 3 ? `${names.slice(0, 2).join(', ')} and ${names.length - 2} more` : names.join(' and ');
+  notifyOfEdit(
+    `${shown} ${names.length === 1 ? 'stays' : 'stay'} in place, but lost the measurements from ${name}.`,
+  );
 }
 
 /** Moves what is in hand by steps of an inch or a centimetre. Points held by measurements stay. */

@@ -13,6 +13,8 @@ export type CardHeight = 'low' | 'half' | 'full';
 /** What can lie over the step's card. */
 export type Leaf = 'checks' | 'history' | 'layers' | 'keys';
 
+export type Notice = { readonly text: string; readonly canUndo: boolean };
+
 type Workbench = {
   readonly step: Step;
   readonly selected: Target | null;
@@ -28,8 +30,8 @@ type Workbench = {
   readonly cardHeight: CardHeight;
   readonly leaf: Leaf | null;
   readonly hiddenLayers: ReadonlySet<LayerName>;
-  /** One sentence that fades: what just happened, or why a gesture did nothing. */
-  readonly notice: string | null;
+  /** A sentence that fades: what just happened, or why a gesture did nothing; with a button to undo it where that helps. */
+  readonly notice: Notice | null;
 };
 
 const NOTHING_IN_HAND = { selected: null, group: [], vertex: null, leg: null } as const;
@@ -87,8 +89,13 @@ function raised(height: CardHeight): CardHeight {
   return height === 'low' ? 'half' : height;
 }
 
-export function notify(notice: string | null): void {
-  useWorkbench.setState({ notice });
+export function notify(text: string | null): void {
+  useWorkbench.setState({ notice: text === null ? null : { text, canUndo: false } });
+}
+
+/** Says what an edit did besides what was asked, and offers to undo it. */
+export function notifyOfEdit(text: string): void {
+  useWorkbench.setState({ notice: { text, canUndo: true } });
 }
 
 /** The step whose card shows a target. */

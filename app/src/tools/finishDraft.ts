@@ -1,11 +1,10 @@
-import { azimuthBetween, distance, type Point } from '@footmark/geometry';
 import {
   addFeature,
   addPath,
   type Derived,
+  derive,
   type Feature,
   type FeatureKind,
-  followsPrevious,
   freeVertexId,
   insertVertex,
   isPath,
@@ -13,11 +12,10 @@ import {
   type Path,
   type PathVertex,
   pointOwners,
+  reversePath,
   type Site,
-  type Spot,
   settings,
 } from '@footmark/site';
-import { draftPlaces } from './draftPlaces';
 import type { DraftPoint, DrawTool } from './tool';
 
 /** Ids of a draft's points: a, b, c … */
@@ -49,10 +47,7 @@ export function finishPath(site: Site, tool: DrawTool, id: string, name: string,
     current = made.site;
     return made.spot;
   });
-  const ordered = comesFromJunction(current, spots)
-    ? turnedRound(spots, draftPlaces(site, tool.points), id)
-    : spots;
-  const vertices: PathVertex[] = ordered.map((spot, i) => ({ id: vertexId(i), spot }));
+  const vertices: PathVertex[] = spots.map((spot, i) => ({ id: vertexId(i), spot }));
   const like = site.paths[0];
   const path: Path = {
     id,
@@ -69,7 +64,10 @@ export function finishPath(site: Site, tool: DrawTool, id: string, name: string,
       },
     ],
   };
-  return addPath(current, { path });
+  const drawn = addPath(current, { path });
+  if (!comesFromJunction(current, spots)) return drawn;
+  const { points, paths } = derive(drawn);
+  return reversePath(drawn, { id, length: paths.get(id)?.length ?? 0, places: points });
 }
 
 function withJunction(
@@ -96,24 +94,4 @@ function comesFromJunction(site: Site, spots: readonly DraftPoint['spot'][]): bo
   );
   const joins = (spot: DraftPoint['spot'] | undefined) => spot?.by === 'at' && paths.has(spot.point.of);
   return joins(spots[0]) && !joins(spots.at(-1));
-}
-
-/**
- * The spots of a line told from its other end. What was counted from the point before it, which now comes after it, is told as a
- * bearing from that point: the measurement is kept.
- */
-function turnedRound(spots: readonly Spot[], places: readonly Point[], path: string): readonly Spot[] {
-  const last = spots.length - 1;
-  return spots
-    .map((spot, i): Spot => {
-      const [before, here] = [places[i - 1], places[i]];
-      if (!followsPrevious(spot) || before === undefined || here === undefined) return spot;
-      return {
-        by: 'bearing',
-        from: { of: path, at: vertexId(last - (i - 1)) },
-        azimuth: azimuthBetween(before, here),
-        distance: distance(before, here),
-      };
-    })
-    .toReversed();
 }
