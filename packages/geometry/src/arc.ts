@@ -1,7 +1,7 @@
 import { azimuthBetween, pointAtAzimuth } from './angle';
 import { arcLength, longChord } from './curve';
 import { distance, type Point } from './point';
-import { COINCIDENT_M } from './tolerances';
+import { COINCIDENT_M, MOST_CHORDS } from './tolerances';
 
 // An arc between two points is told by its sweep alone: radians that it turns through on the way, right positive, 0 for the
 // straight line, less than a full turn. Its radius follows from the chord. Turned, moved or stretched with its ends it stays an arc.
@@ -27,7 +27,7 @@ export function segmentArea(chord: number, sweep: number): number {
 
 /**
  * Points strictly between the ends of the arc from `a` to `b`, evenly along it and on it, so that no chord is further than
- * `maxSagitta` metres from the arc. Empty for a straight leg and for ends within `COINCIDENT_M`. Throws a RangeError unless
+ * `maxSagitta` metres from the arc, as long as `MOST_CHORDS` are enough for that. Empty for a straight leg and for ends within `COINCIDENT_M`. Throws a RangeError unless
  * `maxSagitta` is above 0.
  */
 export function pointsOnArc(a: Point, b: Point, sweep: number, maxSagitta: number): readonly Point[] {
@@ -43,11 +43,11 @@ export function pointsOnArc(a: Point, b: Point, sweep: number, maxSagitta: numbe
 }
 
 /**
- * Chords for `length` metres of arc of which none is further than `maxSagitta` metres from it: a chord over the angle θ is
+ * Chords for `length` metres of arc of which none is further than `maxSagitta` metres from it, up to `MOST_CHORDS`: a chord over the angle θ is
  * 2R·sin²(θ/4) from its arc at the middle. Throws a RangeError unless `maxSagitta` is above 0.
  */
 export function chordCount(radius: number, length: number, maxSagitta: number): number {
   if (!(maxSagitta > 0)) throw new RangeError(`maxSagitta ${maxSagitta}`);
   const widest = 4 * Math.asin(Math.sqrt(Math.min(1, maxSagitta / radius) / 2));
-  return Math.max(1, Math.ceil(length / radius / widest));
+  return Math.min(MOST_CHORDS, Math.max(1, Math.ceil(length / radius / widest)));
 }

@@ -54,6 +54,8 @@ describe('an arc by its ends and sweep', () => {
 
   it('is nothing between ends that are one', () => {
     expect(pointsOnArc(at(1, 1), at(1, 1), 1, 0.01)).toEqual([]);
+    // a radius of 10 km would ask for thousands of chords
+    expect(pointsOnArc(at(0, 0), at(0, 19_950), 3, 0.002)).toHaveLength(719);
     expect(() => pointsOnArc(at(0, 0), at(1, 1), 1, 0)).toThrow(RangeError);
   });
 });

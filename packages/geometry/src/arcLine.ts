@@ -7,7 +7,8 @@ import { ringArea } from './ring';
 // one. Leg i runs from corner i to the next; in a ring the last leg runs back to the first corner.
 
 /**
- * The corners with points on the arcs between them, none further than `maxSagitta` metres from the arc. The very corners are kept;
+ * The corners with points on the arcs between them, none further than `maxSagitta` metres from the arc while `MOST_CHORDS`
+ * for each are enough. The very corners are kept;
  * without an arc the result is `corners` itself.
  */
 export function flattenArcs(

@@ -61,11 +61,11 @@ export {
   pointInRing,
   ringArea,
   ringPerimeter,
-  ringSelfCrossings,
   type SegmentStretch,
   segmentCrossesRing,
   stretchesInRing,
 } from './ring';
+export { ringCrossesItself } from './ringCrossesItself';
 export {
   intersectSegments,
   type NearestOnSegment,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { pointAtAzimuth } from './angle';
 import { distance, type Point, rotate } from './point';
 import { nearestOnPolyline, polylineLength } from './polyline';
-import { pointInRing, ringArea, ringPerimeter, ringSelfCrossings, segmentCrossesRing } from './ring';
+import { pointInRing, ringArea, ringPerimeter, segmentCrossesRing } from './ring';
 
 /** Even over the range in steps of a millionth, unlike `fc.double`, whose values crowd round 0. */
 const between = (min: number, max: number) =>
@@ -100,25 +100,6 @@ describe('pointInRing', () => {
         ).toBe(where);
       }),
     );
-  });
-});
-
-describe('ringSelfCrossings', () => {
-  it('finds none in a simple ring, repeated corners or not', () => {
-    expect(ringSelfCrossings(notched)).toEqual([]);
-    expect(ringSelfCrossings([...square, at(0, 0)])).toEqual([]);
-    fc.assert(
-      fc.property(starRing, (ring) => {
-        expect(ringSelfCrossings(ring)).toEqual([]);
-      }),
-    );
-  });
-
-  it('finds the crossing of a bow tie, a touching corner and the tip of a spike', () => {
-    expect(ringSelfCrossings([at(0, 0), at(4, 4), at(4, 0), at(0, 4)])).toEqual([at(2, 2)]);
-    expect(ringSelfCrossings([at(0, 0), at(10, 0), at(10, 5), at(5, 0), at(0, 5)])).toEqual([at(5, 0)]);
-    const spike = [at(0, 0), at(10, 0), at(10, 10), at(15, 10), at(10, 10), at(0, 10)];
-    expect(ringSelfCrossings(spike)).toContainEqual(at(15, 10));
   });
 });
 

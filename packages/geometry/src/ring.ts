@@ -1,5 +1,5 @@
 import { visitLegs } from './legs';
-import { cross, distance, dot, equalPoints, interpolate, type Point, subtract } from './point';
+import { cross, distance, equalPoints, interpolate, type Point, subtract } from './point';
 import { intersectSegments, nearestOnSegment } from './segment';
 import { COINCIDENT_M } from './tolerances';
 
@@ -52,39 +52,6 @@ export function pointInRing(p: Point, ring: readonly Point[]): 'inside' | 'outsi
   return inside ? 'inside' : 'outside';
 }
 
-/**
- * The points where the ring crosses or touches itself (within `COINCIDENT_M`), each once: crossings, corners
- * on other legs, both ends of legs that run along each other, the tip of a leg that doubles back. Empty for a
- * simple ring. Coincident neighbouring corners are taken as one.
- */
-export function ringSelfCrossings(points: readonly Point[]): readonly Point[] {
-  const ring = withoutRepeats(points);
-  const found: Point[] = [];
-  const note = (p: Point) => {
-    if (!found.some((q) => equalPoints(p, q))) found.push(p);
-  };
-  visitLegs(ring, true, (a, b, i) => {
-    visitLegs(ring, true, (c, d, j) => {
-      if (j <= i) return;
-      const follows = j === i + 1;
-      const closes = i === 0 && j === ring.length - 1;
-      const meet = intersectSegments(a, b, c, d, 'included');
-      if (follows || closes) {
-        // Neighbours always share a corner; only a leg that doubles back is a fault.
-        const doublesBack = dot(subtract(b, a), subtract(d, c)) < 0;
-        if (meet.kind === 'overlap' && doublesBack) note(follows ? b : a);
-        return;
-      }
-      if (meet.kind === 'point') note(meet.point);
-      if (meet.kind === 'overlap') {
-        note(meet.from);
-        note(meet.to);
-      }
-    });
-  });
-  return found;
-}
-
 /** The stretch of a segment between two of its parameters, 0 at its start and 1 at its end. */
 export type SegmentStretch = Readonly<{ from: number; to: number }>;
 
@@ -118,11 +85,4 @@ export function stretchesInRing(a: Point, b: Point, ring: readonly Point[]): rea
 /** True when a stretch of the segment ab lies in the ring's interior, as `stretchesInRing` counts them. */
 export function segmentCrossesRing(a: Point, b: Point, ring: readonly Point[]): boolean {
   return stretchesInRing(a, b, ring).length > 0;
-}
-
-function withoutRepeats(ring: readonly Point[]): readonly Point[] {
-  return ring.filter((p, i) => {
-    const before = ring.at(i - 1);
-    return ring.length === 1 || before === undefined || !equalPoints(before, p);
-  });
 }

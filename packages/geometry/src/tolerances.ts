@@ -21,6 +21,12 @@ export const FOLD_RAD = 3;
  */
 export const DEPTH_M = 1e-6;
 
+/**
+ * Chords that stand for one arc at the most: half a degree each round a full circle. More are only asked for where
+ * the radius is some hundred metres and more, and are not seen in a yard.
+ */
+export const MOST_CHORDS = 720;
+
 /** Metres: lengths on a plat are rounded to a hundredth of a foot; two of them and a radius leave together about this. */
 export const PLAT_LENGTH_M = 0.01;
 

@@ -1,4 +1,4 @@
-import { arcRingArea, COINCIDENT_M, flattenArcs, type Point, ringSelfCrossings } from '@footmark/geometry';
+import { arcRingArea, COINCIDENT_M, flattenArcs, type Point, ringCrossesItself } from '@footmark/geometry';
 import type { Feature } from '../document/feature';
 import { refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
@@ -38,7 +38,7 @@ export type DerivedFeature = {
   readonly measured: readonly boolean[];
   /** The sweep (rad, right positive, 0 straight) of each leg; leg i runs from vertex i to the next, in an area at last to the first. */
   readonly sweeps: readonly number[];
-  /** The points with its arcs as chords, 2 mm from them at the most; without arcs `points` itself. */
+  /** The points with its arcs as chords, 2 mm from them at the most (of an arc hundreds of metres long more); without arcs `points` itself. */
   readonly outline: readonly Point[];
   /** By point of the outline: whether the leg that it lies on or ends is measured; without arcs `measured` itself. */
   readonly outlineMeasured: readonly boolean[];
@@ -83,7 +83,7 @@ export function deriveFeatures(
     if (feature.kind === 'tree' && stemDiameterOf(feature) === null) {
       findings.push(finding('tree-has-no-diameter', 'warning', at, {}));
     }
-    if (closed && ringSelfCrossings(outline).length > 0) {
+    if (closed && ringCrossesItself(outline)) {
       findings.push(finding('outline-crosses-itself', 'warning', at, {}));
     }
   }
