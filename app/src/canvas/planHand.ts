@@ -18,7 +18,7 @@ import {
   movePictureDrag,
   startPictureDrag,
 } from '../pictures/pictureHand';
-import { answerPick, usePicking } from '../session/picking';
+import { answerLine, answerPick, usePicking } from '../session/picking';
 import { chosenIds, toggleChosen } from '../session/selection';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
 import { notify, select, selectGroup, selectLeg, show, useWorkbench } from '../session/workbench';
@@ -52,6 +52,9 @@ type Drag =
   | { readonly what: 'things'; readonly ids: readonly string[]; readonly from: Point }
   | { readonly what: 'marquee'; readonly from: Point }
   | { readonly what: 'nothing' };
+
+/** How far the word beside a place reaches, right and up. */
+const WORD_PX = { wide: 90, high: 34 };
 
 const HELD = 'This point is held by its measurements. Change them in the card, or let go of it there.';
 const LOCKED = 'This is locked. Unlock it in its card to move it.';
@@ -87,12 +90,20 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
     const { pick, candidates } = usePicking.getState();
     if (pick !== null) {
       const landed = landingOf(at, press);
+      const isLine = landed.on === 'line' || landed.on === 'middle';
       if (landed.on === 'point') answerPick(landed.ref);
-      else notify('Tap one of the points that are there already.');
+      else if (!isLine || !answerLine(landed.from, landed.to))
+        notify('Tap one of the points that are there already.');
       return true;
     }
     if (candidates === null) return false;
-    const onOther = candidates.other !== null && isNear(candidates.other, at, press.by);
+    // the word beside the place counts as the place
+    const onWord = (p: Point) => {
+      const on = toScreen(p);
+      return at.x > on.x && at.x < on.x + WORD_PX.wide && at.y > on.y - WORD_PX.high && at.y < on.y;
+    };
+    const { other } = candidates;
+    const onOther = other !== null && (isNear(other, at, press.by) || onWord(other));
     if (onOther) candidates.swap();
     return onOther || isNear(candidates.chosen, at, press.by);
   };

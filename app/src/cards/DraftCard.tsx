@@ -1,15 +1,19 @@
 import { type FeatureKind, isPath, kindSpec, pointOwners, type Spot } from '@footmark/site';
+import { lengthText } from '@footmark/words';
 import { Check, Undo2, X } from 'lucide-react';
 import { useCallback, useEffect, useState } from 'react';
 import { bringIntoView } from '../canvas/planView';
+import { showAll } from '../canvas/showAll';
 import { Action } from '../controls/Action';
 import { ArcForm } from '../measure/ArcForm';
 import { LegForm } from '../measure/LegForm';
 import { PointList } from '../measure/PointList';
+import { RectangleForm } from '../measure/RectangleForm';
 import { SpotForm } from '../measure/SpotForm';
 import { showCandidates } from '../session/picking';
 import { useSite } from '../session/siteSession';
 import { take } from '../session/workbench';
+import { closingOffer } from '../tools/closingOffer';
 import { draftPlaces } from '../tools/draftPlaces';
 import { type DrawTool, isReady } from '../tools/tool';
 import { finishDrawing, missingPoints, placeInTool, stepBack } from '../tools/useTool';
@@ -38,6 +42,7 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
   useEffect(() => () => showCandidates(null), []);
   const first = tool.points.length === 0;
   const legs = tool.shape !== 'point' && !first;
+  const closing = closingOffer(tool, draftPlaces(site, tool.points));
   return (
     <section className={styles.card} aria-label={`Draw: ${name}`}>
       <div className={styles.head}>
@@ -48,6 +53,28 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
       </div>
       <p className={styles.empty}>{instruction(tool)}</p>
       {legs ? <LegForm hasLegBefore={tool.points.length > 1} onLeg={place} onTyping={preview} /> : null}
+      {closing ? (
+        <aside className={styles.offer}>
+          <p>
+            That leg comes back to the first corner, {lengthText(closing.off, site.units)} off. Is it the last
+            one?
+          </p>
+          <Action look="primary" onPress={() => finishDrawing(closing.spot)}>
+            Yes, close with it
+          </Action>
+        </aside>
+      ) : null}
+      {tool.shape === 'area' && tool.points.length === 1 ? (
+        <Fold title="A rectangle" isOpen={isBuilt(tool)}>
+          <RectangleForm
+            onCorners={(spots) => {
+              for (const spot of spots) placeInTool({ spot });
+              finishDrawing();
+              showAll();
+            }}
+          />
+        </Fold>
+      ) : null}
       {legs && tool.subject.what === 'feature' && takesCurves(tool.subject.kind) ? (
         <Fold title="A curve">
           <ArcForm key={tool.points.length} hasLegBefore={tool.points.length > 1} onArc={place} />
@@ -74,7 +101,7 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
       )}
       {tool.shape === 'point' ? null : (
         <div className={styles.dock}>
-          <Action look="primary" onPress={finishDrawing} isDisabled={!isReady(tool)}>
+          <Action look="primary" onPress={() => finishDrawing()} isDisabled={!isReady(tool)}>
             <Check size={20} aria-hidden /> Finish
           </Action>
           <Action onPress={stepBack} isDisabled={first}>
@@ -111,4 +138,9 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
 function takesCurves(kind: FeatureKind): boolean {
   const { layer } = kindSpec(kind);
   return layer === 'land' || layer === 'pavement' || layer === 'structures';
+}
+
+/** Whether what is drawn is mostly a rectangle. */
+function isBuilt(tool: DrawTool): boolean {
+  return tool.subject.what === 'feature' && kindSpec(tool.subject.kind).layer === 'buildings';
 }

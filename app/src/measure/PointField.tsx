@@ -11,15 +11,17 @@ type Props = {
   readonly value: Ref | null;
   readonly self?: Ref | null;
   readonly onChoose: (point: Ref) => void;
+  /** Where a line is wanted, a tap on one gives both its ends. */
+  readonly onChooseLine?: (from: Ref, to: Ref) => void;
 };
 
 /** A point of the site: from the list, or by a tap on the plan. */
-export function PointField({ label, value, self = null, onChoose }: Props) {
+export function PointField({ label, value, self = null, onChoose, onChooseLine }: Props) {
   const id = useId();
   const waits = usePicking((p) => p.pick?.by === id);
   // a tap answers the field as it is then, not as it was when it began to wait
-  const choose = useRef(onChoose);
-  choose.current = onChoose;
+  const choose = useRef({ onChoose, onChooseLine });
+  choose.current = { onChoose, onChooseLine };
   useEffect(() => () => dropPick(id), [id]);
   return (
     <div className={styles.ref}>
@@ -28,12 +30,18 @@ export function PointField({ label, value, self = null, onChoose }: Props) {
         value={value}
         self={self}
         onChoose={onChoose}
-        placeholder={waits ? 'Tap it on the plan' : 'Choose'}
+        placeholder={waits ? (onChooseLine ? 'Tap the line on the plan' : 'Tap it on the plan') : 'Choose'}
       />
       <Action
         look="icon"
         aria-label={`Tap ${label.toLowerCase()} on the plan`}
-        onPress={() => pickPoint(id, (point) => choose.current(point))}
+        onPress={() =>
+          pickPoint(
+            id,
+            (point) => choose.current.onChoose(point),
+            onChooseLine === undefined ? null : (from, to) => choose.current.onChooseLine?.(from, to),
+          )
+        }
       >
         <Crosshair size={20} aria-hidden />
       </Action>

@@ -1,5 +1,5 @@
-import type { Point } from '@footmark/geometry';
-import { formatBearing, parseAzimuth, type Ref, type Spot } from '@footmark/site';
+import { type Point, pointInRing } from '@footmark/geometry';
+import { type Derived, formatBearing, parseAzimuth, type Ref, type Spot } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { Plus } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
@@ -42,10 +42,24 @@ export function SpotForm({ self, spot, place, submit, onPlace, onCancel }: Props
   );
   const outcome = useMemo(() => outcomeOf(draft, derived), [draft, derived]);
   const [touched, setTouched] = useState(spot === null);
+  const [sideChosen, setSideChosen] = useState(spot !== null);
   const change: ChangeDraft = (part) => {
     setTouched(true);
+    if (typeof part !== 'function' && part.side !== undefined && part.by === undefined) setSideChosen(true);
     setDraft((before) => ({ ...before, ...(typeof part === 'function' ? part(before) : part) }));
   };
+
+  // until a side is chosen, one that lies outside of the buildings is meant
+  if (
+    !sideChosen &&
+    outcome.is === 'ready' &&
+    outcome.other !== null &&
+    isUnderRoof(outcome.at, derived) &&
+    !isUnderRoof(outcome.other, derived)
+  ) {
+    setSideChosen(true);
+    flipSide(setDraft);
+  }
 
   useEffect(() => {
     showCandidates(
@@ -86,6 +100,12 @@ export function SpotForm({ self, spot, place, submit, onPlace, onCancel }: Props
         ) : null}
       </div>
     </form>
+  );
+}
+
+function isUnderRoof(at: Point, derived: Derived): boolean {
+  return [...derived.features.values()].some(
+    (f) => f.spec.blocksTape && pointInRing(at, f.outline) === 'inside',
   );
 }
 
@@ -141,7 +161,13 @@ function SpotFields({ draft, change, self, outcome }: FieldsProps) {
       return (
         <>
           <div className={styles.pair}>
-            <PointField label="Line from" value={draft.refs[0] ?? null} self={self} onChoose={setRef(0)} />
+            <PointField
+              label="Line from"
+              value={draft.refs[0] ?? null}
+              self={self}
+              onChoose={setRef(0)}
+              onChooseLine={(from, to) => change({ refs: [from, to] })}
+            />
             <PointField label="to" value={draft.refs[1] ?? null} self={self} onChoose={setRef(1)} />
           </div>
           <div className={styles.pair}>

@@ -72,7 +72,7 @@ const all: readonly Shortcut[] = [
     shown: 'Enter',
     says: 'Finish what is being drawn',
     matches: (event) => plain('Enter')(event) && isFree(event),
-    does: finishDrawing,
+    does: () => finishDrawing(),
   },
   { shown: 'Backspace', says: 'Take back the last point', matches: plain('Backspace'), does: stepBack },
   { shown: 'Delete', says: 'Delete what is chosen', matches: plain('Delete'), does: removeChosen },

@@ -6,7 +6,12 @@ import { create } from 'zustand';
 export type Candidates = { readonly chosen: Point; readonly other: Point | null; readonly swap: () => void };
 
 /** Who waits for a point of the plan, and what it does with it. */
-type Pick = { readonly by: string; readonly take: (ref: Ref) => void };
+type Pick = {
+  readonly by: string;
+  readonly take: (ref: Ref) => void;
+  /** Takes both ends of a line that was tapped between them, where a line is wanted. */
+  readonly takeLine: ((from: Ref, to: Ref) => void) | null;
+};
 
 type Picking = {
   /** Takes the next point that is tapped on the plan; null when nobody waits for one. */
@@ -18,8 +23,8 @@ type Picking = {
 export const usePicking = create<Picking>()(() => ({ pick: null, candidates: null }));
 
 /** Lets the next tap on a point of the plan answer a field, known by a name of its own. */
-export function pickPoint(by: string, take: (ref: Ref) => void): void {
-  usePicking.setState({ pick: { by, take } });
+export function pickPoint(by: string, take: (ref: Ref) => void, takeLine: Pick['takeLine'] = null): void {
+  usePicking.setState({ pick: { by, take, takeLine } });
 }
 
 /** A field no longer waits. */
@@ -33,6 +38,15 @@ export function answerPick(ref: Ref): boolean {
   if (pick === null) return false;
   usePicking.setState({ pick: null });
   pick.take(ref);
+  return true;
+}
+
+/** Hands both ends of a tapped line to the field that waits; false when none does or it wants a point. */
+export function answerLine(from: Ref, to: Ref): boolean {
+  const { pick } = usePicking.getState();
+  if (!pick?.takeLine) return false;
+  usePicking.setState({ pick: null });
+  pick.takeLine(from, to);
   return true;
 }
 

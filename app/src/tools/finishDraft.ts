@@ -8,6 +8,7 @@ import {
   freeVertexId,
   insertVertex,
   isPath,
+  type LegSpot,
   letters,
   type Path,
   type PathVertex,
@@ -23,14 +24,26 @@ function vertexId(index: number): string {
   return letters(index).toLowerCase();
 }
 
-/** Puts a finished draft into the site as a feature of its kind. `name` is what people call it, or empty. */
-export function finishFeature(site: Site, kind: FeatureKind, tool: DrawTool, id: string, name: string): Site {
+/**
+ * Puts a finished draft into the site as a feature of its kind. `name` is what people call it, or empty; `closing` is the course
+ * back to the first corner, which then is the draft's last leg.
+ */
+export function finishFeature(
+  site: Site,
+  kind: FeatureKind,
+  tool: DrawTool,
+  id: string,
+  name: string,
+  closing?: LegSpot,
+): Site {
+  const corners = closing === undefined ? tool.points : tool.points.slice(0, -1);
   const feature = {
     id,
     kind,
     name,
-    vertices: tool.points.map((p, i) => ({ id: vertexId(i), spot: p.spot })),
+    vertices: corners.map((p, i) => ({ id: vertexId(i), spot: p.spot })),
     fields: {},
+    ...(closing === undefined ? {} : { closing }),
   } as Feature; // the kind and an empty set of fields fit together for every kind
   return addFeature(site, { feature });
 }

@@ -1,5 +1,5 @@
 import type { Point } from '@footmark/geometry';
-import { kindSpec } from '@footmark/site';
+import { kindSpec, type LegSpot } from '@footmark/site';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
 import { select, take, useWorkbench } from '../session/workbench';
 import { words } from '../words';
@@ -51,8 +51,11 @@ export function stepBack(): void {
   else useWorkbench.setState({ tool: withoutLast(tool) });
 }
 
-/** Makes the draft a thing of the site and selects it. Does nothing while points are missing. */
-export function finishDrawing(): void {
+/**
+ * Makes the draft a thing of the site and selects it. Does nothing while points are missing. With `closing` the draft's last point
+ * is not a corner: that leg is kept as the closing course of the outline.
+ */
+export function finishDrawing(closing?: LegSpot): void {
   const { tool } = useWorkbench.getState();
   if (tool?.is !== 'draw' || !isReady(tool)) return;
   const id = newId(tool.subject.what === 'path' ? 'p' : 'f');
@@ -60,7 +63,7 @@ export function finishDrawing(): void {
   const { subject } = tool;
   if (subject.what === 'feature') {
     const added = edit(`Add ${words.featureKindName(subject.kind).toLowerCase()}`, (site) =>
-      finishFeature(site, subject.kind, tool, id, name),
+      finishFeature(site, subject.kind, tool, id, name, closing),
     );
     if (!added) return;
     take(null);
