@@ -3,7 +3,7 @@ import { lengthText } from '@footmark/words';
 import { Check, Undo2, X } from 'lucide-react';
 import { useCallback, useEffect, useState } from 'react';
 import { bringIntoView } from '../canvas/planView';
-import { showAll } from '../canvas/showAll';
+import { showWithRoom } from '../canvas/showAll';
 import { Action } from '../controls/Action';
 import { ArcForm } from '../measure/ArcForm';
 import { LegForm } from '../measure/LegForm';
@@ -52,7 +52,6 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
         </Action>
       </div>
       <p className={styles.empty}>{instruction(tool)}</p>
-      {legs ? <LegForm hasLegBefore={tool.points.length > 1} onLeg={place} onTyping={preview} /> : null}
       {closing ? (
         <aside className={styles.offer}>
           <p>
@@ -70,11 +69,12 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
             onCorners={(spots) => {
               for (const spot of spots) placeInTool({ spot });
               finishDrawing();
-              showAll();
+              showWithRoom();
             }}
           />
         </Fold>
       ) : null}
+      {legs ? <LegForm hasLegBefore={tool.points.length > 1} onLeg={place} onTyping={preview} /> : null}
       {legs && tool.subject.what === 'feature' && takesCurves(tool.subject.kind) ? (
         <Fold title="A curve">
           <ArcForm key={tool.points.length} hasLegBefore={tool.points.length > 1} onArc={place} />

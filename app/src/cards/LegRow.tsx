@@ -72,7 +72,9 @@ function LegLengthForm({ owner, start, end, length }: Omit<Props, 'isOpen'> & { 
     select(targetOf(owner));
   };
   const form = useRef<HTMLFormElement>(null);
-  useEffect(() => form.current?.scrollIntoView({ block: 'center' }), []);
+  useEffect(() => {
+    form.current?.scrollIntoView({ block: 'center' });
+  }, []);
   return (
     <form
       ref={form}
