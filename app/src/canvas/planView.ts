@@ -50,14 +50,24 @@ export function zoomView(factor: number): void {
 export function frameView(box: Box): void {
   const { camera, size } = usePlanView.getState();
   if (camera === null) return;
+  const wide = (box.maxX - box.minX) * camera.pxPerMetre;
+  const high = (box.maxY - box.minY) * camera.pxPerMetre;
+  if (!liesInView(box) || Math.max(wide / size.width, high / size.height) < READABLE_SHARE) fitView(box);
+}
+
+/** Shows a box whole when part of it lies outside of the view; else leaves the view alone. */
+export function keepInView(box: Box): void {
+  if (!liesInView(box)) fitView(box);
+}
+
+function liesInView(box: Box): boolean {
+  const { camera, size } = usePlanView.getState();
+  if (camera === null) return false;
   const corners = [
     planToScreen(camera, size, { x: box.minX, y: box.minY }),
     planToScreen(camera, size, { x: box.maxX, y: box.maxY }),
   ];
-  const inside = corners.every((p) => p.x >= 0 && p.y >= 0 && p.x <= size.width && p.y <= size.height);
-  const wide = (box.maxX - box.minX) * camera.pxPerMetre;
-  const high = (box.maxY - box.minY) * camera.pxPerMetre;
-  if (!inside || Math.max(wide / size.width, high / size.height) < READABLE_SHARE) fitView(box);
+  return corners.every((p) => p.x >= 0 && p.y >= 0 && p.x <= size.width && p.y <= size.height);
 }
 
 /** Moves the view so that a point lies well inside it; the scale stays. */

@@ -1,8 +1,9 @@
+import { boundsOf } from '@footmark/drawing';
 import { type FeatureKind, isPath, kindSpec, pointOwners, type Spot } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { Check, Undo2, X } from 'lucide-react';
 import { useCallback, useEffect, useState } from 'react';
-import { bringIntoView } from '../canvas/planView';
+import { keepInView } from '../canvas/planView';
 import { showWithRoom } from '../canvas/showAll';
 import { Action } from '../controls/Action';
 import { ArcForm } from '../measure/ArcForm';
@@ -29,8 +30,8 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
   const place = (spot: Spot) => {
     setMeasuring(false);
     placeInTool({ spot });
-    const placed = draftPlaces(site, [...tool.points, { spot }]).at(-1);
-    if (placed !== undefined) bringIntoView(placed);
+    const box = boundsOf(draftPlaces(site, [...tool.points, { spot }]));
+    if (box !== null) keepInView(box);
   };
   const preview = useCallback(
     (spot: Spot | null) => {
