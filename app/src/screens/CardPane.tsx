@@ -95,7 +95,7 @@ export function CardPane() {
           onClick={(event) => reopen(event.target, step)}
         >
           {steps.map((id) => (
-            <Tab key={id} id={id} className={styles.tab ?? ''}>
+            <Tab key={id} id={id} data-step={id} className={styles.tab ?? ''}>
               {STEP_NAMES[id]}
               <span className={styles.state}>{stepState(id, site, derived)}</span>
             </Tab>
@@ -127,7 +127,7 @@ function CardInHand() {
 function reopen(target: EventTarget, step: Step): void {
   const tab = target instanceof Element ? target.closest('[role="tab"]') : null;
   if (tab === null) return;
-  if (tab.getAttribute('data-key') === step && useWorkbench.getState().tool === null) goTo(step);
+  if (tab.getAttribute('data-step') === step && useWorkbench.getState().tool === null) goTo(step);
   useWorkbench.setState((w) => ({ cardHeight: w.cardHeight === 'low' ? 'half' : w.cardHeight }));
 }
 

@@ -46,11 +46,13 @@ const nudges: readonly Shortcut[] = (
   does: () => nudgeChosen(x, y),
 }));
 
-/** Arrow keys belong to lists, tabs and fields while one of them has the focus. */
+/** What has the focus and its own use for arrows and Enter. */
+const USES_KEYS =
+  'input, textarea, select, button, a, [role="listbox"], [role="tablist"], [role="radiogroup"], [role="slider"], [role="menu"], [role="dialog"]';
+
+/** Arrows and Enter belong to lists, tabs, buttons and fields while one of them has the focus. */
 function isFree(event: KeyboardEvent): boolean {
-  return (
-    event.target === document.body || (event.target instanceof HTMLElement && event.target.id === 'plan')
-  );
+  return !(event.target instanceof Element) || event.target.closest(USES_KEYS) === null;
 }
 
 /** Every key, in the order in which the list shows them. */
