@@ -61,9 +61,11 @@ export function resolvePoints(site: Site): ResolvedPoints {
   const findings: Finding[] = [];
   const waiting: Job[] = [];
   const settle = (job: Job): boolean => {
+    const spot = job.owner.vertices[job.index]?.spot;
     const place = placeOf(site, owners, points, job, findings);
-    if (place === null) return false;
-    points.set(job.key, { ...place, ...holdOf(job, place, points) });
+    if (spot === undefined || place === null) return false;
+    const is = (spot.by === 'at' ? points.get(refKey(spot.point))?.is : undefined) ?? job.key;
+    points.set(job.key, { ...place, is, anchor: anchorOf(job, place, spot, points) });
     if (isBalanced(job.owner) && job.index === job.owner.vertices.length - 1)
       balance(job.owner, points, closings);
     return true;
@@ -143,23 +145,18 @@ function inOrder(waiting: readonly Job[], owners: ReadonlyMap<string, PointOwner
   return dependencyOrder(needs).order.flatMap((key) => jobs.get(key) ?? []);
 }
 
-/** Which point a placed one is, and what it hangs on. */
-function holdOf(
+function anchorOf(
   { owner, index, key }: Job,
   place: Place,
+  spot: Spot,
   points: ReadonlyMap<string, ResolvedPoint>,
-): Pick<ResolvedPoint, 'is' | 'anchor'> {
-  const spot = owner.vertices[index]?.spot;
-  if (spot === undefined || spot.by === 'finger') return { is: key, anchor: key };
-  if (spot.by === 'coordinates') return { is: key, anchor: null };
-  if (spot.by === 'at') {
-    const same = points.get(refKey(spot.point));
-    return { is: same?.is ?? key, anchor: same?.anchor ?? null };
-  }
+): Anchor {
+  if (spot.by === 'finger') return key;
+  if (spot.by === 'coordinates') return null;
   // measurements that cannot be met leave a guess
-  if (!place.measured && spot.by !== 'between') return { is: key, anchor: key };
+  if (!place.measured && spot.by !== 'between' && spot.by !== 'at') return key;
   const from = neededPoints(owner, index).flatMap((needed) => points.get(needed) ?? []);
-  return { is: key, anchor: commonAnchor(from.map((p) => p.anchor)) };
+  return commonAnchor(from.map((p) => p.anchor));
 }
 
 function placeOf(
