@@ -89,13 +89,9 @@ export function CardPane() {
           if (next !== undefined && next !== step) goTo(next);
         }}
       >
-        <TabList
-          className={styles.list ?? ''}
-          aria-label="Steps of the job"
-          onClick={(event) => reopen(event.target, step)}
-        >
+        <TabList className={styles.list ?? ''} aria-label="Steps of the job">
           {steps.map((id) => (
-            <Tab key={id} id={id} data-step={id} className={styles.tab ?? ''}>
+            <Tab key={id} id={id} className={styles.tab ?? ''} onPress={() => press(id)}>
               {STEP_NAMES[id]}
               <span className={styles.state}>{stepState(id, site, derived)}</span>
             </Tab>
@@ -123,11 +119,9 @@ function CardInHand() {
   return <StepCard />;
 }
 
-/** A tap on the step in hand goes back to its list, and raises a card that is down. */
-function reopen(target: EventTarget, step: Step): void {
-  const tab = target instanceof Element ? target.closest('[role="tab"]') : null;
-  if (tab === null) return;
-  if (tab.getAttribute('data-step') === step && useWorkbench.getState().tool === null) goTo(step);
+/** A press on a step goes to its list, also when it is in hand already, and raises a card that is down. */
+function press(step: Step): void {
+  if (useWorkbench.getState().tool === null) goTo(step);
   useWorkbench.setState((w) => ({ cardHeight: w.cardHeight === 'low' ? 'half' : w.cardHeight }));
 }
 
