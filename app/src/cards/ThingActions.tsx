@@ -1,6 +1,7 @@
 import { alignThings, type PointOwner, parseTurn, rotateThings, setLocked } from '@footmark/site';
-import { Copy, CopyPlus, Lock, LockOpen, Trash2 } from 'lucide-react';
+import { Copy, CopyPlus, Lock, LockOpen, Search, Trash2 } from 'lucide-react';
 import { useState } from 'react';
+import { showChosen } from '../canvas/showAll';
 import { Action } from '../controls/Action';
 import { MeasureField } from '../controls/MeasureField';
 import { LengthField } from '../controls/unitFields';
@@ -20,6 +21,9 @@ export function ThingActions({ owners }: { readonly owners: readonly PointOwner[
   return (
     <>
       <div className={styles.actions}>
+        <Action onPress={showChosen}>
+          <Search size={18} aria-hidden /> Show it
+        </Action>
         <Action onPress={duplicateChosen}>
           <CopyPlus size={18} aria-hidden /> Duplicate
         </Action>

@@ -13,13 +13,36 @@ import { accuracyGrade, accuracyText } from './accuracy';
 import { ControlForm } from './ControlForm';
 import { NorthForm } from './NorthForm';
 
-/** Where north is, and where on the earth the site lies. */
+/** Where north is, and where on the earth the site lies: a part of the yard's card. */
 export function EarthFold() {
+  return (
+    <Fold title="North and place on the earth">
+      <EarthFields />
+    </Fold>
+  );
+}
+
+/** The same as a card of its own, for who comes from the north arrow. */
+export function EarthCard({ onClose }: { readonly onClose: () => void }) {
+  return (
+    <section className={cards.card} aria-label="North and place on the earth">
+      <div className={cards.head}>
+        <h2>North and place on the earth</h2>
+        <Action look="quiet" onPress={onClose}>
+          <X size={20} aria-hidden /> Close
+        </Action>
+      </div>
+      <EarthFields />
+    </section>
+  );
+}
+
+function EarthFields() {
   const { frame } = useSite();
   const about = useDerived().findings.filter((f) => /^(north|control)-/.test(f.code));
   const [adding, setAdding] = useState(false);
   return (
-    <Fold title="North and place on the earth">
+    <>
       <NorthForm />
       <NorthLine />
       {about.map((finding) => (
@@ -47,7 +70,7 @@ export function EarthFold() {
           <Plus size={18} aria-hidden /> Add a point
         </Action>
       )}
-    </Fold>
+    </>
   );
 }
 

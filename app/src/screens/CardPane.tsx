@@ -14,6 +14,7 @@ import { MeasureCard } from '../cards/MeasureCard';
 import { RunsCard } from '../cards/RunsCard';
 import { YardCard } from '../cards/YardCard';
 import { Action } from '../controls/Action';
+import { EarthCard } from '../earth/EarthFold';
 import { useDerived, useSite } from '../session/siteSession';
 import {
   type CardHeight,
@@ -48,6 +49,7 @@ const LEAVES: Record<Leaf, (props: { readonly onClose: () => void }) => React.Re
   history: HistoryCard,
   layers: LayersCard,
   keys: KeysCard,
+  north: EarthCard,
 };
 
 /** The card of what is in hand, and the steps of the job as its index tabs. Beside the plan, or below it on a narrow screen. */

@@ -24,7 +24,7 @@ export function PlanFurniture() {
   return (
     <>
       <PlanTools />
-      <div className={styles.scale} aria-hidden>
+      <div className={styles.scale}>
         <NorthArrow />
         <div className={styles.bar} style={{ width: step * px }}>
           <span>0</span>
