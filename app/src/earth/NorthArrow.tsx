@@ -1,5 +1,5 @@
 import { setNorth } from '@footmark/site';
-import { type PointerEvent, useState } from 'react';
+import { type PointerEvent, useRef, useState } from 'react';
 import { edit, useDerived } from '../session/siteSession';
 import { toggleLeaf } from '../session/workbench';
 import styles from './NorthArrow.module.css';
@@ -19,14 +19,19 @@ export function NorthArrow() {
   const turned = hand === null ? 0 : hand.to - hand.from;
   const shown = turn + turned;
 
+  // a click follows the end of a turn, and is none
+  const justTurned = useRef(false);
+
   const begin = (event: PointerEvent<HTMLButtonElement>) => {
     event.currentTarget.setPointerCapture(event.pointerId);
     const angle = angleOf(event);
+    justTurned.current = false;
     setHand({ from: angle, to: angle });
   };
   const end = () => {
     setHand(null);
-    if (Math.abs(turned) < STILL_DEG) return;
+    justTurned.current = Math.abs(turned) >= STILL_DEG;
+    if (!justTurned.current) return;
     const degrees = ((-Math.round(shown) % 360) + 360) % 360;
     edit('Turn north', (site) =>
       setNorth(site, { north: { by: 'typed', azimuth: (degrees * Math.PI) / 180 } }),
@@ -42,7 +47,7 @@ export function NorthArrow() {
       onPointerMove={(event) => hand !== null && setHand({ ...hand, to: angleOf(event) })}
       onPointerUp={end}
       onPointerCancel={() => setHand(null)}
-      onClick={() => Math.abs(turned) < STILL_DEG && toggleLeaf('north')}
+      onClick={() => justTurned.current || toggleLeaf('north')}
     >
       <svg viewBox="-28 -28 56 56" aria-hidden="true">
         <g transform={`rotate(${shown})`}>
