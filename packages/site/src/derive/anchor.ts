@@ -9,7 +9,7 @@ import { refKey } from '../document/pointOwners';
 export type Anchor = string | null;
 
 /** No key of a point is this: they all have a slash. */
-export const SEVERAL = 'several';
+const SEVERAL = 'several';
 
 /** The anchor of what is measured from points with these, one or more. */
 export function commonAnchor(anchors: readonly Anchor[]): Anchor {

@@ -10,7 +10,7 @@ import {
 import { settings } from '../rules/settings';
 import type { FindingCode, FindingValues, Severity } from './finding';
 import { type Side, sideOf } from './side';
-import { worstAxis } from './ties';
+import { worstAxis } from './worstAxis';
 
 /** A tape of `radius` metres from the middle of what it was taken from: to its point, or the taped distance and its face's radius. */
 export type TapeCircle = { readonly centre: Point; readonly radius: number };

@@ -5,7 +5,8 @@ import type { Spot } from '../document/spot';
 import { DEGREE, pipe, push, ref, square, tee, thing, typed, yard } from '../testing/yard';
 import { derive } from './derive';
 import { referenceIndex } from './references';
-import { chooseTies, worstAxis } from './ties';
+import { chooseTies } from './ties';
+import { worstAxis } from './worstAxis';
 
 const TAPE = { length: 30, sigma: 0.02 };
 const ORIGIN: Point = { x: 0, y: 0 };

@@ -13,6 +13,7 @@ import { segmentMeetsBounds } from './bounds';
 import type { DerivedFeature } from './deriveFeatures';
 import type { ReferenceIndex, ReferencePoint } from './references';
 import { type Side, sideOf } from './side';
+import { worstAxis } from './worstAxis';
 
 /** A taped distance (m) from a reference point, or the near face of one that is round, to a mark. */
 export type Tie = { readonly from: ReferencePoint; readonly distance: number };
@@ -82,19 +83,6 @@ type Candidate = { readonly tie: Tie; readonly toward: Point; readonly sigma: nu
 /** Sine of the angle between two tapes at the mark, 0 to 1. */
 function sineOfCut(a: Candidate, b: Candidate): number {
   return Math.abs(cross(a.toward, b.toward));
-}
-
-/**
- * Larger half-axis of the standard ellipse of a two-tape fix. With weights w = 1/σ² and cut angle γ the normal matrix has
- * trace w₁+w₂ and determinant w₁·w₂·sin²γ, and the axis is 1/√λ of its smaller eigenvalue (error propagation, any text).
- */
-export function worstAxis(sineOfCut: number, sigmaA: number, sigmaB: number): number {
-  const [wa, wb] = [1 / (sigmaA * sigmaA), 1 / (sigmaB * sigmaB)];
-  const trace = wa + wb;
-  const determinant = wa * wb * sineOfCut * sineOfCut;
-  // 2D/(T+√…) is the smaller root without the cancellation of T−√…
-  const smaller = (2 * determinant) / (trace + Math.sqrt(Math.max(0, trace * trace - 4 * determinant)));
-  return 1 / Math.sqrt(smaller);
 }
 
 /** Of one tie (m): the pull, the tape's own length, and the reference when it was put on the sketch by eye. */

@@ -1,5 +1,5 @@
 export { formatAzimuth, formatBearing, parseAzimuth } from './azimuth';
-export { type ClockHour, type ClockRange, formatClock, parseClockRange } from './clock';
+export { type ClockRange, formatClock, parseClockRange } from './clock';
 export { formatDeclination, parseDeclination } from './declination';
 export { formatDiameter, parseDiameter } from './diameter';
 export { FOOT_M, INCH_M, US_SURVEY_FOOT_M } from './foot';
