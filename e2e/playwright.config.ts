@@ -34,10 +34,14 @@ export default defineConfig({
     launchOptions: quietBrowser,
   },
   projects: [
-    { name: 'desk', use: { viewport: { width: 1440, height: 900 } } },
+    {
+      name: 'desk',
+      testIgnore: /fingers\.spec\.ts$/,
+      use: { viewport: { width: 1440, height: 900 } },
+    },
     {
       name: 'phone',
-      testMatch: /(newcomer|sample|fit)\.spec\.ts$/,
+      testMatch: /(newcomer|sample|fit|yard|fingers)\.spec\.ts$/,
       use: { viewport: { width: 390, height: 844 }, ...touch },
     },
     {

@@ -3,6 +3,7 @@ import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
 import { factOn, tapesOn } from '../src/Marks';
+import { dec, ft } from '../src/measuredYard';
 import { typeReadings } from '../src/Runs';
 import { Screen } from '../src/Screen';
 import { placeOf, textOf } from '../src/siteFile';
@@ -22,7 +23,7 @@ test('a whole site by keys alone, from the list and its forms', async ({ page, k
   await home.open();
   await home.press('New site');
   await yard.draw('Building');
-  await yard.byCoordinates(`10'`, `60'`, 'Place this point');
+  await yard.measure({ by: 'coordinates', east: ft(10), north: ft(60) }, 'Place this point');
   await yard.leg('N 90 E', '30');
   await yard.leg('R 90', '24');
   await yard.leg('R 90', '30');
@@ -32,8 +33,17 @@ test('a whole site by keys alone, from the list and its forms', async ({ page, k
   await yard.back();
 
   await yard.draw('Cleanout');
-  const wall = { from: 'House corner D', to: 'House corner C' };
-  await yard.byOffset(wall, { along: '6', out: '5', side: 'Right' }, 'Place the cleanout');
+  await yard.measure(
+    {
+      by: 'offset',
+      from: 'House corner D',
+      to: 'House corner C',
+      along: dec('6'),
+      out: dec('5'),
+      side: 'Right',
+    },
+    'Place the cleanout',
+  );
   await yard.isOpen('Cleanout');
   await screen.fill('Riser depth', '3');
 

@@ -5,6 +5,7 @@ import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
 import { keepPicture } from '../src/keepPicture';
 import { factOn, feetOn, tapesOn } from '../src/Marks';
+import { dec } from '../src/measuredYard';
 import { type Place, Plan } from '../src/Plan';
 import { typeReadings } from '../src/Runs';
 import { Screen } from '../src/Screen';
@@ -77,9 +78,15 @@ test('a newcomer sketches a yard, types a run and reads its marks', async ({ pag
   // a cleanout off the south wall, a tree by two tapes
   await screen.goTo('Yard');
   await yard.draw('Cleanout');
-  await yard.byOffset(
-    { from: 'House corner D', to: 'House corner C' },
-    { along: '6', out: '5', side: 'Right' },
+  await yard.measure(
+    {
+      by: 'offset',
+      from: 'House corner D',
+      to: 'House corner C',
+      along: dec('6'),
+      out: dec('5'),
+      side: 'Right',
+    },
     'Place the cleanout',
   );
   await yard.isOpen('Cleanout');
@@ -87,12 +94,15 @@ test('a newcomer sketches a yard, types a run and reads its marks', async ({ pag
   await yard.back();
   await yard.draw('Tree');
   await shot('07-tree-draw');
-  await yard.byTapes(
-    [
-      { from: 'House corner D', length: '32' },
-      { from: 'House corner C', length: '20' },
-    ],
-    'Right',
+  await yard.measure(
+    {
+      by: 'tapes',
+      tapes: [
+        { from: 'House corner D', length: dec('32') },
+        { from: 'House corner C', length: dec('20') },
+      ],
+      side: 'Right',
+    },
     'Place the tree',
   );
   await yard.isOpen('Tree');

@@ -62,8 +62,16 @@ export class Plan {
     return { x: origin.x + place.x * pxPerMetre, y: origin.y - place.y * pxPerMetre };
   }
 
+  tapScreen(spot: Spot): Promise<void> {
+    return this.hand.tap(spot);
+  }
+
   tap(place: Place): Promise<void> {
     return this.hand.tap(this.onScreen(place));
+  }
+
+  longPress(place: Place): Promise<void> {
+    return this.hand.longPress(this.onScreen(place));
   }
 
   drag(from: Place, to: Place): Promise<void> {

@@ -21,6 +21,8 @@ export type Pointer = Hand & {
   readonly by: 'mouse' | 'touch';
   readonly tap: (at: Spot) => Promise<void>;
   readonly drag: (from: Spot, to: Spot) => Promise<void>;
+  /** Stays down in one place for longer than a tap. */
+  readonly longPress: (at: Spot) => Promise<void>;
   /** Scales the plan about a place: the wheel, or two fingers. */
   readonly zoom: (about: Spot, factor: number) => Promise<void>;
 };
@@ -28,6 +30,8 @@ export type Pointer = Hand & {
 /** The wheel turns that double the scale, in pixels: what the app promises a mouse. */
 const WHEEL_DOUBLE_PX = 320;
 const DRAG_STEPS = 6;
+/** Longer than any app takes for a long press. */
+const LONG_PRESS_MS = 900;
 
 export function pointerHand(page: Page, by: 'mouse' | 'touch'): Pointer {
   const press = (target: Locator) => (by === 'mouse' ? target.click() : target.tap());
@@ -50,7 +54,7 @@ export function pointerHand(page: Page, by: 'mouse' | 'touch'): Pointer {
   return by === 'mouse' ? { ...hand, ...mouseOn(page) } : { ...hand, ...fingersOn(page) };
 }
 
-type OnPlan = Pick<Pointer, 'by' | 'tap' | 'drag' | 'zoom'>;
+type OnPlan = Pick<Pointer, 'by' | 'tap' | 'drag' | 'longPress' | 'zoom'>;
 
 function mouseOn(page: Page): OnPlan {
   return {
@@ -62,6 +66,7 @@ function mouseOn(page: Page): OnPlan {
       await page.mouse.move(to.x, to.y, { steps: DRAG_STEPS });
       await page.mouse.up();
     },
+    longPress: ({ x, y }) => page.mouse.click(x, y, { delay: LONG_PRESS_MS }),
     zoom: async ({ x, y }, factor) => {
       await page.mouse.move(x, y);
       await page.mouse.wheel(0, -Math.log2(factor) * WHEEL_DOUBLE_PX);
@@ -88,6 +93,13 @@ function fingersOn(page: Page): OnPlan {
     by: 'touch',
     tap: ({ x, y }) => page.touchscreen.tap(x, y),
     drag: (from, to) => gesture([{ from, to }]),
+    longPress: async ({ x, y }) => {
+      const cdp = await page.context().newCDPSession(page);
+      await cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
+      await page.waitForTimeout(LONG_PRESS_MS);
+      await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+      await cdp.detach();
+    },
     zoom: ({ x, y }, factor) => {
       const apart = 40;
       return gesture([
@@ -102,14 +114,24 @@ function fingersOn(page: Page): OnPlan {
 const MOST_STOPS = 160;
 const MOST_ENTRIES = 120;
 
-/** Never touches the mouse: Tab to what is wanted, then Enter, Space, arrows and letters. */
+/** Never touches the mouse: Tab, or Shift and Tab, to what is wanted, then Enter, Space, arrows and letters. */
 export function keyboardHand(page: Page): Hand {
   const holdsFocus = (target: Locator) => target.evaluate((element) => element === document.activeElement);
+  /** Where a target lies from what has the focus, as one sees on the screen. */
+  const wayTo = (target: Locator) =>
+    target.evaluate((element) => {
+      const { activeElement, body } = document;
+      if (element === activeElement) return 'here';
+      const from = activeElement ?? body;
+      const before = (from.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING) !== 0;
+      return before && from !== body ? 'back' : 'on';
+    });
   const goTo = async (target: Locator) => {
     await expect(target).toBeVisible();
     for (let stop = 0; stop < MOST_STOPS; stop++) {
-      if (await holdsFocus(target)) return;
-      await page.keyboard.press('Tab');
+      const way = await wayTo(target);
+      if (way === 'here') return;
+      await page.keyboard.press(way === 'back' ? 'Shift+Tab' : 'Tab');
     }
     throw new Error(`Tab never comes to ${target}`);
   };
@@ -155,7 +177,9 @@ export function keyboardHand(page: Page): Hand {
       const list = page.getByRole('listbox');
       await expect(list.getByRole('option').and(page.locator(':focus'))).toHaveCount(1);
       const inHand = list.locator('[role="option"]:focus');
+      // its first letters find an entry; where several begin alike, arrows go on
       await page.keyboard.press('Home');
+      await page.keyboard.type(entry);
       for (let step = 0; step < MOST_ENTRIES; step++) {
         if ((await inHand.textContent())?.trim() === entry) break;
         await page.keyboard.press('ArrowDown');
