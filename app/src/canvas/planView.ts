@@ -15,7 +15,7 @@ type PlanView = {
 };
 
 /** A mark and its tapes that take less of the view than this are shown nearer. */
-const READABLE_SHARE = 0.3;
+const READABLE_SHARE = 0.2;
 
 /** What the plan shows. A gesture in progress is not in here: it comes when the hand rests. */
 export const usePlanView = create<PlanView>()(() => ({
