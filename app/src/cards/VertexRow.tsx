@@ -2,13 +2,13 @@ import {
   fewestVertices,
   followsPrevious,
   freeVertexId,
-  insertVertex,
   movePoint,
   type Ref,
   refKey,
   removeVertex,
   type Spot,
   setSpot,
+  splitLeg,
   type Vertex,
 } from '@footmark/site';
 import { Button } from 'react-aria-components';
@@ -62,11 +62,8 @@ function VertexForm({ owner, closed, vertex, index }: Omit<Props, 'isOpen'>) {
     select(targetOf(owner));
   };
   const insert = () => {
-    const there = next && derived.points.get(refKey({ of: owner.id, at: next.id }))?.at;
-    if (place === null || there === undefined) return;
     const id = freeVertexId(owner.vertices);
-    const spot: Spot = { by: 'finger', x: (place.x + there.x) / 2, y: (place.y + there.y) / 2 };
-    edit(`Put a point into ${name}`, (s) => insertVertex(s, { ref, vertex: { id, spot }, places: points }));
+    edit(`Put a point into ${name}`, (s) => splitLeg(s, { after: ref, id, places: points }));
     select(targetOf(owner), id);
   };
   return (

@@ -106,6 +106,7 @@ export {
 export { type LegChange, type LegProblem, setLegLength } from './edits/setLegLength';
 export { changeSite, newSite, type SiteFacts } from './edits/siteEdits';
 export { type EditProblem, type SoundEdit, soundEdit } from './edits/soundEdit';
+export { splitLeg } from './edits/splitLeg';
 export { alignThings, rotateThings, setLocked } from './edits/thingEdits';
 export { addUnderlay, changeUnderlay, removeUnderlay } from './edits/underlayEdits';
 export {

@@ -7,6 +7,7 @@ import { openSiteValue } from '../document/openSite';
 import type { Site } from '../document/site';
 import type { Spot } from '../document/spot';
 import { DEGREE, ref, thing, typed, yard } from '../testing/yard';
+import { splitLeg } from './splitLeg';
 import { insertVertex, movePoint, removeVertex } from './vertexEdits';
 
 const QUARTER = 90 * DEGREE;
@@ -110,10 +111,41 @@ describe('a curve of a boundary', () => {
     expect(areaOf(moved)).toBeCloseTo(440 + 72 * Math.PI, 9);
   });
 
+  it('is two of half its sweep when a point is put into it', () => {
+    const site = lot();
+    const split = splitLeg(site, { after: ref('lot', 'b'), id: 'z', places: places(site) });
+    expectHeld(site, split, ['lot/a', 'lot/b', 'lot/c', 'lot/d']);
+    expect(at(split, 'lot/z')).toEqual({ x: expect.closeTo(10, 9), y: expect.closeTo(30, 9) });
+    expect(areaOf(split)).toBeCloseTo(areaOf(site), 9);
+    expect(derive(split).features.get('lot')?.sweeps).toEqual([0, QUARTER, QUARTER, 0]);
+  });
+
+  it('that is split still has what follows as measured', () => {
+    const site = chain();
+    const split = splitLeg(site, { after: ref('curb', 'b'), id: 'z', places: places(site) });
+    expectHeld(site, split, ['curb/a', 'curb/b', 'curb/c', 'curb/d', 'curb/e', 'curb/f']);
+    const kinds = split.features[0]?.vertices.map((v) => v.spot.by);
+    expect(kinds).toEqual(['finger', 'course', 'arc', 'arc', 'turn', 'arc', 'turn']);
+  });
+
   it('whose ends come together is none', () => {
     const site = lot();
     const moved = movePoint(site, { ref: ref('lot', 'c'), to: { x: 0, y: 20 }, places: places(site) });
     expect(moved.features[0]?.vertices[2]?.spot).toEqual(finger(0, 20));
+  });
+});
+
+describe('splitLeg', () => {
+  it('puts a point into the middle of a straight leg, the closing side too', () => {
+    const site = lot();
+    const split = splitLeg(site, { after: ref('lot', 'd'), id: 'z', places: places(site) });
+    expect(split.features[0]?.vertices.at(-1)).toEqual({ id: 'z', spot: finger(10, 0) });
+    expectHeld(site, split, ['lot/a', 'lot/b', 'lot/c', 'lot/d']);
+  });
+
+  it('throws where no leg begins', () => {
+    const args = { after: ref('curb', 'f'), id: 'z', places: places(chain()) };
+    expect(() => splitLeg(chain(), args)).toThrow('curb/f');
   });
 });
 

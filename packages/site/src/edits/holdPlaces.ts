@@ -1,4 +1,11 @@
-import { azimuthBetween, COINCIDENT_M, distance, type Point, radiusOfArc } from '@footmark/geometry';
+import {
+  azimuthBetween,
+  COINCIDENT_M,
+  distance,
+  type Point,
+  radiusOfArc,
+  signedAngle,
+} from '@footmark/geometry';
 import { isBalanced } from '../derive/closing';
 import type { Feature } from '../document/feature';
 import type { PathVertex } from '../document/path';
@@ -8,6 +15,9 @@ import { countedFrom, type Spot, type Vertex } from '../document/spot';
 
 /** Present places of points, by `of/at`. */
 export type Places = ReadonlyMap<string, { readonly at: Point }>;
+
+/** Radians: directions this close are the same but for rounding; over a kilometre they part by a micrometre. */
+const SAME_HEADING_RAD = 1e-9;
 
 type PlaceOf = (vertex: { readonly id: string }) => Point | undefined;
 
@@ -52,7 +62,7 @@ export function holdPlaces(
     const counts = countedFrom(vertex.spot);
     const meant = was === -1 || at === undefined || at !== placeBefore(vertex);
     const sameStart = start(held, i, placeAfter) === start(before, was, placeBefore);
-    const sameHeading = arrival(held, i - 1, placeAfter) === arrival(before, was - 1, placeBefore);
+    const sameHeading = agree(arrival(held, i - 1, placeAfter), arrival(before, was - 1, placeBefore));
     const stands = counts === 0 || (counts === 1 ? sameStart : sameStart && sameHeading);
     held.push(
       meant || stands ? vertex : { ...vertex, spot: spotAt(at, vertex.spot, start(held, i, placeAfter)) },
@@ -64,6 +74,10 @@ export function holdPlaces(
 function start(vertices: readonly Vertex[], index: number, placeOf: PlaceOf): Point | undefined {
   const from = vertices[index - 1];
   return from === undefined ? undefined : placeOf(from);
+}
+
+function agree(a: number | undefined, b: number | undefined): boolean {
+  return a === b || (a !== undefined && b !== undefined && Math.abs(signedAngle(a - b)) < SAME_HEADING_RAD);
 }
 
 /** The azimuth in which a line comes to its vertex: of the leg to it, or of the tangent at the end of the curve. */

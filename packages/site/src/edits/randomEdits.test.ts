@@ -21,6 +21,7 @@ import { changeReading, changeRun } from './runEdits';
 import { setLegLength } from './setLegLength';
 import { changeSite } from './siteEdits';
 import { soundEdit } from './soundEdit';
+import { splitLeg } from './splitLeg';
 import { alignThings, rotateThings } from './thingEdits';
 import { freeVertexId, insertVertex, movePoint, moveThings, removeVertex, setSpot } from './vertexEdits';
 
@@ -44,6 +45,10 @@ const edits: Readonly<Record<string, (dice: Dice) => Site | null>> = {
           vertex: { id: freeVertexId(d.owner.vertices), spot: { by: 'finger', ...d.place() } },
           places: d.places,
         }),
+  splitLeg: (d) =>
+    d.isPoint() || (!d.isArea() && d.owner.vertices.at(-1) === d.vertex)
+      ? null
+      : splitLeg(d.site, { after: d.ref, id: freeVertexId(d.owner.vertices), places: d.places }),
   removeVertex: (d) =>
     d.owner.vertices.length > fewestVertices(d.owner)
       ? removeVertex(d.site, { ref: d.ref, places: d.places })
@@ -184,7 +189,7 @@ function start(name: string): Site {
 
 /** Points of `after` that an edit promises to leave where they were and did not. */
 function jumped(name: string, { site, places, ref }: Dice, after: Site, now: Places): readonly string[] {
-  const promises = ['movePoint', 'insertVertex', 'removeVertex', 'removeThing'];
+  const promises = ['movePoint', 'insertVertex', 'splitLeg', 'removeVertex', 'removeThing'];
   if (!promises.includes(name)) return [];
   return pointOwners(site).flatMap((owner) =>
     owner.vertices.flatMap((v) => {
