@@ -65,7 +65,11 @@ export function resolvePoints(site: Site): ResolvedPoints {
     const place = placeOf(site, owners, points, job, findings);
     if (spot === undefined || place === null) return false;
     const is = (spot.by === 'at' ? points.get(refKey(spot.point))?.is : undefined) ?? job.key;
-    points.set(job.key, { ...place, is, anchor: anchorOf(job, place, spot, points) });
+    const anchor = anchorOf(job, place, spot, points);
+    const { at, measured, arrival, tapeResiduals } = place;
+    // the common case without a copy of the place: there are thousands
+    const plain = arrival === undefined && tapeResiduals === undefined;
+    points.set(job.key, plain ? { at, measured, is, anchor } : { ...place, is, anchor });
     if (isBalanced(job.owner) && job.index === job.owner.vertices.length - 1)
       balance(job.owner, points, closings);
     return true;
