@@ -1,16 +1,20 @@
 import type { Site } from '../../packages/site/src/index';
 import { rowanYard, slip } from '../fixtures/rowan-yard';
+import { PRINTED_TO_FT } from '../src/feetInches';
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
 import type { Hand } from '../src/hand';
+import { factOn, feetOn } from '../src/Marks';
 import type { MeasuredThing } from '../src/measuredYard';
 import type { Place } from '../src/Plan';
-import { placesOf, pointName } from '../src/plane';
+import { closureOf, placesOf, pointName } from '../src/plane';
 import { Screen } from '../src/Screen';
 import { derivedOf, placeOf } from '../src/siteFile';
 import { keptIn, keptOf } from '../src/spotsOf';
 import { Yard } from '../src/Yard';
+
+const FOOT_M = 0.3048; // exact, by the definition of the international foot
 
 /** A millimetre: far finer than any tape, far coarser than rounding. */
 const TO_M = 0.001;
@@ -40,6 +44,15 @@ test('a yard from a written list comes out to a millimetre, and a slip is put ri
   await screen.goTo('Yard');
   for (const thing of asWritten) {
     await yard.enter(thing);
+    if (thing.closing !== undefined) {
+      const { perimeter, misclosure } = closureOf(thing);
+      const ratio = Math.round(perimeter / misclosure).toLocaleString('en-US');
+      await expect(factOn(screen.card, 'Ratio')).toHaveText(`1:${ratio}`);
+      for (const [term, metres] of Object.entries({ Misclosure: misclosure, Round: perimeter })) {
+        const off = (await feetOn(screen.card, term)) - metres / FOOT_M;
+        expect(Math.abs(off), term).toBeLessThan(PRINTED_TO_FT);
+      }
+    }
     await screen.press(thing.kind === 'Pipe' ? 'Line' : 'Yard');
   }
   const written = (await downloadSite(screen)).site;

@@ -135,6 +135,12 @@ function closure(thing: MeasuredThing, line: readonly Place[]) {
   return { sides, miss, perimeter: sum((s) => s.length), misclosure: Math.hypot(miss.x, miss.y) };
 }
 
+/** How the outline of a thing whose first corner is by coordinates closes as it was measured. */
+export function closureOf(thing: MeasuredThing) {
+  const { balanced: _, ...asMeasured } = thing;
+  return closure(thing, [...placesOf([asMeasured]).values()]);
+}
+
 /** The corners when the misclosure is shared out by length (Bowditch's rule; a curve counts its length along). */
 function balanced(thing: MeasuredThing, line: readonly Place[]): readonly Place[] {
   const { sides, miss, perimeter } = closure(thing, line);
