@@ -1,19 +1,25 @@
 import { type RefObject, useEffect } from 'react';
 import { screenToPlan } from '../canvas/camera';
 import { usePlanView } from '../canvas/planView';
+import { pasteThings } from '../session/chosenThings';
 import { addPicture } from './addPicture';
 import { letGoOfPictures } from './pictureHand';
 import { forgetPictures } from './pictureImages';
 
-/** Lets pictures be dropped on the plan and pasted while a site is open, and gives their memory back when it is left. */
+/** Where text is pasted as text. */
+const WRITING = 'input, textarea, [contenteditable]';
+
+/** Lets pictures be dropped on the plan and pasted, and copied things pasted, while a site is open, and gives their memory back when it is left. */
 export function usePictureArrivals(plan: RefObject<HTMLElement | null>): void {
   useEffect(() => {
     const element = plan.current;
     const onPaste = (event: ClipboardEvent) => {
+      const writing = event.target instanceof Element && event.target.closest(WRITING) !== null;
       const file = event.clipboardData?.files[0];
-      if (file === undefined) return;
-      event.preventDefault();
-      void addPicture(file);
+      if (file !== undefined) {
+        event.preventDefault();
+        void addPicture(file);
+      } else if (!writing) pasteThings();
     };
     const onOver = (event: DragEvent) => {
       if (event.dataTransfer?.types.includes('Files')) event.preventDefault(); // else the browser opens the file itself

@@ -1,13 +1,6 @@
 import { zoomView } from '../canvas/planView';
 import { showAll, showChosen } from '../canvas/showAll';
-import {
-  copyChosen,
-  cutChosen,
-  duplicateChosen,
-  nudgeChosen,
-  pasteThings,
-  removeChosen,
-} from '../session/chosenThings';
+import { copyChosen, cutChosen, duplicateChosen, nudgeChosen, removeChosen } from '../session/chosenThings';
 import { redo, undo } from '../session/siteSession';
 import { select, take, toggleLeaf, useWorkbench } from '../session/workbench';
 import { finishDrawing, stepBack, toggleMeasure } from '../tools/useTool';
@@ -18,7 +11,8 @@ export type Shortcut = {
   readonly shown: string;
   readonly says: string;
   readonly matches: (event: KeyboardEvent) => boolean;
-  readonly does: () => void;
+  /** False when there was nothing to do, and the key is the browser's. */
+  readonly does: (event: KeyboardEvent) => unknown;
 };
 
 const isCtrl = (event: KeyboardEvent) => event.ctrlKey || event.metaKey;
@@ -31,7 +25,10 @@ const plain =
   (event: KeyboardEvent) =>
     !isCtrl(event) && !event.altKey && keys.includes(event.key);
 
-/** A tenth of a metre or a third of a foot: what an arrow key moves, ten times that with Shift. */
+/** What Shift makes of a nudge. */
+const FAR = 10;
+
+/** Moves what is chosen by an inch or a centimetre, ten times that with Shift. */
 const nudges: readonly Shortcut[] = (
   [
     ['ArrowLeft', -1, 0],
@@ -43,7 +40,7 @@ const nudges: readonly Shortcut[] = (
   shown: 'Arrows',
   says: i === 0 ? 'Move what is chosen by a little, with Shift by more' : '',
   matches: (event) => !isCtrl(event) && event.key === key && isFree(event),
-  does: () => nudgeChosen(x, y),
+  does: (event) => nudgeChosen(x * (event.shiftKey ? FAR : 1), y * (event.shiftKey ? FAR : 1)),
 }));
 
 /** What has the focus and its own use for arrows and Enter. */
@@ -53,6 +50,11 @@ const USES_KEYS =
 /** Arrows and Enter belong to lists, tabs, buttons and fields while one of them has the focus. */
 function isFree(event: KeyboardEvent): boolean {
   return !(event.target instanceof Element) || event.target.closest(USES_KEYS) === null;
+}
+
+/** Text on the page is marked, to be copied as text. */
+function isReading(): boolean {
+  return (window.getSelection()?.toString() ?? '') !== '';
 }
 
 /** Every key, in the order in which the list shows them. */
@@ -78,9 +80,20 @@ const all: readonly Shortcut[] = [
   },
   { shown: 'Backspace', says: 'Take back the last point', matches: plain('Backspace'), does: stepBack },
   { shown: 'Delete', says: 'Delete what is chosen', matches: plain('Delete'), does: removeChosen },
-  { shown: 'Ctrl C', says: 'Copy what is chosen', matches: ctrl('c'), does: copyChosen },
-  { shown: 'Ctrl X', says: 'Cut what is chosen', matches: ctrl('x'), does: cutChosen },
-  { shown: 'Ctrl V', says: 'Paste, also from another site', matches: ctrl('v'), does: pasteThings },
+  {
+    shown: 'Ctrl C',
+    says: 'Copy what is chosen',
+    matches: ctrl('c'),
+    does: () => !isReading() && copyChosen(),
+  },
+  {
+    shown: 'Ctrl X',
+    says: 'Cut what is chosen',
+    matches: ctrl('x'),
+    does: () => !isReading() && cutChosen(),
+  },
+  // the browser's own paste comes after the key: see usePictureArrivals, which tells pictures from things
+  { shown: 'Ctrl V', says: 'Paste, also from another site', matches: () => false, does: () => false },
   { shown: 'Ctrl D', says: 'Duplicate what is chosen', matches: ctrl('d'), does: duplicateChosen },
   ...nudges,
   { shown: '+  −', says: 'Closer, further', matches: plain('+', '='), does: () => zoomView(1.5) },
@@ -98,8 +111,7 @@ export const shortcuts = all.filter((shortcut) => shortcut.says !== '');
 export function pressKey(event: KeyboardEvent): boolean {
   const found = all.find((shortcut) => shortcut.matches(event));
   if (found === undefined) return false;
-  found.does();
-  return true;
+  return found.does(event) !== false;
 }
 
 function letGo(): void {

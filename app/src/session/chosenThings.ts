@@ -4,7 +4,7 @@ import {
   isSelfContained,
   type LooseThings,
   looseThings,
-  moveThing,
+  moveThings,
   pasteThings as pasteEdit,
   pointOwners,
   removeThing,
@@ -34,7 +34,10 @@ function freeChosen(): readonly string[] {
 /** A name for a step of undo: the thing's own, or how many they are. */
 function nameOf(ids: readonly string[]): string {
   if (ids.length !== 1) return `${ids.length} things`;
-  return pointOwners(currentSite()).find((o) => o.id === ids[0])?.name || 'one thing';
+  const site = currentSite();
+  const run = site.runs.find((r) => r.id === ids[0]);
+  if (run !== undefined) return `run ${run.letter}`;
+  return pointOwners(site).find((o) => o.id === ids[0])?.name || 'one thing';
 }
 
 /** Deletes what is in hand; a run too. */
@@ -76,27 +79,32 @@ export function nudgeChosen(x: number, y: number): void {
   moveChosenBy(ids, x * step, y * step);
 }
 
-/** Moves things by a typed amount (m). */
-export function moveChosenBy(ids: readonly string[], x: number, y: number): void {
-  edit(`Move ${nameOf(ids)}`, (site) => ids.reduce((s, id) => moveThing(s, { id, by: { x, y } }), site));
+/** Moves things by a typed amount (m); false when that is not to be. */
+export function moveChosenBy(ids: readonly string[], x: number, y: number): boolean {
+  return edit(`Move ${nameOf(ids)}`, (site) => moveThings(site, { ids, by: { x, y } }));
 }
 
-export function copyChosen(): void {
+/** Copies what is in hand; false when nothing is, or the browser keeps no copy. */
+export function copyChosen(): boolean {
   const ids = chosenIds();
-  if (ids.length === 0) return;
+  if (ids.length === 0) return false;
   const site = currentSite();
   const things = copyThings(site, ids, derivedFrom(site).points);
   try {
     window.localStorage.setItem(CLIP_KEY, JSON.stringify(things));
     notify(`Copied ${nameOf(ids)}. Paste it here or in another site.`);
+    return true;
   } catch {
     notify('This browser keeps no copies: its storage is blocked or full.');
+    return false;
   }
 }
 
-export function cutChosen(): void {
-  copyChosen();
-  removeChosen();
+/** Copies what is in hand and takes it out; what could not be copied stays. */
+export function cutChosen(): boolean {
+  const copiedThem = copyChosen();
+  if (copiedThem) removeChosen();
+  return copiedThem;
 }
 
 /** Puts what was copied into this site: in its old place in another site, beside it where it was copied from. */
