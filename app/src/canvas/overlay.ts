@@ -20,12 +20,15 @@ export type Overlay = {
   readonly candidates: Candidates | null;
 };
 
+/** Places by `of/at`. */
+export type Places = ReadonlyMap<string, { readonly at: Point }>;
+
 /** What changes while a hand is down or moves, without a render. */
 export type InMotion = {
   /** Where the pointer is, and on what; null when there is none. */
   readonly landing: Landing | null;
   /** While dragging: new places by `of/at`. */
-  readonly moved: ReadonlyMap<string, Point> | null;
+  readonly moved: Places | null;
   readonly marquee: Marquee | null;
 };
 

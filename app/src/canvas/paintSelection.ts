@@ -1,6 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import { planToScreen } from './camera';
-import { type Handle, handlesOf, type Overlay } from './overlay';
+import { type Handle, handlesOf, type Overlay, type Places } from './overlay';
 import type { PaintSetting } from './paintSetting';
 import { paintLegLengths, paintRing, traceLine } from './paintTag';
 
@@ -8,11 +8,7 @@ const HANDLE_PX = 7;
 const ALONE_PX = 15;
 
 /** The chosen things brought out, their handles, and while they are dragged where they would lie. */
-export function paintSelection(
-  overlay: Overlay,
-  moved: ReadonlyMap<string, Point> | null,
-  setting: PaintSetting,
-): void {
+export function paintSelection(overlay: Overlay, moved: Places | null, setting: PaintSetting): void {
   const { selected, group, derived } = overlay;
   for (const id of group) paintThing(id, false, overlay, moved, setting);
   if (selected?.kind === 'feature' || selected?.kind === 'path') {
@@ -28,12 +24,12 @@ function paintThing(
   id: string,
   withHandles: boolean,
   { site, derived, vertex }: Overlay,
-  moved: ReadonlyMap<string, Point> | null,
+  moved: Places | null,
   setting: PaintSetting,
 ): void {
   const { context, palette, camera, size } = setting;
   const handles = handlesOf(site, derived, id);
-  const places = handles.map((h) => moved?.get(h.key) ?? h.at);
+  const places = handles.map((h) => moved?.get(h.key)?.at ?? h.at);
   const closed = derived.features.get(id)?.spec.shape === 'area';
   if (places.length > 1) {
     traceLine(places, closed, setting);

@@ -3,7 +3,7 @@ import type { Point } from '@footmark/geometry';
 import {
   isPath,
   movePoint,
-  moveThing,
+  moveThings,
   type PointOwner,
   pointOwners,
   type Ref,
@@ -199,8 +199,7 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
         plan.preview({ marquee: { from: drag.from, to: toPlan(at) } });
         return;
       }
-      const moved = resolvePoints(moveEdit(drag, toPlan(at))(currentSite())).points;
-      plan.preview({ moved: new Map([...moved].map(([key, point]) => [key, point.at])) });
+      plan.preview({ moved: resolvePoints(moveEdit(drag, toPlan(at))(currentSite())).points });
     },
     dragEnd: (at) => {
       const to = toPlan(at);
@@ -241,7 +240,7 @@ function moveEdit(drag: Exclude<Drag, { what: 'marquee' | 'nothing' }>, to: Poin
   const places = derivedFrom(currentSite()).points;
   if (drag.what === 'point') return (site) => movePoint(site, { ref: drag.ref, to, places });
   const by = { x: to.x - drag.from.x, y: to.y - drag.from.y };
-  return (site) => drag.ids.reduce((moved, id) => moveThing(moved, { id, by }), site);
+  return (site) => moveThings(site, { ids: drag.ids, by });
 }
 
 function nameOfDragged(drag: Exclude<Drag, { what: 'marquee' | 'nothing' }>): string {

@@ -5,7 +5,6 @@ import {
   parseLength,
   type Run,
   type RunFacts,
-  removeThing,
   settings,
   type Zero,
 } from '@footmark/site';
@@ -16,7 +15,8 @@ import { MeasureField } from '../controls/MeasureField';
 import { Segments } from '../controls/Segments';
 import { TextLine } from '../controls/TextLine';
 import { LengthField } from '../controls/unitFields';
-import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
+import { removeThings } from '../session/chosenThings';
+import { edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
 import { BranchPicker } from './BranchPicker';
@@ -33,11 +33,7 @@ export function RunCard({ run }: { readonly run: Run }) {
   const derived = useDerived();
   const about = derived.findings.filter((f) => f.at.kind === 'run' && f.at.id === run.id);
   const change = (what: string, facts: RunFacts) => edit(what, (s) => changeRun(s, { id: run.id, facts }));
-  const remove = () => {
-    const places = derivedFrom(site).points;
-    edit(`Delete run ${run.letter}`, (s) => removeThing(s, { id: run.id, places }));
-    select(null);
-  };
+  const remove = () => removeThings([run.id]);
   const settled = run.readings.length > 0;
   return (
     <section className={styles.card} aria-label={`Run ${run.letter}`}>

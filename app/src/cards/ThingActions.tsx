@@ -13,7 +13,8 @@ import { Fold } from './Fold';
 /** What can be done to one thing or several as a whole. Points that were measured stay where their measurements hold them. */
 export function ThingActions({ owners }: { readonly owners: readonly PointOwner[] }) {
   const ids = owners.map((o) => o.id);
-  const locked = owners.length > 0 && owners.every((o) => o.locked);
+  const free = owners.filter((o) => !o.locked).map((o) => o.id);
+  const locked = free.length === 0;
   const lock = () =>
     edit(locked ? 'Unlock' : 'Lock', (s) =>
       ids.reduce((now, id) => setLocked(now, { id, locked: !locked }), s),
@@ -42,9 +43,10 @@ export function ThingActions({ owners }: { readonly owners: readonly PointOwner[
       </div>
       {locked ? null : (
         <Fold title={owners.length > 1 ? 'Move, turn, line up' : 'Move, turn'}>
-          <MoveFields ids={ids} />
-          <TurnField ids={ids} />
-          {owners.length > 1 ? <LineUp ids={ids} /> : null}
+          {free.length < ids.length ? <p className={styles.empty}>What is locked stays as it is.</p> : null}
+          <MoveFields ids={free} />
+          <TurnField ids={free} />
+          {free.length > 1 ? <LineUp ids={free} /> : null}
         </Fold>
       )}
     </>
@@ -57,7 +59,7 @@ function MoveFields({ ids }: { readonly ids: readonly string[] }) {
   const [moves, setMoves] = useState(0);
   const move = () => {
     if (!east && !north) return;
-    moveChosenBy(ids, east ?? 0, north ?? 0);
+    if (!moveChosenBy(ids, east ?? 0, north ?? 0)) return;
     setEast(undefined);
     setNorth(undefined);
     setMoves((n) => n + 1);
@@ -101,7 +103,10 @@ function TurnField({ ids }: { readonly ids: readonly string[] }) {
   const rotate = () => {
     const about = middleOf(ids);
     if (turn === undefined || about === null) return;
-    edit('Turn', (site) => rotateThings(site, { ids, about, angle: turn, places: derivedFrom(site).points }));
+    const turned = edit('Turn', (site) =>
+      rotateThings(site, { ids, about, angle: turn, places: derivedFrom(site).points }),
+    );
+    if (!turned) return;
     setTurn(undefined);
     setTurns((n) => n + 1);
   };
