@@ -1,12 +1,5 @@
-import { adjust, type Observation } from '@footmark/adjust';
-import {
-  closestApproach,
-  cutAngleAt,
-  distance,
-  errorEllipse,
-  intersectCircles,
-  type Point,
-} from '@footmark/geometry';
+import { adjust, errorEllipse, type Observation } from '@footmark/adjust';
+import { closestApproach, cutAngleAt, distance, intersectCircles, type Point } from '@footmark/geometry';
 import { settings } from '../rules/settings';
 import type { FindingCode, FindingValues, Severity } from './finding';
 import { type Side, sideOf } from './side';
@@ -92,8 +85,7 @@ export function placeOfManyTapes(
     const worst = fit.suspect?.index ?? 0;
     say('tapes-disagree', 'warning', { worst: names(worst), by: tapeResiduals[worst] ?? 0 });
   }
-  const { xx, xy, yy } = fit.covarianceBlock(0);
-  const axis = errorEllipse({ sxx: xx, sxy: xy, syy: yy }).semiMajor;
+  const axis = errorEllipse(fit.covarianceBlock(0)).semiMajor;
   // as unsure as two tapes that cut too weakly
   if (axis > worstAxis(Math.sin(settings.weakCutBelow.value), sigma, sigma))
     say('tapes-one-way', 'warning', { axis });
