@@ -2,6 +2,7 @@ import {
   fewestVertices,
   followsPrevious,
   freeVertexId,
+  isPath,
   movePoint,
   type Ref,
   refKey,
@@ -21,6 +22,7 @@ import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import styles from './cards.module.css';
 import type { OwnerProps } from './ownerProps';
+import { PathPointFields } from './PathPointFields';
 import { TapeResiduals } from './TapeResiduals';
 import { targetOf } from './targetOf';
 
@@ -84,6 +86,7 @@ function VertexForm({ owner, closed, vertex, index }: Omit<Props, 'isOpen'>) {
           onPlace={set}
         />
       )}
+      {isPath(owner) ? <PathPointFields path={owner} vertex={vertex} /> : null}
       <div className={styles.actions}>
         {vertex.spot.by === 'finger' || vertex.spot.by === 'arc' ? null : (
           <Action onPress={letGo}>Let go: drag it by hand</Action>
