@@ -1,5 +1,6 @@
 import type { Point } from '@footmark/geometry';
-import { formatLength, type Units } from '@footmark/site';
+import type { Units } from '@footmark/site';
+import { lengthText } from '@footmark/words';
 import { planToScreen } from './camera';
 import type { PaintSetting } from './paintSetting';
 
@@ -44,7 +45,7 @@ export function paintLegLengths(
     const length = Math.hypot(b.x - a.x, b.y - a.y);
     if (length * camera.pxPerMetre < SHORTEST_TAGGED_PX) continue;
     const mid = planToScreen(camera, size, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
-    paintTag(formatLength(length, units.length), { x: mid.x - 12, y: mid.y + 2 }, setting);
+    paintTag(lengthText(length, units), { x: mid.x - 12, y: mid.y + 2 }, setting);
   }
 }
 

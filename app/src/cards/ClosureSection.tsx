@@ -8,6 +8,7 @@ import { LegForm } from '../measure/LegForm';
 import { spotText } from '../measure/spotText';
 import { edit, useDerived, useSite } from '../session/siteSession';
 import styles from './cards.module.css';
+import { Fact } from './Fact';
 
 /** How an outline comes back to its first point: the last course as measured, the misclosure, and whether it is shared out. */
 export function ClosureSection({ feature }: { readonly feature: Feature }) {
@@ -17,10 +18,10 @@ export function ClosureSection({ feature }: { readonly feature: Feature }) {
   const closure = derived.features.get(feature.id)?.closure ?? null;
   const [first, last] = [feature.vertices[0], feature.vertices.at(-1)];
   const close = (closing: LegSpot | undefined) => {
-    edit(closing === undefined ? 'Take the closing course away' : 'Close the outline', (s) =>
+    const done = edit(closing === undefined ? 'Take the closing course away' : 'Close the outline', (s) =>
       setClosing(s, { id: feature.id, closing }),
     );
-    setTyping(false);
+    if (done) setTyping(false);
   };
   const ends = `${last?.id.toUpperCase()} back to ${first?.id.toUpperCase()}`;
   return (
@@ -37,10 +38,10 @@ export function ClosureSection({ feature }: { readonly feature: Feature }) {
       )}
       {closure ? (
         <dl className={styles.facts}>
-          <Fact name="Misclosure" value={lengthText(closure.length, site.units)} />
-          <Fact name="Ratio" value={ratioText(closure.ratio)} />
-          <Fact name="Round" value={lengthText(closure.perimeter, site.units)} />
-          <Fact name="Area" value={areaText(closure.area, site.units)} />
+          <Fact name="Misclosure">{lengthText(closure.length, site.units)}</Fact>
+          <Fact name="Ratio">{ratioText(closure.ratio)}</Fact>
+          <Fact name="Round">{lengthText(closure.perimeter, site.units)}</Fact>
+          <Fact name="Area">{areaText(closure.area, site.units)}</Fact>
         </dl>
       ) : null}
       {typing ? <LegForm hasLegBefore onLeg={(spot) => close(spot)} /> : null}
@@ -64,15 +65,6 @@ export function ClosureSection({ feature }: { readonly feature: Feature }) {
           Share the misclosure out by the compass rule
         </Tick>
       ) : null}
-    </div>
-  );
-}
-
-function Fact({ name, value }: { readonly name: string; readonly value: string }) {
-  return (
-    <div className={styles.factRow}>
-      <dt>{name}</dt>
-      <dd>{value}</dd>
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { type Clearance, formatClock, type Mark, type MarkPlace, type Tie } from '@footmark/site';
+import { formatClock, type Mark, type MarkPlace, type Tie } from '@footmark/site';
 import { angleText, lengthText } from '@footmark/words';
 import { ArrowLeft, ChevronLeft, ChevronRight } from 'lucide-react';
 import { Action } from '../controls/Action';
@@ -7,6 +7,7 @@ import { select } from '../session/workbench';
 import { words } from '../words';
 import { Caution } from './Caution';
 import styles from './cards.module.css';
+import { Fact } from './Fact';
 import { FindingRow } from './FindingRow';
 import { Fold } from './Fold';
 import { showMark } from './showMark';
@@ -62,7 +63,9 @@ export function MarkCard({ mark }: { readonly mark: Mark }) {
       <Fold title="How this came about">
         <dl className={styles.facts}>
           {words.traceSteps(mark, site, derived).map((step) => (
-            <TraceRow key={step.step} label={step.label} value={step.value} note={step.note} />
+            <Fact key={step.step} name={step.label} note={step.note}>
+              {step.value}
+            </Fact>
           ))}
         </dl>
       </Fold>
@@ -90,7 +93,10 @@ function PlaceFacts({ place }: { readonly place: MarkPlace }) {
         <h3>What is near</h3>
         <dl className={styles.facts}>
           {clearances.slice(0, 6).map((clearance) => (
-            <ClearanceRow key={clearance.feature} clearance={clearance} />
+            <Fact key={clearance.feature} name={words.clearanceName(clearance, site)}>
+              {lengthText(Math.abs(clearance.distance), site.units)}
+              {clearance.distance < 0 ? ' inside' : ''}
+            </Fact>
           ))}
         </dl>
       </div>
@@ -109,39 +115,5 @@ function TapeRow({ tie, use }: { readonly tie: Tie; readonly use: string }) {
         from {words.referenceName(tie.from, site)}
       </span>
     </div>
-  );
-}
-
-function ClearanceRow({ clearance }: { readonly clearance: Clearance }) {
-  const site = useSite();
-  const inside = clearance.distance < 0;
-  return (
-    <>
-      <dt>{words.clearanceName(clearance, site)}</dt>
-      <dd>
-        {lengthText(Math.abs(clearance.distance), site.units)}
-        {inside ? ' inside' : ''}
-      </dd>
-    </>
-  );
-}
-
-function TraceRow({
-  label,
-  value,
-  note,
-}: {
-  readonly label: string;
-  readonly value: string;
-  readonly note: string | undefined;
-}) {
-  return (
-    <>
-      <dt>{label}</dt>
-      <dd>
-        {value}
-        {note ? <small>{note}</small> : null}
-      </dd>
-    </>
   );
 }

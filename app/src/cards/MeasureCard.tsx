@@ -8,6 +8,7 @@ import { take } from '../session/workbench';
 import type { MeasureTool } from '../tools/tool';
 import { stepBack } from '../tools/useTool';
 import styles from './cards.module.css';
+import { Fact } from './Fact';
 
 /** Lengths and directions read off the plan, leg by leg, with the sum and, from three points on, the area. */
 export function MeasureCard({ tool }: { readonly tool: MeasureTool }) {
@@ -33,22 +34,16 @@ export function MeasureCard({ tool }: { readonly tool: MeasureTool }) {
       {legs.length > 0 ? (
         <dl className={styles.facts}>
           {legs.map((leg) => (
-            <div key={`${leg.from.x},${leg.from.y},${leg.to.x},${leg.to.y}`} className={styles.factRow}>
-              <dt>{directionText(azimuthBetween(leg.from, leg.to), site.units)}</dt>
-              <dd>{lengthText(leg.length, site.units)}</dd>
-            </div>
+            <Fact
+              key={`${leg.from.x},${leg.from.y},${leg.to.x},${leg.to.y}`}
+              name={directionText(azimuthBetween(leg.from, leg.to), site.units)}
+            >
+              {lengthText(leg.length, site.units)}
+            </Fact>
           ))}
-          {legs.length > 1 ? (
-            <div className={styles.factRow}>
-              <dt>In all</dt>
-              <dd>{lengthText(total, site.units)}</dd>
-            </div>
-          ) : null}
+          {legs.length > 1 ? <Fact name="In all">{lengthText(total, site.units)}</Fact> : null}
           {tool.points.length > 2 ? (
-            <div className={styles.factRow}>
-              <dt>Area between them</dt>
-              <dd>{areaText(Math.abs(ringArea(tool.points)), site.units)}</dd>
-            </div>
+            <Fact name="Area between them">{areaText(Math.abs(ringArea(tool.points)), site.units)}</Fact>
           ) : null}
         </dl>
       ) : null}

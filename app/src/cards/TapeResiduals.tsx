@@ -3,6 +3,7 @@ import { lengthText } from '@footmark/words';
 import { pointName } from '../measure/pointChoices';
 import { useDerived, useSite } from '../session/siteSession';
 import styles from './cards.module.css';
+import { Fact } from './Fact';
 
 type Props = { readonly self: Ref; readonly spot: Spot };
 
@@ -18,12 +19,9 @@ export function TapeResiduals({ self, spot }: Props) {
         const off = residuals[i] ?? 0;
         const side = off > 0 ? 'too long' : 'too short';
         return (
-          <div key={refKey(tape.from)} className={styles.factRow}>
-            <dt>{pointName(site, tape.from)}</dt>
-            <dd>
-              {Math.abs(off) < AGREES_M ? 'agrees' : `${lengthText(Math.abs(off), site.units)} ${side}`}
-            </dd>
-          </div>
+          <Fact key={refKey(tape.from)} name={pointName(site, tape.from)}>
+            {Math.abs(off) < AGREES_M ? 'agrees' : `${lengthText(Math.abs(off), site.units)} ${side}`}
+          </Fact>
         );
       })}
     </dl>

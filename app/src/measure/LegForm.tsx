@@ -1,6 +1,6 @@
 import type { LegSpot } from '@footmark/site';
 import { CornerUpLeft, CornerUpRight, MoveUp } from 'lucide-react';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import controls from '../controls/controls.module.css';
@@ -33,20 +33,22 @@ export function LegForm({ hasLegBefore, onLeg, onTyping }: Props) {
   const [legs, setLegs] = useState(0);
   const lengthInput = useRef<HTMLInputElement>(null);
   const directionInput = useRef<HTMLInputElement>(null);
-  const read = direction.trim() === '' ? null : parseLegDirection(direction, hasLegBefore);
-  const ready = read?.ok === true && length !== undefined && length > 0;
-
-  const typed = ready ? JSON.stringify(legSpot(read.value, length)) : null;
-  useEffect(() => {
-    onTyping?.(typed === null ? null : (JSON.parse(typed) as LegSpot)); // written one line above
-  }, [typed, onTyping]);
+  const read = useMemo(
+    () => (direction.trim() === '' ? null : parseLegDirection(direction, hasLegBefore)),
+    [direction, hasLegBefore],
+  );
+  const leg = useMemo(
+    () => (read?.ok && length !== undefined && length > 0 ? legSpot(read.value, length) : null),
+    [read, length],
+  );
+  useEffect(() => onTyping?.(leg), [leg, onTyping]);
 
   const add = () => {
-    if (!ready) {
+    if (leg === null) {
       (read?.ok === true ? lengthInput : directionInput).current?.focus();
       return;
     }
-    onLeg(legSpot(read.value, length));
+    onLeg(leg);
     setLength(undefined);
     setDirection('');
     setLegs((n) => n + 1);
@@ -109,7 +111,7 @@ export function LegForm({ hasLegBefore, onLeg, onTyping }: Props) {
           onEnter={add}
         />
       </div>
-      <Action type="submit" wide isDisabled={!ready}>
+      <Action type="submit" wide isDisabled={leg === null}>
         Add this leg
       </Action>
     </form>

@@ -21,6 +21,17 @@ import { useShortcuts } from './useShortcuts';
 /** Why a site is not shown. */
 type Trouble = OpenFailure | 'missing' | 'storage' | 'elsewhere';
 
+const SAID = {
+  missing: {
+    title: 'This site is not on this device',
+    text: 'It may have been deleted here, or its address comes from another device.',
+  },
+  storage: {
+    title: 'This browser’s storage does not answer',
+    text: 'It is blocked or full. Allow this page to keep data, free some space, then load the page again.',
+  },
+} as const;
+
 /** One site: the title strip, the plan, and the card of the step in hand. */
 export function SiteScreen({ id }: { readonly id: string }) {
   const [, go] = useLocation();
@@ -71,24 +82,9 @@ export function SiteScreen({ id }: { readonly id: string }) {
       </Message>
     );
   }
-  if (trouble === 'missing') {
+  if (trouble === 'missing' || trouble === 'storage') {
     return (
-      <Message
-        title="This site is not on this device"
-        text="It may have been deleted here, or its address comes from another device."
-      >
-        <Action look="primary" onPress={() => go('/')}>
-          All sites
-        </Action>
-      </Message>
-    );
-  }
-  if (trouble === 'storage') {
-    return (
-      <Message
-        title="This browser’s storage does not answer"
-        text="It is blocked or full. Allow this page to keep data, free some space, then load the page again."
-      >
+      <Message {...SAID[trouble]}>
         <Action look="primary" onPress={() => go('/')}>
           All sites
         </Action>
