@@ -1,5 +1,6 @@
 import { distance } from '@footmark/geometry';
-import { type Feature, type FieldSpec, formatLength, kindSpec, nameFeature, setField } from '@footmark/site';
+import { type Feature, type FieldSpec, kindSpec, nameFeature, setField } from '@footmark/site';
+import { lengthText } from '@footmark/words';
 import { ArrowLeft, Trash2 } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
@@ -63,7 +64,7 @@ export function FeatureCard({ feature }: { readonly feature: Feature }) {
     const points = derived.features.get(feature.id)?.points ?? [];
     const legs = spec.shape === 'area' ? points : points.slice(0, -1);
     const round = legs.reduce((sum, p, i) => sum + distance(p, points[(i + 1) % points.length] ?? p), 0);
-    const text = formatLength(round, site.units.length);
+    const text = lengthText(round, site.units);
     return spec.shape === 'area' ? `Corners, ${text} round` : `Points, ${text} long`;
   }
 }
@@ -74,10 +75,10 @@ type FieldProps = { readonly feature: Feature; readonly name: string; readonly f
 function FieldInput({ feature, name, field }: FieldProps) {
   const label = words.fieldName(feature.kind, name);
   const value = (feature.fields as Record<string, unknown>)[name]; // the entry's own schema says what it is
-  const set = (next: unknown) => {
-    if (!field.schema.safeParse(next).success) return;
-    edit(`Change ${label.toLowerCase()}`, (s) => setField(s, { id: feature.id, field: name, value: next }));
-  };
+  const set = (next: unknown) =>
+    void edit(`Change ${label.toLowerCase()}`, (s) =>
+      setField(s, { id: feature.id, field: name, value: next }),
+    );
   const number = typeof value === 'number' ? value : undefined;
   switch (field.input.as) {
     case 'length':
@@ -87,7 +88,14 @@ function FieldInput({ feature, name, field }: FieldProps) {
     case 'diameter':
       return <DiameterField label={label} value={number} onChange={set} />;
     case 'diameters':
-      return <DiametersField label={label} value={value as readonly number[] | undefined} onChange={set} />; // by the schema
+      return (
+        <DiametersField
+          key={String(value)} // its text begins anew when the value comes from elsewhere
+          label={label}
+          value={value as readonly number[] | undefined} // by the schema
+          onChange={set}
+        />
+      );
     case 'file':
       return (
         <PhotoField label={label} value={typeof value === 'string' ? value : undefined} onChange={set} />

@@ -68,8 +68,7 @@ function LegLengthForm({ owner, start, end, length }: Omit<Props, 'isOpen'> & { 
     const done = first.ok && square && across ? lengthAcross(first.site, owner, across, typed, keeps) : first;
     setProblem(done.ok ? null : done.code);
     if (!done.ok) return;
-    edit(`Change a length of ${owner.name || 'this'}`, () => done.site);
-    select(targetOf(owner));
+    if (edit(`Change a length of ${owner.name || 'this'}`, () => done.site)) select(targetOf(owner));
   };
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {

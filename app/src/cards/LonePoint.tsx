@@ -33,8 +33,7 @@ export function LonePoint({ owner }: { readonly owner: PointOwner }) {
           place={place}
           submit="Use this measurement"
           onPlace={(spot) => {
-            edit(`Measure ${name}`, (s) => setSpot(s, { ref, spot }));
-            setMeasuring(false);
+            if (edit(`Measure ${name}`, (s) => setSpot(s, { ref, spot }))) setMeasuring(false);
           }}
           onCancel={() => setMeasuring(false)}
         />

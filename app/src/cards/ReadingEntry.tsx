@@ -58,7 +58,8 @@ export function ReadingEntry({ run }: { readonly run: Run }) {
       note: note.trim(),
       ...(wall === null ? {} : { clock: clockOf(wall.value) }),
     };
-    edit(`Add reading ${label}`, (s) => addReading(s, { run: run.id, reading }));
+    const added = edit(`Add reading ${label}`, (s) => addReading(s, { run: run.id, reading }));
+    if (!added) return;
     setCounter('');
     setClock('');
     setNote('');

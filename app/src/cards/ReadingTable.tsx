@@ -125,6 +125,7 @@ function ReadingForm({
       </div>
       <div className={styles.pair}>
         <ClockField
+          key={reading.clock === undefined ? '' : clockText(reading.clock)} // its text begins anew when the value comes from elsewhere
           value={reading.clock}
           onCommit={(clock) => change({ clock } as Partial<Reading>)} // undefined clears: see withoutAbsent
         />

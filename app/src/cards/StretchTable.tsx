@@ -19,8 +19,10 @@ export function StretchTable({ path, length }: Props) {
   const begin = () => {
     const before = path.stretches.findLast((s) => s.from < (from ?? 0));
     if (from === undefined || before === undefined || !fits) return;
-    edit(`Begin a stretch of ${name}`, (s) => setStretch(s, { id: path.id, stretch: { ...before, from } }));
-    setFrom(undefined);
+    const begun = edit(`Begin a stretch of ${name}`, (s) =>
+      setStretch(s, { id: path.id, stretch: { ...before, from } }),
+    );
+    if (begun) setFrom(undefined);
   };
   return (
     <div className={styles.section}>
