@@ -92,6 +92,8 @@ export function copyChosen(): boolean {
   const things = copyThings(site, ids, derivedFrom(site).points);
   try {
     window.localStorage.setItem(CLIP_KEY, JSON.stringify(things));
+    // what was copied last is pasted next: a picture copied elsewhere before makes room
+    navigator.clipboard?.writeText(nameOf(ids)).catch(() => undefined); // a browser that forbids it keeps its own
     notify(`Copied ${nameOf(ids)}. Paste it here or in another site.`);
     return true;
   } catch {

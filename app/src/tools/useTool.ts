@@ -1,5 +1,5 @@
 import type { Point } from '@footmark/geometry';
-import { kindSpec, type LegSpot } from '@footmark/site';
+import { freeName, kindSpec, type LegSpot, takenNames } from '@footmark/site';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
 import { select, take, useWorkbench } from '../session/workbench';
 import { words } from '../words';
@@ -90,9 +90,5 @@ function nameFor(tool: DrawTool): string {
         ? 'Lateral'
         : 'Branch'
       : words.featureKindName(tool.subject.kind);
-  const taken = new Set([...site.features, ...site.paths].map((t) => t.name));
-  for (let n = 1; ; n++) {
-    const name = n === 1 ? base : `${base} ${n}`;
-    if (!taken.has(name)) return name;
-  }
+  return freeName(takenNames(site), base);
 }

@@ -84,6 +84,7 @@ export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings
 export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
 export { addControl, changeControl, removeControl, setNorth } from './edits/frameEdits';
+export { freeName, takenNames } from './edits/freeName';
 export {
   addPath,
   changePath,

@@ -81,6 +81,30 @@ describe('copyThings and pasteThings', () => {
     expect(openSite(writeSite(other)).ok).toBe(true);
   });
 
+  it('give a copy a name of its own where its name is taken, so that a tie names one thing', () => {
+    const things = copyThings(yard, ['pole'], points);
+    const put = (site: Site, id: string) =>
+      pasteThings(site, { things, ids: new Map([['pole', id]]), by: { x: 1, y: 1 } });
+    const names = (site: Site) => site.features.map((f) => f.name);
+    expect(names(put(put(yard, 'p2'), 'p3'))).toEqual(['Pole', 'Nail', 'Lime', 'Pole 2', 'Pole 3']);
+    expect(names(put(empty('s2'), 'p2'))).toEqual(['Pole']);
+    // a copy of 'Pole 2' goes on counting
+    const second = { ...things, features: things.features.map((f) => ({ ...f, name: 'Pole 2' })) };
+    const taken = pasteThings(put(yard, 'p2'), {
+      things: second,
+      ids: new Map([['pole', 'p3']]),
+      by: { x: 0, y: 0 },
+    });
+    expect(names(taken).at(-1)).toBe('Pole 3');
+    // no name is no name
+    const unnamed = { ...things, features: things.features.map((f) => ({ ...f, name: '' })) };
+    expect(
+      names(pasteThings(yard, { things: unnamed, ids: new Map([['pole', 'p4']]), by: { x: 0, y: 0 } })).at(
+        -1,
+      ),
+    ).toBe('');
+  });
+
   it('do not accept a thing that points out of them, nor one without a new id', () => {
     expect(isSelfContained({ features: yard.features.slice(2), paths: [] })).toBe(false);
     expect(() =>

@@ -6,6 +6,7 @@ import { refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
 import { type Ref, refsOfSpot, type Spot } from '../document/spot';
 import type { Edit } from './edit';
+import { freeName, takenNames } from './freeName';
 import { mapSpotRefs } from './mapSpotRefs';
 import { releaseFrom } from './vertexEdits';
 
@@ -38,7 +39,8 @@ export function copyThings(
 }
 
 /**
- * Puts loose things into a site, moved by a displacement (m). `ids` gives each its new id; names are kept. Throws on a thing
+ * Puts loose things into a site, moved by a displacement (m). `ids` gives each its new id; a name that
+ * is taken there gets a number. Throws on a thing
  * without a new id, and on a ref that leads out of the loose things.
  */
 export const pasteThings: Edit<{ things: LooseThings; ids: ReadonlyMap<string, string>; by: Point }> = (
@@ -52,6 +54,12 @@ export const pasteThings: Edit<{ things: LooseThings; ids: ReadonlyMap<string, s
   };
   const refOf = (ref: Ref): Ref => ({ of: idOf(ref.of), at: ref.at });
   const spotOf = (spot: Spot): Spot => mapSpotRefs(movedSpot(spot, by), refOf);
+  const taken = takenNames(site);
+  const nameOf = (wanted: string): string => {
+    const name = freeName(taken, wanted);
+    taken.add(name);
+    return name;
+  };
   return {
     ...site,
     features: [
@@ -60,6 +68,7 @@ export const pasteThings: Edit<{ things: LooseThings; ids: ReadonlyMap<string, s
         (f): Feature => ({
           ...f,
           id: idOf(f.id),
+          name: nameOf(f.name),
           vertices: f.vertices.map((v) => ({ ...v, spot: spotOf(v.spot) })),
         }),
       ),
@@ -69,6 +78,7 @@ export const pasteThings: Edit<{ things: LooseThings; ids: ReadonlyMap<string, s
       ...things.paths.map((p) => ({
         ...p,
         id: idOf(p.id),
+        name: nameOf(p.name),
         vertices: p.vertices.map((v) => ({ ...v, spot: spotOf(v.spot) })),
       })),
     ],
