@@ -40,6 +40,14 @@ test('readings that cannot be are refused by name or kept with a warning', async
   await expect(screen.row('A')).toHaveCount(10);
   await hand.write(entry.getByRole('textbox', { name: "On the wall, o'clock" }), '11');
 
+  // more than any reading can be: the site's rule refuses it, and what was typed stays
+  await hand.write(counter, '99999999');
+  await page.keyboard.press('Enter');
+  await expect(screen.notice).toContainText('the counter can be at most');
+  await expect(counter).toHaveValue('99999999');
+  await expect(entry.getByRole('textbox', { name: 'Note' })).toHaveValue('keep me');
+  await expect(screen.row('A')).toHaveCount(10);
+
   // past the end: taken, with what is the matter
   await hand.write(counter, '500');
   await page.keyboard.press('Enter');

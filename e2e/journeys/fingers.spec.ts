@@ -1,24 +1,16 @@
-import { practice } from '../fixtures/practiceYard';
-import { expect, test } from '../src/fixtures';
+import { practicePlaces } from '../fixtures/practiceYard';
 import { downloadSite } from '../src/HandOff';
-import { Home } from '../src/Home';
-import { learnScale, openPractice } from '../src/openPractice';
-import { Plan } from '../src/Plan';
-import { Screen } from '../src/Screen';
+import { expect, test } from '../src/practice';
 import { placeOf } from '../src/siteFile';
-import { Yard } from '../src/Yard';
 
-const place = ([x, y]: readonly [number, number]) => ({ x, y });
-const pole = place(practice.pole[0]);
-const hydrant = place(practice.hydrant[0]);
-const tree = place(practice.tree[0]);
+const { pole, hydrant, tree } = practicePlaces;
 
-test('fingers gather things by a long press or with the toggle, and drag them', async ({ page, hand }) => {
-  const screen = new Screen(page, hand);
-  const yard = new Yard(screen);
-  const plan = new Plan(page, hand);
-  await openPractice(new Home(page, hand));
-  await learnScale(screen, plan);
+test('fingers gather things by a long press or with the toggle, and drag them', async ({
+  page,
+  hand,
+  practice,
+}) => {
+  const { screen, yard, plan } = practice;
   const things = (n: number) => screen.card.getByRole('region', { name: `${n} things`, exact: true });
 
   await plan.tap(pole);
