@@ -17,7 +17,11 @@ export function denseReference(start: readonly number[], observations: readonly 
   const hat = design.mmul(covariance).mmul(design.transpose());
   return {
     estimates: x,
+    /** Weighted: derivatives over sigma. */
+    design,
     covariance,
+    /** Adjusted less observed, over sigma. */
+    weightedResiduals: misclosure.to1DArray().map((value) => -value),
     redundancy: observations.map((_, i) => 1 - hat.get(i, i)),
     vTPv: misclosure.to1DArray().reduce((sum, value) => sum + value * value, 0),
   };

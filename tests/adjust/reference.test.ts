@@ -1,19 +1,13 @@
 // Source: a second implementation (`denseReference`) on ml-matrix 6.15.1, which shares no code with the package.
 import { describe, expect, it } from 'vitest';
 import { denseReference } from './denseReference';
-import { normal, seededNetwork, seededRandom } from './seededNetwork';
+import { normal, seededNetwork, seededRandom, YARDS } from './seededNetwork';
 import { solved } from './solved';
 
 /** Agreement asked for, relative to the size of the yard, of the covariance, of 1. */
 const AGREEMENT = 1e-9;
 
-describe.each([
-  [1, 3, 14],
-  [2, 5, 30],
-  [3, 8, 60],
-  [4, 12, 90],
-  [5, 20, 160],
-])('seeded yard %i: %i points, %i observations', (seed, points, count) => {
+describe.each(YARDS)('seeded yard $seed: $points points, $count observations', ({ seed, points, count }) => {
   const { estimates, observations } = seededNetwork(seed, points, count);
   const reference = denseReference(estimates, observations);
 
@@ -36,6 +30,10 @@ describe.each([
     expect(largest).toBeLessThan(AGREEMENT);
     reference.redundancy.forEach((want, i) => {
       expect(Math.abs((result.redundancyNumbers[i] ?? Number.NaN) - want)).toBeLessThan(AGREEMENT);
+    });
+    reference.weightedResiduals.forEach((v, i) => {
+      const weighted = (result.residuals[i] ?? Number.NaN) / (observations[i]?.sigma ?? Number.NaN);
+      expect(Math.abs(weighted - v)).toBeLessThan(AGREEMENT * Math.sqrt(reference.vTPv));
     });
   });
 

@@ -17,6 +17,12 @@ export function normal(random: () => number): number {
   return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 }
 
+/** Twenty yards, 3 to 20 points, with two to four times as many observations as unknowns. */
+export const YARDS = Array.from({ length: 20 }, (_, k) => {
+  const points = 3 + ((7 * k) % 18);
+  return { seed: k + 1, points, count: Math.ceil(points * (4.5 + (k % 4))) };
+});
+
 export type Network = { estimates: number[]; observations: Observation[]; truth: number[] };
 
 /**

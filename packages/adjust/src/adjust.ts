@@ -1,7 +1,8 @@
-import type { Adjustment, CovarianceBlock, Solved } from './adjustment';
+import type { Adjustment, CovarianceBlock, Gradient, Solved } from './adjustment';
 import { covarianceColumn, type Factor, redundancyNumbers } from './factor';
 import { iterate } from './iterate';
 import { checkProblem, type Problem } from './problem';
+import { propagate, shares } from './propagation';
 import { findSuspect, standardizeResiduals, testGlobally } from './quality';
 import { CHOLESKY_PIVOT, GLOBAL_ALPHA, MAX_ITERATIONS, SUSPECT_ALPHA } from './tolerances';
 
@@ -35,12 +36,14 @@ export function adjust(problem: Problem, options: AdjustOptions = {}): Adjustmen
     const { rank, undetermined } = determined;
     return { status: 'singular', estimates, residuals, vTPv, iterations, rank, undetermined };
   }
+  const { factor } = determined;
+  const { rows } = ended;
   const dof = observations.length - estimates.length;
-  const redundancy = redundancyNumbers(determined.factor, ended.rows);
+  const redundancy = redundancyNumbers(factor, rows);
   const standardized = standardizeResiduals(observations, residuals, redundancy);
   return {
     status: statusOf(ended.converged, dof),
-    solver: determined.factor.solver,
+    solver: factor.solver,
     estimates,
     residuals,
     vTPv,
@@ -57,7 +60,9 @@ export function adjust(problem: Problem, options: AdjustOptions = {}): Adjustmen
       standardized,
       options.suspectAlpha ?? SUSPECT_ALPHA,
     ),
-    ...covarianceAccess(determined.factor),
+    ...covarianceAccess(factor),
+    propagate: (gradients: readonly Gradient[]) => propagate(factor, gradients),
+    shares: (gradient: Gradient) => shares(factor, rows, gradient),
   };
 }
 
@@ -74,7 +79,7 @@ function covarianceAccess(factor: Factor): Pick<Solved, 'covarianceOf' | 'covari
     const index = Math.min(i, j);
     let column = columns.get(index);
     if (column === undefined) {
-      if (!factor.order.includes(index))
+      if (factor.position[index] === undefined)
         throw new RangeError(`covariance of unknown ${index}: no such unknown`);
       column = covarianceColumn(factor, index);
       columns.set(index, column);

@@ -3,6 +3,9 @@ import type { Solver } from './factor';
 /** Variances and covariance of a plane point, square metres (or the squares of its unknowns' units). */
 export type CovarianceBlock = Readonly<{ xx: number; xy: number; yy: number }>;
 
+/** A function of the unknowns, by its derivatives at the estimates; those left out are 0, and those of one unknown sum. */
+export type Gradient = readonly Readonly<{ unknown: number; derivative: number }>[];
+
 /** vᵀPv against the two-sided chi-square limits: above `upper` something is wrong, below `lower` the sigmas are too wide. */
 export type GlobalTest = Readonly<{
   statistic: number;
@@ -60,6 +63,16 @@ export type Solved = Ended &
     covarianceOf(i: number, j: number): number;
     /** Covariance a priori of the point whose unknowns are at `at` and `at + 1`. */
     covarianceBlock(at: number): CovarianceBlock;
+    /**
+     * Covariance a priori of m functions of the unknowns, m rows of m, in their order; exact for linear ones, to first order for
+     * others. Throws a RangeError for an index of no unknown and a derivative that is not finite.
+     */
+    propagate(gradients: readonly Gradient[]): readonly Float64Array[];
+    /**
+     * What each observation brings into the variance a priori of a function g: (gᵀ N⁻¹ aᵢ)² for its weighted row aᵢ, the square of
+     * what an error of one sigma in it does to g. One per observation; they sum to the variance. Throws as `propagate` does.
+     */
+    shares(gradient: Gradient): Float64Array;
   }>;
 
 /** The observations leave some unknowns undetermined at the last point; those stay near their start values. */

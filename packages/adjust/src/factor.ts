@@ -14,6 +14,8 @@ export type Factor = Readonly<{
   first: Int32Array;
   /** Position → unknown. */
   order: Int32Array;
+  /** Unknown → position. */
+  position: Int32Array;
   /** Scale of each unknown: the inverse weighted length of its column, 1 for an empty one. */
   scale: Float64Array;
 }>;
@@ -44,21 +46,39 @@ export function backSolve({ lower, first }: Factor, y: Float64Array): void {
   }
 }
 
+/**
+ * Fills `y` with L⁻¹ P S a for row `index` a of `rows`, and returns the position before which it is zero. The product of two
+ * such, a and b, is their covariance aᵀ Qxx b, and of one with itself its variance.
+ */
+export function halfSolve(factor: Factor, rows: SparseRows, index: number, y: Float64Array): number {
+  const { position, scale } = factor;
+  y.fill(0);
+  let from = y.length;
+  for (let k = rows.starts[index] as number; k < (rows.starts[index + 1] as number); k++) {
+    const unknown = rows.columns[k] as number;
+    const at = position[unknown] as number;
+    y[at] = (rows.values[k] as number) * (scale[unknown] as number);
+    if (at < from) from = at;
+  }
+  forwardSolve(factor, y, from);
+  return from;
+}
+
+/** Qxx a, in the order of the unknowns, from L⁻¹ P S a, which it uses up. */
+export function completeSolve(factor: Factor, y: Float64Array): Float64Array {
+  backSolve(factor, y);
+  return y.map(
+    (_, unknown) => (y[factor.position[unknown] as number] as number) * (factor.scale[unknown] as number),
+  );
+}
+
 /** Column `unknown` of the a priori covariance Qxx, by two triangular solves. */
 export function covarianceColumn(factor: Factor, unknown: number): Float64Array {
-  const { order, scale } = factor;
-  const n = order.length;
-  const y = new Float64Array(n);
-  const position = order.indexOf(unknown);
-  y[position] = scale[unknown] as number;
+  const y = new Float64Array(factor.order.length);
+  const position = factor.position[unknown] as number;
+  y[position] = factor.scale[unknown] as number;
   forwardSolve(factor, y, position);
-  backSolve(factor, y);
-  const column = new Float64Array(n);
-  for (let k = 0; k < n; k++) {
-    const i = order[k] as number;
-    column[i] = (y[k] as number) * (scale[i] as number);
-  }
-  return column;
+  return completeSolve(factor, y);
 }
 
 /**
@@ -66,24 +86,12 @@ export function covarianceColumn(factor: Factor, unknown: number): Float64Array 
  * that shows in its residual. They sum to the degrees of freedom. One forward solve a row.
  */
 export function redundancyNumbers(factor: Factor, rows: SparseRows): Float64Array {
-  const { order, scale } = factor;
-  const n = order.length;
-  const position = new Int32Array(n);
-  for (let k = 0; k < n; k++) position[order[k] as number] = k;
   const redundancy = new Float64Array(rows.rowCount);
-  const y = new Float64Array(n);
+  const y = new Float64Array(factor.order.length);
   for (let i = 0; i < rows.rowCount; i++) {
-    y.fill(0);
-    let from = n;
-    for (let k = rows.starts[i] as number; k < (rows.starts[i + 1] as number); k++) {
-      const unknown = rows.columns[k] as number;
-      const at = position[unknown] as number;
-      y[at] = (rows.values[k] as number) * (scale[unknown] as number);
-      if (at < from) from = at;
-    }
-    forwardSolve(factor, y, from);
+    const from = halfSolve(factor, rows, i, y);
     let leverage = 0;
-    for (let k = from; k < n; k++) leverage += (y[k] as number) ** 2;
+    for (let k = from; k < y.length; k++) leverage += (y[k] as number) ** 2;
     redundancy[i] = Math.min(1, Math.max(0, 1 - leverage));
   }
   return redundancy;

@@ -1,5 +1,13 @@
 export { type AdjustOptions, adjust } from './adjust';
-export type { Adjustment, CovarianceBlock, GlobalTest, Singular, Solved, Suspect } from './adjustment';
+export type {
+  Adjustment,
+  CovarianceBlock,
+  GlobalTest,
+  Gradient,
+  Singular,
+  Solved,
+  Suspect,
+} from './adjustment';
 export { chiSquareQuantile } from './chiSquare';
 export { type ErrorEllipse, ellipseFactor, ellipseFactor95, errorEllipse } from './errorEllipse';
 export type { Solver } from './factor';

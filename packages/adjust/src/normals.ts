@@ -70,7 +70,8 @@ export function choleskyFactor(normals: Normals, damping: number, pivotTolerance
     if (!(pivot > pivotTolerance)) return null;
     lower[row + i] = Math.sqrt(pivot);
   }
-  return { solver: 'cholesky', lower, first, order: Int32Array.from(scale.keys()), scale };
+  const order = Int32Array.from(scale.keys());
+  return { solver: 'cholesky', lower, first, order, position: order, scale };
 }
 
 /** The scaled step y of the (damped) normals whose Cholesky factor is `factor`. */

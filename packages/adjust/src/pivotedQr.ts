@@ -33,8 +33,13 @@ export function solvePivotedQr(rows: SparseRows, misclosure: Float64Array): Pivo
   for (let i = 0; i < n; i++) lower.set((columns[i] as Float64Array).subarray(0, i + 1), i * n);
   const solved = solveUpper(columns, right, n);
   const step = new Float64Array(n);
-  for (let k = 0; k < n; k++) step[order[k] as number] = solved[k] as number;
-  return { ok: true, factor: { solver: 'qr', lower, first: new Int32Array(n), order, scale }, step };
+  const position = new Int32Array(n);
+  for (let k = 0; k < n; k++) {
+    step[order[k] as number] = solved[k] as number;
+    position[order[k] as number] = k;
+  }
+  const factor: Factor = { solver: 'qr', lower, first: new Int32Array(n), order, position, scale };
+  return { ok: true, factor, step };
 }
 
 function scaledColumns(rows: SparseRows): { columns: Float64Array[]; scale: Float64Array } {
