@@ -1,5 +1,12 @@
 import { distance } from '@footmark/geometry';
-import { type Feature, type FieldSpec, kindSpec, nameFeature, setField } from '@footmark/site';
+import {
+  type Feature,
+  type FieldSpec,
+  kindSpec,
+  nameFeature,
+  type ReadingRef,
+  setField,
+} from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { ArrowLeft, Trash2 } from 'lucide-react';
 import { Action } from '../controls/Action';
@@ -16,6 +23,7 @@ import { words } from '../words';
 import { ClosureSection } from './ClosureSection';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
+import { ReadingField } from './ReadingField';
 import { ThingActions } from './ThingActions';
 import { VertexList } from './VertexList';
 
@@ -99,6 +107,14 @@ function FieldInput({ feature, name, field }: FieldProps) {
     case 'file':
       return (
         <PhotoField label={label} value={typeof value === 'string' ? value : undefined} onChange={set} />
+      );
+    case 'reading':
+      return (
+        <ReadingField
+          label={label}
+          value={value as ReadingRef | undefined} // by the schema
+          onChange={set}
+        />
       );
     case 'flag':
       return (

@@ -9,15 +9,7 @@ type Props = { readonly path: Path; readonly vertex: PathVertex };
 export function PathPointFields({ path, vertex }: Props) {
   const { units } = useSite();
   const change = (part: Partial<Record<'bendRadius' | 'drop', number | undefined>>) =>
-    edit('Change a fitting', (s) =>
-      changePathVertex(s, {
-        id: path.id,
-        at: vertex.id,
-        bendRadius: vertex.bendRadius,
-        drop: vertex.drop,
-        ...part,
-      }),
-    );
+    edit('Change a fitting', (s) => changePathVertex(s, { id: path.id, at: vertex.id, facts: part }));
   return (
     <div className={styles.pair}>
       <LengthField

@@ -1,5 +1,6 @@
 import {
   changeRun,
+  factorOf,
   kindSpec,
   lengthInputText,
   parseLength,
@@ -96,12 +97,14 @@ function RunSetup({ run, change }: SetupProps) {
       <div className={styles.pair}>
         <MeasureField
           label="Counter scale"
-          value={run.scale}
+          value={factorOf(run.scale)}
           required
           parse={parseScale}
           print={String}
           hint="True length for each counted length; 1 unless checked."
-          onChange={(scale) => scale !== undefined && change('Change the counter scale', { scale })}
+          onChange={(factor) =>
+            factor !== undefined && change('Change the counter scale', { scale: { by: 'said', factor } })
+          }
         />
         <CounterField
           label="Counter shows steps of"
@@ -131,7 +134,7 @@ function parseScale(text: string) {
 function ZeroFields({ run, change }: SetupProps) {
   const { zero } = run;
   const entry = entryOf(useSite(), run);
-  const setPlace = (at: Zero['at']) => {
+  const setPlace = (at: Exclude<Zero['at'], 'point'>) => {
     const riser = entry?.kind === 'cleanout' ? (entry.fields.riserDepth ?? 0) : 0;
     const next: Zero =
       at === 'rim'
@@ -144,7 +147,7 @@ function ZeroFields({ run, change }: SetupProps) {
       <Choice
         label="Zeroed with the"
         options={(['in-pipe', 'rim', 'stack-base'] as const).map((id) => ({ id, name: words.zeroName(id) }))}
-        value={zero.at}
+        value={zero.at === 'point' ? null : zero.at}
         onChange={setPlace}
       />
       {zero.at === 'rim' ? (

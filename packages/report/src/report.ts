@@ -49,7 +49,7 @@ function printReport(site: Site, words: Words, out: Output, err: Output): void {
   out.write(`${JSON.stringify(derivedReport(site, derived, words), null, 2)}\n`);
   for (const finding of derived.findings) {
     const { text, cure } = words.findingText(finding, site);
-    err.write(`${words.severityName(finding.severity)}: ${text}\n  ${cure}\n`);
+    err.write(`${words.findingSeverityName(finding.severity)}: ${text}\n  ${cure}\n`);
   }
 }
 

@@ -12,6 +12,7 @@ export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
 export type { RouteLeg, RunRoute } from './derive/runRoute';
 export { type Side, sideOf } from './derive/side';
+export { type RunCorrection, siteAsDrawn, standingFit } from './derive/standingFit';
 export { stemDiameterOf } from './derive/stemDiameter';
 export type { Tie, Ties } from './derive/ties';
 export {
@@ -25,6 +26,7 @@ export {
 export { dependsOn } from './document/dependsOn';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
 export { feature as featureSchema } from './document/feature';
+export type { FitEvidence, TakenFit } from './document/fit';
 export type { ControlPoint, Frame, North } from './document/frame';
 export { type IntegrityProblem, integrityProblems } from './document/integrity';
 export { siteJsonSchema } from './document/jsonSchema';
@@ -38,8 +40,10 @@ export {
   writeSite,
 } from './document/openSite';
 export {
+  type KnownLength,
   type Path,
   type PathVertex,
+  type PipeLevel,
   type PipeMaterial,
   path as pathSchema,
   pipeMaterials,
@@ -53,8 +57,13 @@ export {
   refKey,
   vertexOf,
 } from './document/pointOwners';
+export type { ReadingRef } from './document/readingRef';
 export {
   type Clock,
+  type CounterScale,
+  factorOf,
+  type GroundState,
+  type Head,
   type Reading,
   type Run,
   reading as readingSchema,
@@ -80,32 +89,40 @@ export {
 } from './document/spot';
 export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
 export type { ValueProblem } from './document/valueProblems';
+export type { Pair, Visit } from './document/visit';
 export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings } from './edits/copyThings';
 export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
 export { addControl, changeControl, removeControl, setNorth } from './edits/frameEdits';
 export { freeName, takenNames } from './edits/freeName';
+export { addPair, removePair } from './edits/pairEdits';
 export {
   addPath,
   changePath,
   changePathVertex,
+  type PathPointFacts,
+  removeKnownLength,
   removeStretch,
+  setKnownLength,
   setStretch,
 } from './edits/pathEdits';
 export { removeThing } from './edits/removeThing';
 export { reversePath } from './edits/reversePath';
 export {
   addReading,
+  addReadings,
   addRun,
   changeReading,
   changeRun,
   freeRunLetter,
+  moveReading,
   nextReadingNumber,
   type RunFacts,
   removeReading,
+  sortReadings,
 } from './edits/runEdits';
 export { type LegChange, type LegProblem, setLegLength } from './edits/setLegLength';
-export { changeSite, newSite, type SiteFacts } from './edits/siteEdits';
+export { changeSite, newSite, type SiteFacts, setAside, setSigma } from './edits/siteEdits';
 export { type EditProblem, type SoundEdit, soundEdit } from './edits/soundEdit';
 export { splitLeg } from './edits/splitLeg';
 export { alignThings, rotateThings, setLocked } from './edits/thingEdits';
@@ -120,6 +137,7 @@ export {
   removeVertex,
   setSpot,
 } from './edits/vertexEdits';
+export { addVisit, changeVisit, removeVisit } from './edits/visitEdits';
 export { type EarthFit, earthToPlan, planToEarth } from './frame/earthFit';
 export type { EarthPoint, ProjectionProblem } from './frame/projection';
 export {
@@ -140,7 +158,18 @@ export {
   observationKindIds,
   observationKinds,
 } from './kinds/observationKinds';
+export {
+  type ActionWord,
+  actionIds,
+  type RunEnd,
+  runEndIds,
+  type SeverityWord,
+  severityIds,
+  type VisitPurpose,
+  visitPurposeIds,
+} from './kinds/readingWords';
 export { type Basis, type SettingRow, settings } from './rules/settings';
+export { type SigmaName, sigmaNames, sigmas } from './rules/sigmas';
 export {
   type ClockRange,
   FOOT_M,

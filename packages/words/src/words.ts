@@ -1,4 +1,5 @@
 import type {
+  ActionWord,
   Clearance,
   Derived,
   EditProblem,
@@ -12,13 +13,17 @@ import type {
   Path,
   PipeMaterial,
   ReferencePoint,
+  RunEnd,
   Severity,
+  SeverityWord,
   Shape,
+  SigmaName,
   Site,
   Target,
   Tie,
   Ties,
   Units,
+  VisitPurpose,
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
@@ -49,7 +54,16 @@ export type Words = {
   directionName(direction: RunDirection): string;
   zeroName(at: ZeroKind): string;
   spotName(by: SpotKind): string;
-  severityName(severity: Severity): string;
+  /** How bad what was seen is. */
+  severityName(severity: SeverityWord): string;
+  /** What is advised to be done about it. */
+  actionName(action: ActionWord): string;
+  /** Why the camera went no further. */
+  runEndName(end: RunEnd): string;
+  visitPurposeName(purpose: VisitPurpose): string;
+  /** What a standard deviation is of. */
+  sigmaName(name: SigmaName): string;
+  findingSeverityName(severity: Severity): string;
   yesNo(value: boolean): string;
 
   /** A thing by the name that people gave it, else by its kind and id. */

@@ -13,6 +13,7 @@ export const symbolNames = [
   'pole',
   'hydrant',
   'meter',
+  'locate',
   'reference-point',
   'benchmark',
   'spot-level',

@@ -66,6 +66,11 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
     clear: 2.1,
   },
   meter: { parts: [square('cover', 1.4), ...strokeLetters('M', 1.4)], clear: 2 },
+  // a cross that reaches the ring: what a receiver's sweeps from two directions leave on the ground
+  locate: {
+    parts: [circle('cover', 1.3), line('stroke', [-1.3, 0], [1.3, 0]), line('stroke', [0, -1.3], [0, 1.3])],
+    clear: 1.5,
+  },
   'reference-point': { parts: [triangle('cover', 1.9), circle('ink', 0.32)], clear: 1.9 },
   benchmark: {
     parts: [

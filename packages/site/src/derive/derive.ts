@@ -9,6 +9,7 @@ import { type Mark, marksOfRun } from './marks';
 import { type ReferencePoint, referenceIndex } from './references';
 import { type ResolvedPoint, resolvePoints } from './resolvePoints';
 import { type RunRoute, runRoute } from './runRoute';
+import { correctionsOf, standingFit } from './standingFit';
 import { type DerivedUnderlay, deriveUnderlays } from './underlayTransform';
 
 /** Everything that follows from a site: the one source of every screen, sheet and file. */
@@ -45,6 +46,8 @@ export function derive(site: Site): Derived {
     references,
     obstacles: obstacleGroups(placed),
     blocks: placed.filter((f) => f.spec.blocksTape),
+    points: resolved.points,
+    corrections: correctionsOf(standingFit(site)),
   };
   const findings: Finding[] = [...resolved.findings, ...aboutFeatures, ...aboutPaths];
   const frame = deriveFrame(site, resolved.points, findings);

@@ -12,8 +12,10 @@ import {
 import type { Path } from '../document/path';
 import { refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
+import type { Spot } from '../document/spot';
 import { type Finding, finding } from './finding';
 import type { ResolvedPoints } from './resolvePoints';
+import { standingFit } from './standingFit';
 
 /** Where a branch comes into another path: at one of its vertices, `station` metres from its start. */
 export type Join = { readonly path: string; readonly vertex: string; readonly station: number };
@@ -29,6 +31,8 @@ export type DerivedPath = {
   /** Plan station against cable length, with slopes and drops. */
   readonly profile: DevelopedProfile;
   readonly joins: Join | null;
+  /** By vertex: the feature or path that it was drawn at, null without. */
+  readonly tiedTo: readonly (string | null)[];
 };
 
 /** Below this (m) a branch's end and the vertex that it is said to join are the same place. */
@@ -40,9 +44,11 @@ export function derivePaths(
   resolved: ResolvedPoints,
 ): { readonly paths: ReadonlyMap<string, DerivedPath>; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
+  const drawnBefore = new Map(standingFit(site)?.paths.map((p) => [p.id, p.drawn]));
   const curves = new Map<string, DerivedPath>();
   for (const path of site.paths) {
-    const curve = deriveCurve(path, resolved, findings);
+    const drawn = new Map(drawnBefore.get(path.id)?.map((v) => [v.id, v.spot]));
+    const curve = deriveCurve(path, drawn, resolved, findings);
     if (curve !== null) curves.set(path.id, curve);
   }
   const paths = new Map<string, DerivedPath>();
@@ -50,7 +56,17 @@ export function derivePaths(
   return { paths, findings };
 }
 
-function deriveCurve(path: Path, resolved: ResolvedPoints, findings: Finding[]): DerivedPath | null {
+function tieOf(spot: Spot): string | null {
+  return spot.by === 'at' ? spot.point.of : null;
+}
+
+/** `drawn`: the spots of its vertices before a fit that stands, by vertex. */
+function deriveCurve(
+  path: Path,
+  drawn: ReadonlyMap<string, Spot>,
+  resolved: ResolvedPoints,
+  findings: Finding[],
+): DerivedPath | null {
   const at = { kind: 'path', id: path.id } as const;
   const curved = path.vertices.find((v) => v.spot.by === 'arc');
   if (curved !== undefined)
@@ -90,6 +106,7 @@ function deriveCurve(path: Path, resolved: ResolvedPoints, findings: Finding[]):
     length,
     profile: developedProfile(length, path.stretches, drops),
     joins: null,
+    tiedTo: path.vertices.map((v) => tieOf(drawn.get(v.id) ?? v.spot)),
   };
 }
 

@@ -50,6 +50,7 @@ export type FindingValues = {
   'entry-not-on-path': { entry: string; path: string; distance: number; reach: number };
   'entry-beside-path': { entry: string; path: string; distance: number };
   'branch-not-on-run': { branch: string };
+  'zero-point-not-on-run': Record<never, never>;
   'sweep-does-not-fit': { riser: number; sweepRadius: number };
   // readings
   'reading-before-zero': { reading: number; zero: number };

@@ -1,4 +1,5 @@
 import { type Point, pointInRing } from '@footmark/geometry';
+import { refKey } from '../document/pointOwners';
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import { settings } from '../rules/settings';
@@ -8,7 +9,8 @@ import type { DerivedPath } from './derivePaths';
 import { type Finding, finding, type Target } from './finding';
 import { type ReadingTrace, readingsAlong } from './readingAlong';
 import type { ReferenceIndex } from './references';
-import { placeOnRoute, planAt, type RunRoute } from './runRoute';
+import { alongRouteAt, placeOnRoute, planAt, type RunRoute } from './runRoute';
+import type { RunCorrection } from './standingFit';
 import { chooseTies, type Ties } from './ties';
 
 /** Where a reading is on the ground. */
@@ -41,6 +43,10 @@ export type MarkSetting = {
   readonly references: ReferenceIndex;
   readonly obstacles: ObstacleGroups;
   readonly blocks: readonly DerivedFeature[];
+  /** By point of the site, as `of/at`. */
+  readonly points: ReadonlyMap<string, { readonly at: Point }>;
+  /** By run: what the fit that stands made of it. */
+  readonly corrections: ReadonlyMap<string, RunCorrection>;
 };
 
 /** The marks of one run, in the order of its readings. Without a way through the paths none has a place. */
@@ -50,13 +56,28 @@ export function marksOfRun(
   setting: MarkSetting,
   findings: Finding[],
 ): readonly Mark[] {
-  return readingsAlong(run, findings).map(({ reading, trace, inPipe }) => ({
+  const start = startOfCount(run, route, setting, findings);
+  const correction = setting.corrections.get(run.id) ?? null;
+  return readingsAlong(run, { start, correction }, findings).map(({ reading, trace, inPipe }) => ({
     run,
     reading,
     label: `${run.letter}${reading.number}`,
     trace,
     place: inPipe && route !== null ? placeMark(run, reading, trace, route, setting, findings) : null,
   }));
+}
+
+/** Along the pipe from the entry to the place of the zero (m). */
+function startOfCount(run: Run, route: RunRoute | null, setting: MarkSetting, findings: Finding[]): number {
+  if (run.zero.at !== 'point' || route === null) return 0;
+  const point = setting.points.get(refKey(run.zero.point))?.at;
+  const start =
+    point === undefined ? null : alongRouteAt(route, setting.paths, point, setting.site.entryReach);
+  if (start === null) {
+    findings.push(finding('zero-point-not-on-run', 'error', { kind: 'run', id: run.id }, {}));
+    return 0;
+  }
+  return start;
 }
 
 function placeMark(

@@ -5,7 +5,7 @@ import { entryLegOf, readingsAlong } from './readingAlong';
 
 function along(...args: Parameters<typeof push>) {
   const findings: Finding[] = [];
-  const readings = readingsAlong(push(...args), findings);
+  const readings = readingsAlong(push(...args), { start: 0, correction: null }, findings);
   return {
     along: readings.map((r) => r.trace.along),
     inPipe: readings.map((r) => r.inPipe),
@@ -16,7 +16,9 @@ function along(...args: Parameters<typeof push>) {
 
 describe('readingsAlong', () => {
   it('counts from the zero, at the true length of a count', () => {
-    expect(along({ zero: { at: 'in-pipe', counter: 2 }, scale: 1.5 }, [2, 4, 10]).along).toEqual([0, 3, 12]);
+    expect(
+      along({ zero: { at: 'in-pipe', counter: 2 }, scale: { by: 'said', factor: 1.5 } }, [2, 4, 10]).along,
+    ).toEqual([0, 3, 12]);
   });
 
   it('takes off a riser, which costs less than its drop by what the sweep saves', () => {

@@ -1,6 +1,7 @@
 import { cableFromCounter, entryLeg } from '@footmark/geometry';
-import type { Reading, Run } from '../document/run';
+import { factorOf, type Reading, type Run } from '../document/run';
 import { type Finding, finding, type Target } from './finding';
+import type { RunCorrection } from './standingFit';
 
 /** How a reading became a cable length, and that a length along the pipe. Metres. */
 export type ReadingTrace = {
@@ -14,7 +15,15 @@ export type ReadingTrace = {
   readonly sweepRadius: number | null;
   /** Cable used between the zero and the pipe. */
   readonly entryLeg: number;
+  /** Along the pipe from the entry to where the counter was zeroed: 0 but for a zero at a point of the plan. */
+  readonly start: number;
+  /** How far the lens was ahead of what stood at the zero. */
+  readonly ahead: number;
+  /** Of the lens; the sonde in the tail is `tail` behind it. */
   readonly along: number;
+  readonly tail: number;
+  /** Zero, scale, entry leg and count are as the fit that was taken made them. */
+  readonly fitted: boolean;
 };
 
 /** A riser comes down square to the pipe and turns into it. */
@@ -22,13 +31,17 @@ const RISER_SWEEP_ANGLE = Math.PI / 2;
 
 /**
  * The cable length along the pipe at each reading, in their order; null with a finding where there is none
- * (before the zero, or still in the riser). A new zero shifts the count of all readings after it.
+ * (before the zero, or still in the riser). A new zero shifts the count of all readings after it. `start`: see `ReadingTrace`.
  */
 export function readingsAlong(
   run: Run,
+  { start, correction }: { readonly start: number; readonly correction: RunCorrection | null },
   findings: Finding[],
 ): readonly { readonly reading: Reading; readonly trace: ReadingTrace; readonly inPipe: boolean }[] {
-  const leg = entryLegOf(run);
+  const leg = correction?.entryLeg ?? entryLegOf(run);
+  const zero = correction?.zero ?? run.zero.counter;
+  const scale = correction?.scale ?? factorOf(run.scale);
+  const ahead = run.head.zeroed === 'tail' ? run.head.length : 0;
   if (run.zero.at === 'rim' && run.zero.riser < run.zero.sweepRadius) {
     const { riser, sweepRadius } = run.zero;
     findings.push(
@@ -50,25 +63,28 @@ export function readingsAlong(
       );
     }
     before = reading;
-    const counted = reading.counter + shift;
-    if (reading.newZero !== undefined) shift = counted - reading.newZero;
-    const cable = cableFromCounter({ reading: counted, zero: run.zero.counter, scale: run.scale });
-    const along = cable - leg;
+    const total = reading.counter + shift;
+    if (reading.newZero !== undefined) shift = total - reading.newZero;
+    const counted = correction?.counters.get(reading.id) ?? total;
+    const cable = cableFromCounter({ reading: counted, zero, scale });
+    const along = start + cable - leg + ahead;
     const trace: ReadingTrace = {
       counter: reading.counter,
       counted,
-      zero: run.zero.counter,
-      scale: run.scale,
+      zero,
+      scale,
       cable,
       riser: run.zero.at === 'rim' ? run.zero.riser : null,
       sweepRadius: run.zero.at === 'rim' ? run.zero.sweepRadius : null,
       entryLeg: leg,
+      start,
+      ahead,
       along,
+      tail: run.head.length,
+      fitted: correction !== null,
     };
     if (cable < 0) {
-      findings.push(
-        finding('reading-before-zero', 'error', at, { reading: counted, zero: run.zero.counter }),
-      );
+      findings.push(finding('reading-before-zero', 'error', at, { reading: counted, zero }));
     } else if (along < 0) {
       findings.push(finding('reading-in-riser', 'error', at, { short: -along }));
     }

@@ -1,4 +1,12 @@
-import { developedAt, locate, stationAtDeveloped, stationOf, stationOfVertex } from '@footmark/geometry';
+import {
+  developedAt,
+  distance,
+  locate,
+  type Point,
+  stationAtDeveloped,
+  stationOf,
+  stationOfVertex,
+} from '@footmark/geometry';
 import type { Run } from '../document/run';
 import type { DerivedFeature } from './deriveFeatures';
 import type { DerivedPath } from './derivePaths';
@@ -91,10 +99,13 @@ function stationOfEntry(
   return nearest.station;
 }
 
-/** Station of the vertex that is said to be at a feature, null without one. At a bend that is the middle of its arc. */
+/**
+ * Station of the vertex that is said, or was said before a fit moved it, to be at a feature, null without one. At a bend that is the
+ * middle of its arc.
+ */
 function tiedStation(on: DerivedPath, feature: string): number | null {
-  const index = on.path.vertices.findIndex((v) => v.spot.by === 'at' && v.spot.point.of === feature);
-  return index < 0 ? null : stationOfVertex(on.line, index);
+  const tied = on.tiedTo.indexOf(feature);
+  return tied < 0 ? null : stationOfVertex(on.line, tied);
 }
 
 function routeWithFlow(
@@ -186,4 +197,25 @@ export function placeOnRoute(
 export function planAt(paths: ReadonlyMap<string, DerivedPath>, place: RoutePlace) {
   const on = paths.get(place.path);
   return on === undefined ? null : locate(on.line, place.station);
+}
+
+/** Cable (m) from the entry to the place of a run's way that is nearest to a point; null when that is further off than `reach` (m). */
+export function alongRouteAt(
+  route: RunRoute,
+  paths: ReadonlyMap<string, DerivedPath>,
+  point: Point,
+  reach: number,
+): number | null {
+  let nearest: { away: number; along: number } | null = null;
+  for (const leg of route.legs) {
+    const on = paths.get(leg.path);
+    if (on === undefined) continue;
+    const [low, high] = [leg.fromStation, leg.toStation].sort((a, b) => a - b) as [number, number];
+    const station = Math.min(high, Math.max(low, stationOf(on.line, point).station));
+    const away = distance(locate(on.line, station).point, point);
+    if (away > reach || (nearest !== null && nearest.away <= away)) continue;
+    const start = developedAt(on.profile, leg.fromStation, 'after');
+    nearest = { away, along: leg.fromAlong + Math.abs(developedAt(on.profile, station, 'after') - start) };
+  }
+  return nearest?.along ?? null;
 }

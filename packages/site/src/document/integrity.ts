@@ -1,7 +1,7 @@
 import { dependencyOrder } from './dependencyOrder';
 import { neededPoints, pointOwners, refKey } from './pointOwners';
 import type { Site } from './site';
-import { refsInFrame, refsInUnderlays } from './siteRefs';
+import { readingRefs, refsInFrame, refsInRuns, refsInUnderlays } from './siteRefs';
 import { countedFrom, refsOfSpot } from './spot';
 
 /** Something that the shape of the file allows but a site does not. `path` leads to it in the file. */
@@ -11,6 +11,10 @@ export type IntegrityProblem = {
     | 'unknown-point'
     | 'unknown-path'
     | 'unknown-entry'
+    | 'unknown-visit'
+    | 'unknown-reading'
+    | 'paired-with-itself'
+    | 'length-to-itself'
     | 'nothing-before'
     | 'depends-on-itself'
     | 'joins-itself'
@@ -25,6 +29,8 @@ export function integrityProblems(site: Site): readonly IntegrityProblem[] {
     ...duplicateIds(site),
     ...danglingRefs(site),
     ...danglingRuns(site),
+    ...danglingReadings(site),
+    ...danglingLengths(site),
     ...stretchOrder(site),
     ...circularSpots(site),
     ...circularJoins(site),
@@ -39,12 +45,17 @@ function* duplicateIds(site: Site): Generator<IntegrityProblem> {
   ];
   yield* repeated(owners);
   yield* repeated(site.underlays.map((u, i) => ({ id: u.id, path: ['underlays', i] })));
+  yield* repeated(site.visits.map((v, i) => ({ id: v.id, path: ['visits', i] })));
+  yield* repeated(site.pairs.map((p, i) => ({ id: p.id, path: ['pairs', i] })));
   yield* repeated(site.frame.control.map((c, i) => ({ id: c.id, path: ['frame', 'control', i] })));
   for (const [i, feature] of site.features.entries()) {
     yield* repeated(feature.vertices.map((v, j) => ({ id: v.id, path: ['features', i, 'vertices', j] })));
   }
   for (const [i, path] of site.paths.entries()) {
     yield* repeated(path.vertices.map((v, j) => ({ id: v.id, path: ['paths', i, 'vertices', j] })));
+    yield* repeated(
+      (path.knownLengths ?? []).map((l, j) => ({ id: l.id, path: ['paths', i, 'knownLengths', j] })),
+    );
   }
   yield* repeated(
     site.runs.flatMap((run, i) =>
@@ -82,7 +93,11 @@ function* danglingRefs(site: Site): Generator<IntegrityProblem> {
       }
     }
   }
-  for (const { ref, path } of [...refsInFrame(site.frame), ...refsInUnderlays(site.underlays)]) {
+  for (const { ref, path } of [
+    ...refsInFrame(site.frame),
+    ...refsInUnderlays(site.underlays),
+    ...refsInRuns(site.runs),
+  ]) {
     if (!known.has(refKey(ref))) yield { code: 'unknown-point', path, name: refKey(ref) };
   }
 }
@@ -90,7 +105,11 @@ function* danglingRefs(site: Site): Generator<IntegrityProblem> {
 function* danglingRuns(site: Site): Generator<IntegrityProblem> {
   const features = new Set(site.features.map((f) => f.id));
   const paths = new Set(site.paths.map((p) => p.id));
+  const visits = new Set(site.visits.map((v) => v.id));
   for (const [i, run] of site.runs.entries()) {
+    if (run.visit !== null && !visits.has(run.visit)) {
+      yield { code: 'unknown-visit', path: ['runs', i, 'visit'], name: run.visit };
+    }
     if (run.entry !== null && !features.has(run.entry)) {
       yield { code: 'unknown-entry', path: ['runs', i, 'entry'], name: run.entry };
     }
@@ -99,6 +118,36 @@ function* danglingRuns(site: Site): Generator<IntegrityProblem> {
     }
     for (const [j, branch] of run.branches.entries()) {
       if (!paths.has(branch)) yield { code: 'unknown-path', path: ['runs', i, 'branches', j], name: branch };
+    }
+  }
+}
+
+/** Pairs and locates name readings. */
+function* danglingReadings(site: Site): Generator<IntegrityProblem> {
+  const known = new Set(site.runs.flatMap((run) => run.readings.map((r) => `${run.id}/${r.id}`)));
+  for (const { ref, path } of readingRefs(site)) {
+    const name = `${ref.run}/${ref.reading}`;
+    if (!known.has(name)) yield { code: 'unknown-reading', path, name };
+  }
+  for (const [i, { a, b }] of site.pairs.entries()) {
+    if (a.reading === b.reading) yield { code: 'paired-with-itself', path: ['pairs', i], name: a.reading };
+  }
+}
+
+/** Known lengths run between two points of their own pipe. */
+function* danglingLengths(site: Site): Generator<IntegrityProblem> {
+  for (const [i, path] of site.paths.entries()) {
+    for (const [j, { from, to }] of (path.knownLengths ?? []).entries()) {
+      const here = ['paths', i, 'knownLengths', j] as const;
+      if (from === to) yield { code: 'length-to-itself', path: here, name: from };
+      for (const [end, at] of [
+        ['from', from],
+        ['to', to],
+      ] as const) {
+        if (!path.vertices.some((v) => v.id === at)) {
+          yield { code: 'unknown-point', path: [...here, end], name: refKey({ of: path.id, at }) };
+        }
+      }
     }
   }
 }

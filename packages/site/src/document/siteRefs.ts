@@ -1,4 +1,7 @@
 import type { Frame } from './frame';
+import type { ReadingRef } from './readingRef';
+import type { Run } from './run';
+import type { Site } from './site';
 import type { Ref } from './spot';
 import type { Underlay } from './underlay';
 
@@ -28,4 +31,32 @@ export function refsInUnderlays(underlays: readonly Underlay[]): readonly Placed
             : [],
         ),
   );
+}
+
+/** The points that runs name: where a counter was zeroed, and what readings saw. */
+export function refsInRuns(runs: readonly Run[]): readonly PlacedRef[] {
+  return runs.flatMap(({ zero, readings }, i) => [
+    ...(zero.at === 'point' ? [{ ref: zero.point, path: ['runs', i, 'zero', 'point'] }] : []),
+    ...readings.flatMap(({ seenAt }, j) =>
+      seenAt === undefined ? [] : [{ ref: seenAt, path: ['runs', i, 'readings', j, 'seenAt'] }],
+    ),
+  ]);
+}
+
+/** A reading that is named outside of its run, and the way to that place in the file. */
+export type PlacedReadingRef = { readonly ref: ReadingRef; readonly path: readonly (string | number)[] };
+
+/** The readings that pairs and locates name. */
+export function readingRefs(site: Site): readonly PlacedReadingRef[] {
+  return [
+    ...site.pairs.flatMap(({ a, b }, i) => [
+      { ref: a, path: ['pairs', i, 'a'] },
+      { ref: b, path: ['pairs', i, 'b'] },
+    ]),
+    ...site.features.flatMap((f, i) =>
+      f.kind === 'locate' && f.fields.reading !== undefined
+        ? [{ ref: f.fields.reading, path: ['features', i, 'fields', 'reading'] }]
+        : [],
+    ),
+  ];
 }

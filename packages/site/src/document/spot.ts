@@ -21,7 +21,8 @@ const arc = z.strictObject({
  * How a point got its place. The measurements are kept and the place follows from them, so that a corrected tape moves
  * the point and all that hangs on it.
  *
- * - `finger`: put there by eye (assumed); `coordinates`: typed in the site frame (measured)
+ * - `finger`: put there by eye (assumed); `coordinates`: typed in the site frame (measured), with `sigma` (m) from an instrument
+ *   that says how sure it is
  * - `tapes`: two or more taped distances, from the near face of what is round and taped so (see `kinds/`); `side` tells which of
  *   the two crossings of the first two is meant, seen from the first point to the second
  * - `offset`: `along` the line `from`→`to`, then square off it by `out`, right of that direction positive
@@ -35,7 +36,12 @@ const arc = z.strictObject({
  */
 export const spot = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('finger'), x: coordinate, y: coordinate }),
-  z.strictObject({ by: z.literal('coordinates'), x: coordinate, y: coordinate }),
+  z.strictObject({
+    by: z.literal('coordinates'),
+    x: coordinate,
+    y: coordinate,
+    sigma: positiveLength.max(1000).optional(),
+  }),
   z.strictObject({
     by: z.literal('tapes'),
     tapes: z.array(tape).min(2).max(12),

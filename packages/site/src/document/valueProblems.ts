@@ -30,7 +30,9 @@ const listNames = ['underlays', 'features', 'paths', 'runs'] as const;
  * taken as sound and not looked at.
  */
 export function valueProblems(before: Site, after: Site): readonly ValueProblem[] {
-  const withoutLists = { ...after, underlays: [], features: [], paths: [], runs: [] };
+  const { fit, ...rest } = after;
+  const fitToCheck = fit === undefined || fit === before.fit ? {} : { fit };
+  const withoutLists = { ...rest, ...fitToCheck, underlays: [], features: [], paths: [], runs: [] };
   const problems = problemsIn(siteSchema, withoutLists, []);
   for (const name of listNames) {
     if (before[name] === after[name]) continue;

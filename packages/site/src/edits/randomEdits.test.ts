@@ -96,8 +96,7 @@ const edits: Readonly<Record<string, (dice: Dice) => Site | null>> = {
       ? changePathVertex(d.site, {
           id: d.owner.id,
           at: d.vertex.id,
-          bendRadius: d.upTo(3, 10),
-          drop: d.upTo(3, 50),
+          facts: { bendRadius: d.upTo(3, 10), drop: d.upTo(3, 50) },
         })
       : null,
   setStretch: (d) =>
@@ -128,7 +127,7 @@ const edits: Readonly<Record<string, (dice: Dice) => Site | null>> = {
           { at: 'rim', counter, riser: d.upTo(3, 100), sweepRadius: d.upTo(0.3, 10) },
           { at: 'in-pipe', counter },
         ]),
-        scale: d.upTo(1.1, 100),
+        scale: { by: 'said', factor: d.upTo(1.1, 100) },
       },
     });
   },

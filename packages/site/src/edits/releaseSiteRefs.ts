@@ -1,6 +1,8 @@
 import { azimuthBetween, normalizeAzimuth, type Point } from '@footmark/geometry';
 import type { Frame, North } from '../document/frame';
+import type { Path } from '../document/path';
 import { refKey } from '../document/pointOwners';
+import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import type { Ref } from '../document/spot';
 import type { Underlay } from '../document/underlay';
@@ -9,14 +11,49 @@ type Places = ReadonlyMap<string, { at: Point }>;
 
 /**
  * Frees the frame and the pictures from points for which `gone` holds, so that nothing turns or jumps: a north told by such a line
- * becomes its azimuth, a pair with such a point its place (`places`, by `of/at`). Control points on them go too.
+ * becomes its azimuth, a pair with such a point its place (`places`, by `of/at`). Control points on them go too. Runs and readings
+ * lose the name, known lengths of pipe that ended there go.
  */
 export function releaseSiteRefs(site: Site, gone: (ref: Ref) => boolean, places: Places): Site {
   const frame = releasedFrame(site.frame, gone, places);
   const underlays = site.underlays.map((u) => releasedUnderlay(u, gone, places));
   const sameUnderlays = underlays.every((u, i) => u === site.underlays[i]);
-  if (frame === site.frame && sameUnderlays) return site;
-  return { ...site, frame, underlays: sameUnderlays ? site.underlays : underlays };
+  const runs = site.runs.map((run) => releasedRun(run, gone));
+  const sameRuns = runs.every((run, i) => run === site.runs[i]);
+  const paths = site.paths.map((path) => releasedPath(path, gone));
+  const samePaths = paths.every((path, i) => path === site.paths[i]);
+  if (frame === site.frame && sameUnderlays && sameRuns && samePaths) return site;
+  return {
+    ...site,
+    frame,
+    underlays: sameUnderlays ? site.underlays : underlays,
+    runs: sameRuns ? site.runs : runs,
+    paths: samePaths ? site.paths : paths,
+  };
+}
+
+/** A zero at a point that is gone is taken for one in the pipe at the entry: the finding about its readings shows what that does. */
+function releasedRun(run: Run, gone: (ref: Ref) => boolean): Run {
+  const { zero } = run;
+  const freed = run.readings.map((reading): Reading => {
+    if (reading.seenAt === undefined || !gone(reading.seenAt)) return reading;
+    const { seenAt: _, ...rest } = reading;
+    return rest;
+  });
+  const readings = freed.every((r, i) => r === run.readings[i]) ? run.readings : freed;
+  if (zero.at === 'point' && gone(zero.point)) {
+    return { ...run, readings, zero: { at: 'in-pipe', counter: zero.counter } };
+  }
+  return readings === run.readings ? run : { ...run, readings };
+}
+
+function releasedPath(path: Path, gone: (ref: Ref) => boolean): Path {
+  const lengths = path.knownLengths?.filter(
+    ({ from, to }) => !gone({ of: path.id, at: from }) && !gone({ of: path.id, at: to }),
+  );
+  return lengths === undefined || lengths.length === path.knownLengths?.length
+    ? path
+    : { ...path, knownLengths: lengths };
 }
 
 function releasedFrame(frame: Frame, gone: (ref: Ref) => boolean, places: Places): Frame {

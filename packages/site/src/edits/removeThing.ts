@@ -1,11 +1,12 @@
 import type { Point } from '@footmark/geometry';
 import type { Edit } from './edit';
 import { unknown } from './edit';
+import { releaseReadings } from './releaseReadings';
 import { releaseFrom } from './vertexEdits';
 
 /**
  * Takes a feature, a path or a run out of the site. Points measured from it stay where they are (`places`, by `of/at`), as put
- * there by eye; runs that went in there or along it keep their readings and lose the name.
+ * there by eye; runs that went in there or along it keep their readings and lose the name; with a run go its pairs.
  */
 export const removeThing: Edit<{ id: string; places: ReadonlyMap<string, { at: Point }> }> = (
   site,
@@ -16,8 +17,11 @@ export const removeThing: Edit<{ id: string; places: ReadonlyMap<string, { at: P
   const freed = releaseFrom(site, (ref) => ref.of === id, places);
   return {
     ...freed,
-    features: freed.features.filter((f) => f.id !== id),
     paths: freed.paths.filter((p) => p.id !== id),
+    ...releaseReadings(
+      { ...freed, features: freed.features.filter((f) => f.id !== id) },
+      (ref) => ref.run === id,
+    ),
     runs: freed.runs
       .filter((r) => r.id !== id)
       .map((r) =>

@@ -1,6 +1,7 @@
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import { changeById, type Edit, unknown } from './edit';
+import { releaseReadings } from './releaseReadings';
 import { letters } from './vertexEdits';
 
 /** Starts a run. */
@@ -26,12 +27,36 @@ export const changeReading: Edit<{ run: string; id: string; facts: Omit<Reading,
     readings: changeById(r.readings, id, 'reading', (old) => ({ ...facts, id: old.id, number: old.number })),
   }));
 
-/** Takes a reading out. The numbers of the others stay: they may be painted on the ground. */
-export const removeReading: Edit<{ run: string; id: string }> = (site, { run, id }) =>
+/** Puts several readings at the end of a run, in their order. */
+export const addReadings: Edit<{ run: string; readings: readonly Reading[] }> = (site, { run, readings }) =>
+  withRun(site, run, (r) => ({ ...r, readings: [...r.readings, ...readings] }));
+
+/** Puts a reading to another place among those of its run (0: first). Its number stays. */
+export const moveReading: Edit<{ run: string; id: string; to: number }> = (site, { run, id, to }) =>
   withRun(site, run, (r) => {
+    const moved = r.readings.find((reading) => reading.id === id) ?? unknown('reading', id);
+    return { ...r, readings: r.readings.filter((reading) => reading.id !== id).toSpliced(to, 0, moved) };
+  });
+
+/**
+ * Puts the readings of a run in the order of the counter. A run whose counter was set anew keeps its order, which alone tells
+ * what was read before and after.
+ */
+export const sortReadings: Edit<{ run: string }> = (site, { run }) =>
+  withRun(site, run, (r) =>
+    r.readings.some((reading) => reading.newZero !== undefined)
+      ? r
+      : { ...r, readings: r.readings.toSorted((a, b) => a.counter - b.counter) },
+  );
+
+/** Takes a reading out, and its pairs. The numbers of the others stay: they may be painted on the ground. */
+export const removeReading: Edit<{ run: string; id: string }> = (site, { run, id }) => {
+  const without = withRun(site, run, (r) => {
     if (!r.readings.some((reading) => reading.id === id)) return unknown('reading', id);
     return { ...r, readings: r.readings.filter((reading) => reading.id !== id) };
   });
+  return { ...without, ...releaseReadings(without, (ref) => ref.run === run && ref.reading === id) };
+};
 
 /** The first letter that no run of the site has had yet among those that it holds. */
 export function freeRunLetter(runs: readonly Run[]): string {

@@ -31,7 +31,7 @@ const reading = { id: 'x', number: 3, counter: 5, seen: 'roots', passed: true, n
 
 const spotB = (spot: Spot) => (s: Site) => setSpot(s, { ref: ref('fence', 'b'), spot });
 const vertexB = (facts: { bendRadius?: number; drop?: number }) => (s: Site) =>
-  changePathVertex(s, { id: 'main', at: 'b', bendRadius: undefined, drop: undefined, ...facts });
+  changePathVertex(s, { id: 'main', at: 'b', facts });
 const stretched = (facts: object) => (s: Site) =>
   setStretch(s, { id: 'main', stretch: { ...stretch, ...facts } });
 const zeroed = (facts: object) => (s: Site) =>

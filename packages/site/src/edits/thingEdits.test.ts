@@ -68,11 +68,15 @@ describe('edits of paths', () => {
   });
 
   it('set and clear a fitting and a drop', () => {
-    const set = changePathVertex(site, { id: 'main', at: 'b', bendRadius: 0.3, drop: 1 });
+    const set = changePathVertex(site, { id: 'main', at: 'b', facts: { bendRadius: 0.3, drop: 1 } });
     expect(set.paths[0]?.vertices[1]).toMatchObject({ id: 'b', bendRadius: 0.3, drop: 1 });
-    const cleared = changePathVertex(set, { id: 'main', at: 'b', bendRadius: undefined, drop: undefined });
+    const cleared = changePathVertex(set, {
+      id: 'main',
+      at: 'b',
+      facts: { bendRadius: undefined, drop: undefined },
+    });
     expect(cleared).toEqual(site);
-    expect(() => changePathVertex(site, { id: 'main', at: 'q', bendRadius: 1, drop: 1 })).toThrow('q');
+    expect(() => changePathVertex(site, { id: 'main', at: 'q', facts: { drop: 1 } })).toThrow('q');
   });
 
   it('keep stretches in order, one at a station, and the first for good', () => {
@@ -103,7 +107,7 @@ describe('edits of runs', () => {
     ).toBe('B');
     const added = addRun(site, { run: push({ id: 'second', letter: freeRunLetter(site.runs) }) });
     expect(added.runs.map((r) => r.letter)).toEqual(['A', 'B']);
-    expect(changeRun(added, { id: 'second', facts: { scale: 1.02 } }).runs[1]?.scale).toBe(1.02);
+    expect(changeRun(added, { id: 'second', facts: { resolution: 0.1 } }).runs[1]?.resolution).toBe(0.1);
   });
 
   it('add, change and take out readings, whose numbers stay as painted', () => {

@@ -60,7 +60,7 @@ function turnedSpot(spot: Spot, about: Point, angle: number): Spot {
   switch (spot.by) {
     case 'finger':
     case 'coordinates':
-      return { by: spot.by, ...rotate(spot, -angle, about) };
+      return { ...spot, ...rotate(spot, -angle, about) };
     case 'course':
     case 'arc':
     case 'turn':

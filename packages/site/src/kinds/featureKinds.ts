@@ -7,6 +7,8 @@ import {
   fileField,
   flagField,
   lengthField,
+  readingField,
+  sigmaField,
   textField,
 } from './field';
 
@@ -280,6 +282,17 @@ export const featureKinds = {
       carries: choiceField('electric', 'gas', 'communication', 'water', 'reclaimed-water', 'storm-drain'),
       diameter: diameterField(),
       depth: lengthField(),
+    },
+  },
+  locate: {
+    ...point,
+    layer: 'survey',
+    symbol: 'locate',
+    fields: {
+      reading: readingField(),
+      method: choiceField('crossed', 'peak', 'rough', 'exposed'),
+      depth: lengthField(),
+      sigma: sigmaField(),
     },
   },
   'reference-point': {

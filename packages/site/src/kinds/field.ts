@@ -1,9 +1,10 @@
 import { z } from 'zod';
+import { readingRef } from '../document/readingRef';
 import { elevation, id, length, line, positiveLength } from '../document/scalars';
 
 /** How a field is typed and printed: the edit card and the list read it, and so do the words for each language. */
 export type FieldInput =
-  | { readonly as: 'length' | 'diameter' | 'diameters' | 'elevation' | 'text' | 'flag' | 'file' }
+  | { readonly as: 'length' | 'diameter' | 'diameters' | 'elevation' | 'text' | 'flag' | 'file' | 'reading' }
   | { readonly as: 'choice'; readonly choices: readonly string[] };
 
 /** One property of a feature kind: its validator and how people enter it. All fields may be absent (not given). */
@@ -32,6 +33,15 @@ export const fileField = () => ({ schema: id.optional(), input: { as: 'file' as 
 
 /** A level in metres above the site's datum. */
 export const elevationField = () => ({ schema: elevation.optional(), input: { as: 'elevation' as const } });
+
+/** A reading of one of the site's runs. */
+export const readingField = () => ({ schema: readingRef.optional(), input: { as: 'reading' as const } });
+
+/** A standard deviation in metres. */
+export const sigmaField = () => ({
+  schema: positiveLength.max(100).optional(),
+  input: { as: 'length' as const },
+});
 
 export const textField = () => ({ schema: line.optional(), input: { as: 'text' as const } });
 

@@ -59,13 +59,15 @@ export function push(
     id: 'run',
     letter: 'A',
     name: '',
+    visit: null,
     entry: null,
     path: null,
     direction: 'with-flow',
     branches: [],
     zero: { at: 'in-pipe', counter: 0 },
-    scale: 1,
+    scale: { by: 'said', factor: 1 },
     resolution: 0.03,
+    head: { length: 0, zeroed: 'lens' },
     note: '',
     readings: readings.map((given, i) => ({
       id: `r${i + 1}`,
@@ -79,7 +81,9 @@ export function push(
   };
 }
 
-export function yard(parts: Partial<Pick<Site, 'features' | 'paths' | 'runs' | 'tape'>> = {}): Site {
+export function yard(
+  parts: Partial<Pick<Site, 'features' | 'paths' | 'visits' | 'runs' | 'pairs' | 'tape'>> = {},
+): Site {
   const empty = newSite({
     id: 'yard',
     name: 'Yard',

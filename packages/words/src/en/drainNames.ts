@@ -1,4 +1,12 @@
-import type { ObservationKind, Path, PipeMaterial } from '@footmark/site';
+import type {
+  ActionWord,
+  ObservationKind,
+  Path,
+  PipeMaterial,
+  RunEnd,
+  SeverityWord,
+  VisitPurpose,
+} from '@footmark/site';
 import type { RunDirection, Severity, SpotKind, ZeroKind } from '../codes';
 
 export const observationNames: Record<ObservationKind, string> = {
@@ -48,6 +56,7 @@ export const zeroNames: Record<ZeroKind, string> = {
   'in-pipe': 'Head in the pipe',
   rim: 'Head at the rim of the riser',
   'stack-base': 'Head at the base of the stack',
+  point: 'Head in the pipe, at a known point',
 };
 
 /** How a point got its place. */
@@ -64,4 +73,42 @@ export const spotNames: Record<SpotKind, string> = {
   arc: 'Curve from the point before',
 };
 
-export const severityNames: Record<Severity, string> = { error: 'Error', warning: 'Warning', note: 'Note' };
+export const findingSeverityNames: Record<Severity, string> = {
+  error: 'Error',
+  warning: 'Warning',
+  note: 'Note',
+};
+
+/** How bad what was seen is. */
+export const severityNames: Record<SeverityWord, string> = {
+  slight: 'Slight',
+  moderate: 'Moderate',
+  severe: 'Severe',
+};
+
+/** What is advised to be done about it. */
+export const actionNames: Record<ActionWord, string> = {
+  watch: 'Watch',
+  'clean-and-look-again': 'Clean and look again',
+  'spot-repair': 'Spot repair',
+  line: 'Line',
+  replace: 'Replace',
+  reroute: 'Reroute',
+};
+
+/** Why the camera went no further. */
+export const runEndNames: Record<RunEnd, string> = {
+  'reached-end': 'Reached the end',
+  'could-not-pass': 'Could not pass',
+  'cable-out': 'Cable all out',
+  'under-water': 'Under water',
+  'seen-enough': 'Seen enough',
+  equipment: 'Camera failed',
+};
+
+export const visitPurposeNames: Record<VisitPurpose, string> = {
+  'first-look': 'First look',
+  'after-cleaning': 'After cleaning',
+  'after-repair': 'After repair',
+  other: 'Other',
+};

@@ -62,6 +62,7 @@ const lists: Readonly<Record<string, string>> = {
   features: 'things in the yard',
   paths: 'pipes',
   runs: 'runs',
+  visits: 'visits',
   underlays: 'pictures',
   control: 'control points',
   vertices: 'points in one line or outline',
@@ -120,6 +121,14 @@ function reason(problem: EditProblem, units: Units): string {
     case 'unknown-path':
     case 'unknown-entry':
       return `something would then name ${problem.name}, which is not there.`;
+    case 'unknown-visit':
+      return `a run would then belong to the visit ${problem.name}, which is not there.`;
+    case 'unknown-reading':
+      return 'something would then name a reading that is not there.';
+    case 'paired-with-itself':
+      return 'a reading would then be paired with itself. Choose a reading of another run.';
+    case 'length-to-itself':
+      return 'a length of pipe would then begin and end at one point. Choose two.';
     case 'duplicate-id':
       return `two things would then have the id ${problem.name}.`;
   }

@@ -2,12 +2,16 @@ import { atStart, named } from '../named';
 import type { Words } from '../words';
 import { cautions } from './cautions';
 import {
+  actionNames,
   directionNames,
+  findingSeverityNames,
   materialNames,
   observationNames,
   pathStateNames,
+  runEndNames,
   severityNames,
   spotNames,
+  visitPurposeNames,
   zeroNames,
 } from './drainNames';
 import { editProblemText } from './editProblemText';
@@ -16,6 +20,7 @@ import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { parseProblemText } from './parseProblemText';
+import { sigmaNames } from './sigmaNames';
 import { clearedInText, referenceInText, targetInText } from './thingName';
 import { sideText, tieText } from './tieText';
 import { traceSteps } from './traceSteps';
@@ -38,6 +43,11 @@ export const en: Words = {
   zeroName: (at) => zeroNames[at],
   spotName: (by) => spotNames[by],
   severityName: (severity) => severityNames[severity],
+  actionName: (action) => actionNames[action],
+  runEndName: (end) => runEndNames[end],
+  visitPurposeName: (purpose) => visitPurposeNames[purpose],
+  sigmaName: (name) => sigmaNames[name],
+  findingSeverityName: (severity) => findingSeverityNames[severity],
   yesNo: (value) => (value ? 'yes' : 'no'),
   targetName: (target, site) => atStart(targetInText(target, site)),
   referenceName: (reference, site) => atStart(referenceInText(reference, site)),

@@ -26,6 +26,9 @@ export const fieldNames: Record<FieldName, string> = {
   what: 'What it is',
   level: 'Level',
   text: 'Text',
+  reading: 'Reading that it belongs to',
+  method: 'How it was found',
+  sigma: 'Give or take (1 in 3 lies outside)',
 };
 
 export const fieldNamesByKind: FieldNamesByKind = {
@@ -59,6 +62,11 @@ export const choiceNames: Record<ChoiceValue, string> = {
   fair: 'Fair',
   poor: 'Poor',
   dead: 'Dead',
+  // locates
+  crossed: 'Peak and null agree, both ways',
+  peak: 'Peak only',
+  rough: 'In passing',
+  exposed: 'Pipe seen',
   // meters and service lines
   water: 'Water',
   gas: 'Gas',

@@ -96,6 +96,10 @@ describe('a file that is not a sound site', () => {
       'unknown-point': true,
       'unknown-path': true,
       'unknown-entry': true,
+      'unknown-visit': true,
+      'unknown-reading': true,
+      'paired-with-itself': true,
+      'length-to-itself': true,
       'nothing-before': true,
       'depends-on-itself': true,
       'joins-itself': true,
@@ -131,7 +135,7 @@ describe('a file that is no site at all', () => {
     [
       'newer-version',
       '{"format": "footmark-site", "version": 99}',
-      /version 99, and this program knows up to version 1\.$/,
+      /version 99, and this program knows up to version 2\.$/,
     ],
   ])('%s', (code, file, expected) => {
     const opened = openSite(file);

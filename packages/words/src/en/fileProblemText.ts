@@ -10,6 +10,10 @@ const problemNames: Record<FileProblem['code'], (detail: string) => string> = {
   'unknown-point': (name) => `there is no point ${JSON.stringify(name)}`,
   'unknown-path': (name) => `there is no path ${JSON.stringify(name)}`,
   'unknown-entry': (name) => `there is no feature ${JSON.stringify(name)}`,
+  'unknown-visit': (name) => `there is no visit ${JSON.stringify(name)}`,
+  'unknown-reading': (name) => `there is no reading ${JSON.stringify(name)}`,
+  'paired-with-itself': (name) => `reading ${JSON.stringify(name)} is paired with itself`,
+  'length-to-itself': (name) => `this length begins and ends at point ${JSON.stringify(name)}`,
   'nothing-before': (name) =>
     `point ${JSON.stringify(name)} is measured from points before it, and there are too few`,
   'depends-on-itself': (name) => `point ${JSON.stringify(name)} is measured, by way of others, from itself`,

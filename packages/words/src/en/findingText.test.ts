@@ -39,6 +39,7 @@ const samples: FindingValues = {
   'entry-not-on-path': { entry: 'f3', path: 'Lateral', distance: 2, reach: 0.9144 },
   'entry-beside-path': { entry: 'f3', path: 'Lateral', distance: 0.5 },
   'branch-not-on-run': { branch: 'p2' },
+  'zero-point-not-on-run': {},
   'sweep-does-not-fit': { riser: 0, sweepRadius: 0.2286 },
   'reading-before-zero': { reading: 0.1, zero: 0.3 },
   'reading-in-riser': { short: 0.5 },
@@ -57,7 +58,7 @@ const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
 
 function targetOf(code: FindingCode): Target {
   if (code.startsWith('path-') || /^b(end|ranch)/.test(code)) return { kind: 'path', id: 'p1' };
-  if (/^(run-|entry-|sweep-)/.test(code)) return { kind: 'run', id: 'r1' };
+  if (/^(run-|entry-|sweep-|zero-)/.test(code)) return { kind: 'run', id: 'r1' };
   if (/^(tapes|weak|line|tree|outline|boundary|cannot|control)/.test(code))
     return { kind: 'feature', id: 'f5', vertex: 'b' };
   return { kind: 'reading', run: 'r1', id: 'q4' };

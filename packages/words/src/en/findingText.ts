@@ -183,6 +183,10 @@ const sentences: Sentences = {
     text: `${thing} cannot turn into ${name(branch)}, which does not join the pipe ahead of the camera.`,
     cure: 'Check which branches it took and in which order, and where that one joins.',
   }),
+  'zero-point-not-on-run': (_, { thing }) => ({
+    text: `The point at which ${thing} was zeroed is not on its way through the pipes, so its readings count from the entry.`,
+    cure: 'Choose a point of a pipe that the camera came through, or say where else it was zeroed.',
+  }),
   'sweep-does-not-fit': ({ riser, sweepRadius }, { thing, length }) => ({
     text: `The riser of ${thing} is given as ${length(riser)}, shorter than the ${length(sweepRadius)} radius of the sweep at its foot.`,
     cure: 'Measure the riser from the rim down to the pipe, or give its sweep a smaller radius.',

@@ -31,6 +31,7 @@ export const kindNames: Record<FeatureKind, string> = {
   hydrant: 'Hydrant',
   meter: 'Meter',
   service: 'Service line',
+  locate: 'Locate',
   'reference-point': 'Reference point',
   benchmark: 'Benchmark',
   'spot-level': 'Spot level',

@@ -1,0 +1,20 @@
+import type { Feature } from '../document/feature';
+import type { ReadingRef } from '../document/readingRef';
+import type { Site } from '../document/site';
+
+/** Frees pairs and locates from readings for which `gone` holds: the pairs go, the locates stay and lose the name. */
+export function releaseReadings(
+  site: Site,
+  gone: (ref: ReadingRef) => boolean,
+): Pick<Site, 'features' | 'pairs'> {
+  const pairs = site.pairs.filter(({ a, b }) => !gone(a) && !gone(b));
+  const features = site.features.map((f): Feature => {
+    if (f.kind !== 'locate' || f.fields.reading === undefined || !gone(f.fields.reading)) return f;
+    const { reading: _, ...fields } = f.fields;
+    return { ...f, fields };
+  });
+  return {
+    pairs: pairs.length === site.pairs.length ? site.pairs : pairs,
+    features: features.every((f, i) => f === site.features[i]) ? site.features : features,
+  };
+}
