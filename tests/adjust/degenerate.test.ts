@@ -15,7 +15,8 @@ describe('no redundancy', () => {
     expect(result.status).toBe('no-redundancy');
     expect(result.estimates[0]).toBeCloseTo(18.75, 10);
     expect(result.estimates[1]).toBeCloseTo(Math.sqrt(625 - 18.75 ** 2), 10);
-    expect(result).toMatchObject({ dof: 0, sigma0: null, globalTest: null, suspect: null });
+    expect(result).toMatchObject({ dof: 0, sigma0: null, globalTest: null });
+    expect(result.suspects(0.999)).toEqual([]);
     // Position error of two tapes that meet at angle γ: σ √2 / sin γ (any text on intersection), sin γ = 16.536 · 30 / (25 · 20).
     const { xx, yy } = result.covarianceBlock(0);
     const sine = ((result.estimates[1] ?? 0) * 30) / 500;

@@ -1,5 +1,5 @@
 // Sources: none published; what a change of frame or unit must do to an adjustment.
-import type { Observation, Station } from '@footmark/adjust';
+import type { Observation, Solved, Station } from '@footmark/adjust';
 import { describe, expect, it } from 'vitest';
 import { seededNetwork } from './seededNetwork';
 import { solved } from './solved';
@@ -8,6 +8,8 @@ type Place = (x: number, y: number) => readonly [number, number];
 
 const yard = seededNetwork(5, 12, 90);
 const want = solved(yard);
+/** At a level where a clean yard has some. */
+const suspectIds = (result: Solved) => result.suspects(0.2).map((group) => group.map(({ id }) => id));
 
 /** The yard with every place moved, lengths multiplied by `scale`, and coordinates observed where the move takes them. */
 function movedYard(move: Place, scale: number) {
@@ -68,7 +70,7 @@ describe.each([
     });
     expect(got.vTPv / want.vTPv).toBeCloseTo(1, 5);
     expect(got.covarianceOf(4, 5) / (scale * scale * want.covarianceOf(4, 5))).toBeCloseTo(1, 5);
-    expect(got.suspect?.id).toBe(want.suspect?.id);
+    expect(suspectIds(got)).toEqual(suspectIds(want));
   });
 });
 
@@ -77,7 +79,8 @@ it('gives the same whatever the order of the observations', () => {
   reversed.estimates.forEach((value, i) => {
     expect(Math.abs(value - (want.estimates[i] ?? Number.NaN))).toBeLessThan(1e-10);
   });
-  expect(reversed.suspect?.id).toBe(want.suspect?.id);
+  expect(suspectIds(reversed)).toEqual(suspectIds(want));
+  expect(suspectIds(want).length).toBeGreaterThan(3);
 });
 
 it.each([

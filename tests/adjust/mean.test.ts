@@ -24,12 +24,24 @@ it('takes the mean of four, with its variance, redundancies and standardised res
   expect(result.sigma0).toBeCloseTo(Math.sqrt(14 / 3), 12);
 });
 
-it('names the one that stands off, with its distance from the mean of the others, and the limits it was held to', () => {
-  const { suspect, globalTest } = mean([10, 10.5, 9.5, 12]);
-  expect(suspect).toMatchObject({ id: 'm3', index: 3, significant: true });
-  expect(suspect?.blunder).toBeCloseTo(2, 12);
-  expect(suspect?.critical).toBeCloseTo(3.290526731, 8); // normal, 0.1 % in both tails (tables)
-  // χ² with 3 degrees of freedom: 0.216 and 9.348 at 2.5 % and 97.5 % (any statistics text).
+it('names the one that stands off, with its distance from the mean of the others', () => {
+  const suspects = mean([10, 10.5, 9.5, 12]).suspects();
+  expect(suspects).toHaveLength(1);
+  expect(suspects[0]).toHaveLength(1);
+  expect(suspects[0]?.[0]).toMatchObject({ id: 'm3', index: 3 });
+  expect(suspects[0]?.[0].standardizedResidual).toBeCloseTo(-1.5 / (SIGMA * Math.sqrt(0.75)), 12);
+  expect(suspects[0]?.[0].blunder).toBeCloseTo(2, 12);
+});
+
+it('names it at the levels at which it is significant: √12 in both tails is 0.000532 (normal law, erfc(√6))', () => {
+  const result = mean([10, 10.5, 9.5, 12]);
+  expect(result.suspects(0.000533)).toHaveLength(1);
+  expect(result.suspects(0.000531)).toEqual([]);
+  expect(() => result.suspects(0)).toThrow(RangeError);
+});
+
+it('holds the sum of squares to χ² with 3 degrees of freedom: 0.216 and 9.348 at 2.5 % and 97.5 % (any statistics text)', () => {
+  const { globalTest } = mean([10, 10.5, 9.5, 12]);
   expect(globalTest).toMatchObject({ alpha: 0.05, passed: false });
   expect(globalTest?.lower).toBeCloseTo(0.216, 3);
   expect(globalTest?.upper).toBeCloseTo(9.348, 3);
@@ -43,5 +55,6 @@ it('passes a fair spread, and fails one that is too good for its sigmas', () => 
 it('lets one measurement without a check have no standardised residual and be no suspect', () => {
   const result = mean([10]);
   expect(result.standardizedResiduals[0]).toBe(0);
-  expect(result).toMatchObject({ status: 'no-redundancy', suspect: null });
+  expect(result.status).toBe('no-redundancy');
+  expect(result.suspects(0.999)).toEqual([]);
 });

@@ -31,7 +31,7 @@ function medianMs(runs: number, work: () => number): number {
 function wholeAdjustment({ estimates, observations }: Network): number {
   const result = adjust({ estimates, observations });
   if (result.status !== 'converged') throw new Error(result.status);
-  let sum = result.vTPv + (result.suspect?.blunder ?? 0);
+  let sum = result.vTPv + (result.suspects()[0]?.[0].blunder ?? 0);
   for (let at = 0; at < estimates.length; at += 2) sum += result.covarianceBlock(at).xy;
   return sum;
 }

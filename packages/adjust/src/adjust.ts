@@ -3,14 +3,13 @@ import { covarianceColumn, type Factor, redundancyNumbers } from './factor';
 import { iterate } from './iterate';
 import { checkProblem, type Problem } from './problem';
 import { propagate, shares } from './propagation';
-import { findSuspect, standardizeResiduals, testGlobally } from './quality';
+import { standardizeResiduals, testGlobally } from './quality';
+import { findSuspects } from './suspects';
 import { CHOLESKY_PIVOT, GLOBAL_ALPHA, MAX_ITERATIONS, SUSPECT_ALPHA } from './tolerances';
 
 export type AdjustOptions = Readonly<{
   /** Level of the global test, both tails together, in (0, 1). */
   alpha?: number;
-  /** Level at which the largest standardised residual is significant, in (0, 1). */
-  suspectAlpha?: number;
   /** Steps before it ends as 'not-converged'. */
   maxIterations?: number;
   /** Scaled pivot under which the QR takes over from Cholesky; anything above 1 always takes the QR. */
@@ -40,7 +39,10 @@ export function adjust(problem: Problem, options: AdjustOptions = {}): Adjustmen
   const { rows } = ended;
   const dof = observations.length - estimates.length;
   const redundancy = redundancyNumbers(factor, rows);
-  const standardized = standardizeResiduals(observations, residuals, redundancy);
+  const checks = {
+    redundancyNumbers: redundancy,
+    standardizedResiduals: standardizeResiduals(observations, residuals, redundancy),
+  };
   return {
     status: statusOf(ended.converged, dof),
     solver: factor.solver,
@@ -50,16 +52,10 @@ export function adjust(problem: Problem, options: AdjustOptions = {}): Adjustmen
     iterations,
     dof,
     sigma0: dof === 0 ? null : Math.sqrt(vTPv / dof),
-    redundancyNumbers: redundancy,
-    standardizedResiduals: standardized,
+    ...checks,
     globalTest: testGlobally(vTPv, dof, options.alpha ?? GLOBAL_ALPHA),
-    suspect: findSuspect(
-      observations,
-      residuals,
-      redundancy,
-      standardized,
-      options.suspectAlpha ?? SUSPECT_ALPHA,
-    ),
+    suspects: (alpha = SUSPECT_ALPHA) =>
+      findSuspects({ observations, residuals, ...checks, factor, rows }, alpha),
     ...covarianceAccess(factor),
     propagate: (gradients: readonly Gradient[]) => propagate(factor, gradients),
     shares: (gradient: Gradient) => shares(factor, rows, gradient),

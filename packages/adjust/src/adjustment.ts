@@ -15,18 +15,21 @@ export type GlobalTest = Readonly<{
   passed: boolean;
 }>;
 
-/** The observation with the largest standardised residual. */
+/** An observation whose standardised residual is significant, or which is tied with one. */
 export type Suspect = Readonly<{
   id: string;
   index: number;
   standardizedResidual: number;
   /** The error in the observed value that would explain the residual alone: −v / r, in the unit of the observation. */
   blunder: number;
-  /** Limit of the standardised residual at the suspect level. */
-  critical: number;
-  /** The limit is passed: worth a look. Never dropped for it. */
-  significant: boolean;
 }>;
+
+/**
+ * Any one of these, by its blunder, explains the same misfit, and no statistics can tell which: their residuals are correlated
+ * through and through, because one condition checks them all. In the order of the observations; one alone where the
+ * others tell it apart.
+ */
+export type SuspectGroup = readonly [Suspect, ...Suspect[]];
 
 type Ended = Readonly<{
   /** One per unknown. */
@@ -57,8 +60,12 @@ export type Solved = Ended &
     standardizedResiduals: Float64Array;
     /** Null without redundancy. */
     globalTest: GlobalTest | null;
-    /** Null when no observation is checked by another. */
-    suspect: Suspect | null;
+    /**
+     * The observations whose standardised residual is significant at the level `alpha`, in (0, 1), both tails (0.001 when not
+     * given), most suspect first, each with those that are tied with it. One blunder shows in other residuals too: look at
+     * the first group, put it right, and adjust again. Nothing is ever dropped.
+     */
+    suspects(alpha?: number): readonly SuspectGroup[];
     /** Covariance of two unknowns a priori (σ0 = 1). Throws when an index is not that of an unknown. */
     covarianceOf(i: number, j: number): number;
     /** Covariance a priori of the point whose unknowns are at `at` and `at + 1`. */

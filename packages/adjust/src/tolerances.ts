@@ -47,3 +47,15 @@ export const GLOBAL_ALPHA = 0.05;
 
 /** Level at which one observation is called a suspect, both tails: 0.1 % (Baarda's customary level; from memory). */
 export const SUSPECT_ALPHA = 0.001;
+
+/**
+ * Correlation of two residuals from which a blunder in one shows alike in both: of 4 standard deviations it is the other that
+ * comes out larger in Φ(−4 √((1 − 0.99)/2)) = 39 of 100 cases (Förstner's separability; from memory).
+ */
+export const TIED_CORRELATION = 0.99;
+
+/** Difference of two squared standardised residuals that does not decide between them: odds of three to one, 2 ln 3. */
+export const TIED_EVIDENCE = 2 * Math.log(3);
+
+/** The same as a share of the larger, where that is more: the rounding of a huge residual or of a small redundancy number. */
+export const TIED_ROUNDING = 1e-5;

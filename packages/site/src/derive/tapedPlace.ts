@@ -82,7 +82,8 @@ export function placeOfManyTapes(
   const tapeResiduals = tapes.map(({ radius, centre }) => radius - distance(centre, at));
   const test = fit.globalTest;
   if (test !== null && test.statistic > test.upper) {
-    const worst = fit.suspect?.index ?? 0;
+    const misfits = fit.standardizedResiduals.map(Math.abs);
+    const worst = misfits.indexOf(Math.max(...misfits));
     say('tapes-disagree', 'warning', { worst: names(worst), by: tapeResiduals[worst] ?? 0 });
   }
   const axis = errorEllipse(fit.covarianceBlock(0)).semiMajor;
