@@ -165,6 +165,40 @@ describe('no convergence', () => {
   });
 });
 
+describe('a caller that asks it to stop', () => {
+  const observations = [
+    tape('a', fixed(0, 0), p, 25, 0.02),
+    tape('b', fixed(30, 0), p, 20, 0.02),
+    tape('c', fixed(0, 30), p, 24, 0.02),
+  ];
+  const problem = { estimates: [200, 10], observations };
+
+  it('is heard before the first step', () => {
+    const result = adjust(problem, { shouldStop: () => true });
+    expect(result).toMatchObject({ status: 'stopped', iterations: 0 });
+    expect([...result.estimates]).toEqual([200, 10]);
+    expect(result).not.toHaveProperty('covarianceOf');
+  });
+
+  it('is asked once a step, and gets the estimates of as many steps as it allowed', () => {
+    let asked = 0;
+    const result = adjust(problem, { shouldStop: () => ++asked > 2 });
+    expect(result).toMatchObject({ status: 'stopped', iterations: 2 });
+    expect([...result.estimates]).toEqual([...adjust(problem, { maxIterations: 2 }).estimates]);
+  });
+
+  it('is not asked once the end is reached', () => {
+    let asked = 0;
+    const ask = () => {
+      asked++;
+      return false;
+    };
+    const result = adjust(problem, { shouldStop: ask });
+    expect(result.status).toBe('converged');
+    expect(asked).toBe(result.iterations);
+  });
+});
+
 describe('damping', () => {
   it('brings home a start from which undamped steps run away: atan x = 0 from 3', () => {
     // Newton's method on atan diverges from |x| > 1.3917 (a standard textbook case; the bound solves 2x = (1 + x²) atan x).

@@ -7,10 +7,11 @@ import {
   type Station,
 } from '@footmark/adjust';
 
-/** The adjustment, or a failed test when the geometry is singular. */
+/** The adjustment, or a failed test when the geometry is singular or it was stopped. */
 export function solved(problem: Problem, options?: Parameters<typeof adjust>[1]): Solved {
   const adjustment: Adjustment = adjust(problem, options);
   if (adjustment.status === 'singular') throw new Error(`singular: ${adjustment.undetermined.join(', ')}`);
+  if (adjustment.status === 'stopped') throw new Error('stopped');
   return adjustment;
 }
 

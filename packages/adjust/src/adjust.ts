@@ -14,6 +14,8 @@ export type AdjustOptions = Readonly<{
   maxIterations?: number;
   /** Scaled pivot under which the QR takes over from Cholesky; anything above 1 always takes the QR. */
   choleskyPivot?: number;
+  /** Asked before every step; true ends as 'stopped'. For a limit of time, or a caller that has lost interest. */
+  shouldStop?: () => boolean;
 }>;
 
 /**
@@ -28,9 +30,11 @@ export function adjust(problem: Problem, options: AdjustOptions = {}): Adjustmen
   const ended = iterate(problem, {
     maxIterations: options.maxIterations ?? MAX_ITERATIONS,
     choleskyPivot: options.choleskyPivot ?? CHOLESKY_PIVOT,
+    shouldStop: options.shouldStop ?? (() => false),
   });
   const { x: estimates, vTPv, iterations, determined } = ended;
   const residuals = Float64Array.from(observations, ({ sigma }, i) => -(ended.misclosure[i] ?? 0) * sigma);
+  if (determined === null) return { status: 'stopped', estimates, residuals, vTPv, iterations };
   if (!determined.ok) {
     const { rank, undetermined } = determined;
     return { status: 'singular', estimates, residuals, vTPv, iterations, rank, undetermined };

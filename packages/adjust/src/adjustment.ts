@@ -91,4 +91,7 @@ export type Singular = Ended &
     undetermined: readonly number[];
   }>;
 
-export type Adjustment = Solved | Singular;
+/** Ended by `shouldStop`, with the estimates of the last step. */
+export type Stopped = Ended & Readonly<{ status: 'stopped' }>;
+
+export type Adjustment = Solved | Singular | Stopped;

@@ -6,7 +6,9 @@ export type {
   Gradient,
   Singular,
   Solved,
+  Stopped,
   Suspect,
+  SuspectGroup,
 } from './adjustment';
 export { chiSquareQuantile } from './chiSquare';
 export { type ErrorEllipse, ellipseFactor, ellipseFactor95, errorEllipse } from './errorEllipse';

@@ -25,15 +25,19 @@ export type Iteration = Readonly<{
   /** Observed less computed, over σ. */
   misclosure: Float64Array;
   vTPv: number;
-  /** The undamped normals at `x`, factored, or what they leave undetermined. */
-  determined: Determined;
+  /** The undamped normals at `x`, factored, or what they leave undetermined; null when it was stopped. */
+  determined: Determined | null;
 }>;
 
 export type Determined =
   | Readonly<{ ok: true; factor: Factor }>
   | Readonly<{ ok: false; rank: number; undetermined: readonly number[] }>;
 
-export type IterateLimits = Readonly<{ maxIterations: number; choleskyPivot: number }>;
+export type IterateLimits = Readonly<{
+  maxIterations: number;
+  choleskyPivot: number;
+  shouldStop: () => boolean;
+}>;
 
 type Step = Readonly<{ scaled: Float64Array; damping: number }>;
 
@@ -57,6 +61,7 @@ export function iterate({ estimates, observations }: Problem, limits: IterateLim
   let iterations = 0;
   let lastWorth = Number.POSITIVE_INFINITY;
   while (!converged && iterations < limits.maxIterations) {
+    if (limits.shouldStop()) return { x, converged, iterations, rows, misclosure, vTPv, determined: null };
     derivativesAt(observations, x, rows);
     const normals = formNormals(rows, misclosure);
     let advanced = false;
