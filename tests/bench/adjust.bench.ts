@@ -8,9 +8,11 @@ import { SparseRows } from '../../packages/adjust/src/sparseRows';
 import { CHOLESKY_PIVOT } from '../../packages/adjust/src/tolerances';
 import { type Network, seededNetwork } from '../adjust/seededNetwork';
 
+/** `targetMs` null: measured only. */
 const CASES = [
   { points: 30, count: 200, targetMs: 5, runs: 60 },
   { points: 100, count: 700, targetMs: 40, runs: 20 },
+  { points: 300, count: 2100, targetMs: null, runs: 5 },
 ];
 /** Least ratio of the library's QR step to ours. */
 const TARGET_RATIO = 10;
@@ -27,7 +29,7 @@ function medianMs(runs: number, work: () => number): number {
   return times[Math.floor(runs / 2)] ?? Number.NaN;
 }
 
-/** Everything that a caller may ask for: fit, residuals, tests, and the covariance block of every point. */
+/** What a caller asks for: fit, residuals, tests, suspects, and the covariance block of every point. */
 function wholeAdjustment({ estimates, observations }: Network): number {
   const result = adjust({ estimates, observations });
   if (result.status !== 'converged') throw new Error(result.status);
@@ -73,8 +75,16 @@ for (const { points, count, targetMs, runs } of CASES) {
 
   const whole = medianMs(runs, () => wholeAdjustment(yard));
   const { iterations } = adjust(yard);
+  const aim = targetMs === null ? 'no target' : `target ${targetMs} ms: ${verdict(whole < targetMs)}`;
+  console.log(`${name}: whole adjustment ${whole.toFixed(2)} ms median, ${iterations} steps (${aim})`);
+
+  const fitted = adjust(yard);
+  if (fitted.status !== 'converged') throw new Error(fitted.status);
+  const gradients = [...yard.estimates.keys()].map((unknown) => [{ unknown, derivative: 1 }]);
+  const propagated = medianMs(runs, () => fitted.propagate(gradients).length);
+  const shared = medianMs(runs, () => fitted.shares(gradients[0] ?? [])[0] ?? 0);
   console.log(
-    `${name}: whole adjustment ${whole.toFixed(2)} ms median, ${iterations} steps (target ${targetMs} ms: ${verdict(whole < targetMs)})`,
+    `${name}: covariance of ${gradients.length} functions ${propagated.toFixed(2)} ms, shares of one ${shared.toFixed(3)} ms`,
   );
 
   const steps = linearSteps(yard);
