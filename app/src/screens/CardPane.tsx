@@ -11,10 +11,10 @@ import { LayersCard } from '../cards/LayersCard';
 import { LineCard } from '../cards/LineCard';
 import { MarksCard } from '../cards/MarksCard';
 import { MeasureCard } from '../cards/MeasureCard';
-import { RunsCard } from '../cards/RunsCard';
 import { YardCard } from '../cards/YardCard';
 import { Action } from '../controls/Action';
 import { EarthCard } from '../earth/EarthFold';
+import { RunsCard } from '../runs/RunsCard';
 import { useDerived, useSite } from '../session/siteSession';
 import {
   type CardHeight,

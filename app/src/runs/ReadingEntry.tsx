@@ -11,6 +11,7 @@ import {
 } from '@footmark/site';
 import { useRef, useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
+import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import controls from '../controls/controls.module.css';
@@ -18,7 +19,6 @@ import { Tick } from '../controls/Tick';
 import { edit, useSite } from '../session/siteSession';
 import { newId } from '../tools/newId';
 import { words } from '../words';
-import styles from './cards.module.css';
 
 /**
  * Takes readings down one after another: counter, what was seen, where on the wall, Enter. The counter field has the focus

@@ -13,6 +13,8 @@ import {
 import { counterText, lengthText } from '@footmark/words';
 import { useState } from 'react';
 import { Button, Input, Label, Text, TextField } from 'react-aria-components';
+import styles from '../cards/cards.module.css';
+import { FindingRow } from '../cards/FindingRow';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import controls from '../controls/controls.module.css';
@@ -22,8 +24,6 @@ import { Tick } from '../controls/Tick';
 import { edit, useDerived, useSite } from '../session/siteSession';
 import { show } from '../session/workbench';
 import { words } from '../words';
-import styles from './cards.module.css';
-import { FindingRow } from './FindingRow';
 import { clockOf } from './ReadingEntry';
 
 /** The readings of a run, each with the station that it comes to; one at a time is open for change. */

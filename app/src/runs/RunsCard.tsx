@@ -1,12 +1,12 @@
 import { addRun, freeRunLetter, kindSpec, type Run, settings } from '@footmark/site';
 import { ChevronRight, Plus } from 'lucide-react';
 import { Button } from 'react-aria-components';
+import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { currentSite, derivedFrom, edit, useSite } from '../session/siteSession';
 import { select, useWorkbench } from '../session/workbench';
 import { newId } from '../tools/newId';
 import { words } from '../words';
-import styles from './cards.module.css';
 import { entryOf } from './entryOf';
 import { RunCard } from './RunCard';
 

@@ -10,6 +10,9 @@ import {
   type Zero,
 } from '@footmark/site';
 import { ArrowLeft, Trash2 } from 'lucide-react';
+import styles from '../cards/cards.module.css';
+import { FindingRow } from '../cards/FindingRow';
+import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { MeasureField } from '../controls/MeasureField';
@@ -21,12 +24,9 @@ import { edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
 import { BranchPicker } from './BranchPicker';
-import styles from './cards.module.css';
 import { entryOf } from './entryOf';
-import { FindingRow } from './FindingRow';
-import { Fold } from './Fold';
 import { ReadingEntry } from './ReadingEntry';
-import { ReadingTable } from './ReadingTable';
+import { ReadingTable } from './ReadingRows';
 
 /** One push of the camera: the readings first, for they are typed in the yard; how it went in below. */
 export function RunCard({ run }: { readonly run: Run }) {

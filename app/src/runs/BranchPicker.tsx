@@ -1,8 +1,8 @@
 import type { Run, RunFacts } from '@footmark/site';
+import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { useDerived, useSite } from '../session/siteSession';
-import styles from './cards.module.css';
 
 type Props = { readonly run: Run; readonly change: (what: string, facts: RunFacts) => void };
 
