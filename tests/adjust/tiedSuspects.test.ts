@@ -144,7 +144,7 @@ it('takes in a tied one that is just under the limit', () => {
 });
 
 it('tells near ones apart when the evidence does', () => {
-  // Correlation −1/(1 + 1/20²) of the pair; a gap of 100 leaves 200 sigma in the weak third when the wrong one is left out.
+  // Correlation −1/(1 + 1/20²) of the pair; a gap of 4000 leaves 200 sigma in the weak third when the wrong one is left out.
   const result = nearPair([4000, 0, 0], 20);
   expect(groupsOf(result)[0]).toEqual(['m0']);
 });
