@@ -1,3 +1,4 @@
+export type { AccuracyRule, SiteAccuracy } from './derive/accuracy';
 export type { Clearance } from './derive/clearances';
 export type { SeenStretch } from './derive/coverage';
 export { type Derived, derive } from './derive/derive';
@@ -6,6 +7,7 @@ export type { DerivedFrame } from './derive/deriveFrame';
 export type { DerivedPath, Join } from './derive/derivePaths';
 export { faceRadiusOf } from './derive/faceRadius';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
+export type { Locate } from './derive/locates';
 export type { Mark, MarkPlace } from './derive/marks';
 export type { ReadingTrace } from './derive/readingAlong';
 export type { ReferencePoint } from './derive/references';

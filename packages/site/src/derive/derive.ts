@@ -1,10 +1,12 @@
 import type { Site } from '../document/site';
+import { accuracyOf, type SiteAccuracy } from './accuracy';
 import { obstacleGroups } from './clearances';
 import { type SeenStretch, seenByRun } from './coverage';
 import { type DerivedFeature, deriveFeatures } from './deriveFeatures';
 import { type DerivedFrame, deriveFrame } from './deriveFrame';
 import { type DerivedPath, derivePaths } from './derivePaths';
 import type { Finding, Severity } from './finding';
+import { type Locate, locatesOf } from './locates';
 import { type Mark, marksOfRun } from './marks';
 import { type ReferencePoint, referenceIndex } from './references';
 import { type ResolvedPoint, resolvePoints } from './resolvePoints';
@@ -27,6 +29,10 @@ export type Derived = {
   /** In the order of runs and readings. */
   readonly marks: readonly Mark[];
   readonly coverage: readonly SeenStretch[];
+  /** Those whose reading has a place, in the order of the site. */
+  readonly locates: readonly Locate[];
+  /** How good the computation is on this site; null without a locate. */
+  readonly accuracy: SiteAccuracy | null;
   /** Errors first, then warnings, then notes; within each in the order of the site. */
   readonly findings: readonly Finding[];
 };
@@ -40,6 +46,7 @@ export function derive(site: Site): Derived {
   const { paths, findings: aboutPaths } = derivePaths(site, resolved);
   const references = referenceIndex(site, features, resolved.points);
   const placed = [...features.values()];
+  const fit = standingFit(site);
   const setting = {
     site,
     paths,
@@ -47,7 +54,7 @@ export function derive(site: Site): Derived {
     obstacles: obstacleGroups(placed),
     blocks: placed.filter((f) => f.spec.blocksTape),
     points: resolved.points,
-    corrections: correctionsOf(standingFit(site)),
+    corrections: correctionsOf(fit),
   };
   const findings: Finding[] = [...resolved.findings, ...aboutFeatures, ...aboutPaths];
   const frame = deriveFrame(site, resolved.points, findings);
@@ -63,6 +70,7 @@ export function derive(site: Site): Derived {
     routes.set(run.id, route);
     coverage.push(...seenByRun(run.id, route, own, paths));
   }
+  const locates = locatesOf(site, { features, paths, routes, marks, fit }, findings);
   return {
     points: resolved.points,
     features,
@@ -73,6 +81,8 @@ export function derive(site: Site): Derived {
     routes,
     marks,
     coverage,
+    locates,
+    accuracy: accuracyOf(locates),
     findings: findings.sort((a, b) => RANK[a.severity] - RANK[b.severity]),
   };
 }

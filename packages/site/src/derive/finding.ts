@@ -64,6 +64,9 @@ export type FindingValues = {
   'no-check-tie': Record<never, never>;
   'ties-weak': { cut: number };
   'tie-from-assumed': { from: string };
+  // locates
+  'locate-has-no-reading': Record<never, never>;
+  'locate-reading-has-no-place': { reading: string };
 };
 
 export type FindingCode = keyof FindingValues;

@@ -52,6 +52,8 @@ const samples: FindingValues = {
   'no-check-tie': {},
   'ties-weak': { cut: 0.2 },
   'tie-from-assumed': { from: 'f1/b' },
+  'locate-has-no-reading': {},
+  'locate-reading-has-no-place': { reading: 'A3' },
 };
 
 const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
@@ -59,7 +61,7 @@ const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
 function targetOf(code: FindingCode): Target {
   if (code.startsWith('path-') || /^b(end|ranch)/.test(code)) return { kind: 'path', id: 'p1' };
   if (/^(run-|entry-|sweep-|zero-)/.test(code)) return { kind: 'run', id: 'r1' };
-  if (/^(tapes|weak|line|tree|outline|boundary|cannot|control)/.test(code))
+  if (/^(tapes|weak|line|tree|outline|boundary|cannot|control|locate)/.test(code))
     return { kind: 'feature', id: 'f5', vertex: 'b' };
   return { kind: 'reading', run: 'r1', id: 'q4' };
 }

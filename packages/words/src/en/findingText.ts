@@ -236,6 +236,15 @@ const sentences: Sentences = {
     text: `A tie of ${mark} starts at ${point(from)}, whose place to the pipe was not measured.`,
     cure: `Measure in ${point(from)} from what the pipe was measured from.`,
   }),
+
+  'locate-has-no-reading': (_, { thing }) => ({
+    text: `${thing} is tied to no reading, so it is compared with nothing.`,
+    cure: 'Choose the reading at which the receiver found the sonde there.',
+  }),
+  'locate-reading-has-no-place': ({ reading }, { thing }) => ({
+    text: `${thing} was found at reading ${reading}, which has no place, so it is compared with nothing.`,
+    cure: `First put right what is said of reading ${reading}.`,
+  }),
 };
 
 /** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
