@@ -29,6 +29,8 @@ export {
   stationAtDeveloped,
   type VerticalDrop,
 } from './developed';
+export { ellipseOutline } from './ellipseOutline';
+export { boundingRectangleAlong, type HalfExtents } from './ellipseRectangle';
 export { type ErrorEllipse, errorEllipse, type PlaneCovariance, tapeFixCovariance } from './errorEllipse';
 export { flattenPath, slicePath } from './flattenPath';
 export { locate, locateMany, type PathPlace } from './locate';
