@@ -57,6 +57,9 @@ export {
   subtract,
 } from './point';
 export { type NearestOnPolyline, nearestOnPolyline, polylineLength } from './polyline';
+export type { KnownPoint, ReachArc } from './reachArcs';
+export { type Reach, type ReachProblem, reachOf } from './reachOf';
+export { type PipeReach, pipeReach, withinPipeReach } from './reachOfPipe';
 export { cableFromCounter, entryLeg } from './reading';
 export { type Failure, fail, ok, type Result, type Success } from './result';
 export {
