@@ -18,7 +18,7 @@ export function draw(site: Site, derived: Derived, options: DrawOptions = {}): D
   const { units } = site;
   const into = layerBuilder();
   for (const feature of derived.features.values()) {
-    if (feature.spec.shape === 'point') drawPoint(feature, units, into);
+    if (feature.spec.shape === 'point') drawPoint(feature, site, into);
     else drawOutline(feature, units, dimensions, into);
   }
   for (const path of derived.paths.values()) drawPath(path, units, words, dimensions, into);

@@ -6,6 +6,8 @@ export type TraceStepCode =
   | 'scale'
   | 'cable'
   | 'entry-leg'
+  | 'start'
+  | 'ahead'
   | 'along'
   | 'entry'
   | 'way'

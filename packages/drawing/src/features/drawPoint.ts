@@ -15,7 +15,7 @@ import { pointText } from './pointText';
 const SYMBOL_BY_EYE: readonly number[] = [0.9, 0.6];
 
 /** Draws a point: its symbol, or a tree at its true size, with its name beside it. */
-export function drawPoint(of: DerivedFeature, units: Site['units'], into: LayerBuilder): void {
+export function drawPoint(of: DerivedFeature, site: Site, into: LayerBuilder): void {
   const [at] = of.points;
   const { feature, spec } = of;
   if (at === undefined) return;
@@ -31,7 +31,7 @@ export function drawPoint(of: DerivedFeature, units: Site['units'], into: LayerB
     const target = { kind: 'feature', id: feature.id } as const;
     into.add(spec.layer, { kind: 'symbol', at, symbol: symbolOf(of), azimuth: 0, stroke, target });
   }
-  into.label(spec.layer, ...nameOf(of, at, ink, units));
+  into.label(spec.layer, ...nameOf(of, at, ink, site));
 }
 
 /** The kind's symbol. Throws for one that is not drawn here. */
@@ -51,6 +51,7 @@ function inkOf(feature: Feature): Ink {
   switch (feature.kind) {
     case 'reference-point':
     case 'benchmark':
+    case 'locate':
       return 'survey';
     case 'well':
     case 'hydrant':
@@ -64,8 +65,8 @@ function inkOf(feature: Feature): Ink {
   }
 }
 
-function nameOf(of: DerivedFeature, at: Point, ink: Ink, units: Site['units']): readonly Label[] {
-  const text = pointText(of.feature, units);
+function nameOf(of: DerivedFeature, at: Point, ink: Ink, site: Site): readonly Label[] {
+  const text = pointText(of.feature, site);
   if (text === '') return [];
   return [
     {

@@ -1,7 +1,9 @@
-import { type Feature, formatDiameter, formatLength, type Site } from '@footmark/site';
+import { type Feature, formatDiameter, formatLength, type ReadingRef, type Site } from '@footmark/site';
 
-/** What is written beside a point: its name, and what a plan gives with it (a trunk's size, a level, a note's text). */
-export function pointText(feature: Feature, units: Site['units']): string {
+/** What is written beside a point: its name, and what a plan gives with it (a trunk's size, a level, the label of the reading that a locate belongs
+ * to, a note's text). */
+export function pointText(feature: Feature, site: Site): string {
+  const { units } = site;
   switch (feature.kind) {
     case 'tree': {
       const { trunkDiameter, species } = feature.fields;
@@ -15,6 +17,8 @@ export function pointText(feature: Feature, units: Site['units']): string {
       const style = units.length === 'm' ? 'm' : 'ft';
       return joined(feature.name, level === undefined ? '' : formatLength(level, style));
     }
+    case 'locate':
+      return joined(readingLabel(feature.fields.reading, site), feature.name);
     case 'reference-point':
       return joined(feature.name || feature.fields.what);
     case 'photo-point':
@@ -23,6 +27,12 @@ export function pointText(feature: Feature, units: Site['units']): string {
     default:
       return feature.name;
   }
+}
+
+function readingLabel(of: ReadingRef | undefined, { runs }: Site): string {
+  const run = runs.find((r) => r.id === of?.run);
+  const reading = run?.readings.find((r) => r.id === of?.reading);
+  return run === undefined || reading === undefined ? '' : `${run.letter}${reading.number}`;
 }
 
 function joined(...texts: readonly (string | undefined)[]): string {

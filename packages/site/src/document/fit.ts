@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { pathVertex } from './path';
 import { counterScale, zero } from './run';
-import { id, length, line } from './scalars';
+import { id, line } from './scalars';
 
 /** One piece of what a fit rests on: which observation, its deviation, how far off it came out, and its standardised residual. */
 export const fitEvidence = z.strictObject({
@@ -44,7 +44,8 @@ export const takenFit = z.strictObject({
   counters: z.array(z.strictObject({ reading: id, counted: z.number() })).max(100_000),
   /** Standard deviation of unit weight; null without redundancy. */
   sigma0: z.number().min(0).nullable(),
-  dof: length,
+  /** Observations less unknowns. */
+  dof: z.number().int().min(0),
   evidence: z.array(fitEvidence).max(100_000),
 });
 export type TakenFit = z.infer<typeof takenFit>;

@@ -1,9 +1,12 @@
 import { z } from 'zod';
 import { feature } from './feature';
-import { path, pathVertex, stretch } from './path';
-import { clock, reading, run, zero } from './run';
+import { fitEvidence, takenFit } from './fit';
+import { knownLength, path, pathVertex, pipeLevel, stretch } from './path';
+import { readingRef } from './readingRef';
+import { clock, counterScale, groundState, head, reading, run, zero } from './run';
 import { site, tapeMeasure, units } from './site';
 import { ref, spot, vertex } from './spot';
+import { pair, visit } from './visit';
 
 const records = {
   units,
@@ -12,13 +15,23 @@ const records = {
   spot,
   vertex,
   feature,
+  pipeLevel,
   pathVertex,
   stretch,
+  knownLength,
   path,
+  visit,
   clock,
+  groundState,
   zero,
+  counterScale,
+  head,
   reading,
   run,
+  readingRef,
+  pair,
+  fitEvidence,
+  takenFit,
 };
 
 /**

@@ -7,9 +7,9 @@ export const migrations: Readonly<Record<number, Migration>> = { 1: toVersion2 }
 /** Runs come to belong to visits, one for each day; a counter's scale says where it is from, and the head gets its length. */
 function toVersion2(file: Record<string, unknown>): Record<string, unknown> {
   const runs = Array.isArray(file.runs) ? file.runs : [];
-  const dates = [...new Set(runs.flatMap((run) => (typeof run?.date === 'string' ? [run.date] : [])))].sort();
+  const dates = [...new Set(runs.flatMap((run) => (run?.date === undefined ? [] : [run.date])))].sort();
   const visitOf = (date: unknown) => {
-    const index = dates.indexOf(date as string);
+    const index = dates.indexOf(date);
     return index < 0 ? null : `v${index + 1}`;
   };
   return {

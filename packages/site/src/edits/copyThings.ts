@@ -8,6 +8,7 @@ import { type Ref, refsOfSpot, type Spot } from '../document/spot';
 import type { Edit } from './edit';
 import { freeName, takenNames } from './freeName';
 import { mapSpotRefs } from './mapSpotRefs';
+import { releaseReadings } from './releaseReadings';
 import { releaseFrom } from './vertexEdits';
 
 /** Features and paths without their site: what they measure from each other goes along, the rest has become places. */
@@ -20,7 +21,7 @@ export const looseThings = z.strictObject({
 }) as unknown as z.ZodType<LooseThings>; // the feature's own type is lost in an array of it
 
 /**
- * Takes copies of things out of a site. Points measured from things that stay behind become places by eye where they are now
+ * Takes copies of things out of a site. The copy of a locate belongs to no reading. Points measured from things that stay behind become places by eye where they are now
  * (`places`, by `of/at`).
  */
 export function copyThings(
@@ -35,7 +36,7 @@ export function copyThings(
     paths: site.paths.filter((p) => chosen.has(p.id)),
   };
   const freed = releaseFrom(only, (ref) => !chosen.has(ref.of), places);
-  return { features: freed.features, paths: freed.paths };
+  return { features: releaseReadings(freed, () => true).features, paths: freed.paths };
 }
 
 /**

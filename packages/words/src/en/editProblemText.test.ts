@@ -47,6 +47,16 @@ describe('editProblemText', () => {
       'Not done: the slope can be at most 200.00 %.',
     ],
     [
+      { code: 'too-small', path: ['sigmas', 'counter'], limit: 0, inclusive: false },
+      'Not done: the give or take of “One reading of the counter” must be more than zero.',
+      'Not done: the give or take of “One reading of the counter” must be more than zero.',
+    ],
+    [
+      most(['sigmas', 'knownLength'], 1000),
+      'Not done: the give or take of “Known length of pipe” can be at most 3280′ 10″.',
+      'Not done: the give or take of “Known length of pipe” can be at most 1000.0 m.',
+    ],
+    [
       { code: 'too-many', path: ['paths'], limit: 500 },
       'Not done: there can be at most 500 pipes.',
       'Not done: there can be at most 500 pipes.',

@@ -1,6 +1,14 @@
-import { type EditProblem, formatDiameter, formatSlope, type Units } from '@footmark/site';
+import {
+  type EditProblem,
+  formatDiameter,
+  formatSlope,
+  type SigmaName,
+  sigmas,
+  type Units,
+} from '@footmark/site';
 import { angleText, lengthText } from '../measureText';
 import { fieldNames } from './fieldNames';
+import { sigmaNames } from './sigmaNames';
 
 type Measured = 'length' | 'diameter' | 'slope' | 'angle' | 'degrees' | 'number';
 
@@ -29,19 +37,26 @@ const numbers: Readonly<Record<string, NumberName>> = {
   widthPx: { name: 'the width of the picture, in pixels,', as: 'number' },
   heightPx: { name: 'the height of the picture, in pixels,', as: 'number' },
   opacity: { name: 'the opacity', as: 'number' },
-  length: { name: 'the length of the tape', as: 'length' },
-  sigma: { name: 'the spread of a tape', as: 'length' },
+  length: { name: 'the length', as: 'length' },
+  sigma: { name: 'the give or take', as: 'length' },
   entryReach: { name: 'how far an entry may be from its pipe', as: 'length' },
   bendRadius: { name: 'the bend radius', as: 'length' },
   drop: { name: 'the drop', as: 'length' },
+  bend: { name: 'the turn of the fitting', as: 'angle' },
   from: { name: 'where the stretch begins', as: 'length' },
   slope: { name: 'the slope', as: 'slope' },
   riser: { name: 'the depth of the riser', as: 'length' },
   sweepRadius: { name: 'the radius of the sweep', as: 'length' },
   counter: { name: 'the counter', as: 'length' },
+  to: { name: 'the counter at the far end', as: 'length' },
+  counted: { name: 'the counted length', as: 'length' },
+  actual: { name: 'the true length', as: 'length' },
+  water: { name: 'the share of the pipe that is under water', as: 'number' },
+  videoAt: { name: 'the time in the recording, in seconds,', as: 'number' },
   newZero: { name: 'what the counter was set to', as: 'length' },
   number: { name: 'the number of a reading', as: 'number' },
   scale: { name: 'the true length per counted length', as: 'number' },
+  factor: { name: 'the true length per counted length', as: 'number' },
   resolution: { name: 'the smallest step of the counter', as: 'length' },
   // of things in the yard
   diameter: { name: 'the diameter', as: 'diameter' },
@@ -70,7 +85,13 @@ const lists: Readonly<Record<string, string>> = {
   readings: 'readings in one run',
   branches: 'branches in one run',
   tapes: 'tapes to one point',
-  pairs: 'points of a picture',
+  pairs: 'pairs',
+  knownLengths: 'known lengths of one pipe',
+  setAside: 'observations set aside',
+  counters: 'corrected readings',
+  evidence: 'observations of a fit',
+  drawn: 'points in one line or outline',
+  fitted: 'points in one line or outline',
   stemDiameters: 'stems',
 };
 
@@ -79,6 +100,8 @@ const texts: Readonly<Record<string, string>> = {
   address: 'the address',
   note: 'a note',
   letter: 'the letter of a run',
+  observation: 'the name of an observation',
+  setAside: 'the name of an observation',
 };
 
 /** Lengths (m) from here on are told in kilometres or miles: they bound a map, not a tape. */
@@ -153,8 +176,21 @@ function told(
   problem: Extract<EditProblem, { limit: number; inclusive: boolean }>,
   units: Units,
 ): { readonly name: string; readonly limit: string } {
-  const { name, as } = numbers[field(problem)] ?? { name: 'this', as: 'number' };
+  const { name, as } = sigmaOf(problem) ?? numbers[field(problem)] ?? { name: 'this', as: 'number' };
   return { name, limit: limitText(problem.limit, as, units) };
+}
+
+/** A standard deviation of the site's own, which has its name from the table of them. */
+function sigmaOf({ path }: EditProblem): NumberName | undefined {
+  const [list, name] = path;
+  if (list !== 'sigmas' || !isSigmaName(name)) return undefined;
+  const { unit } = sigmas[name];
+  const as = unit === 'm' ? 'length' : unit === 'rad' ? 'angle' : 'number';
+  return { name: `the give or take of “${sigmaNames[name]}”`, as };
+}
+
+function isSigmaName(key: unknown): key is SigmaName {
+  return typeof key === 'string' && Object.hasOwn(sigmas, key);
 }
 
 function limitText(limit: number, as: Measured, units: Units): string {

@@ -1,4 +1,4 @@
-import type { Derived, Mark, MarkPlace, ReadingTrace, RouteLeg, RunRoute, Site } from '@footmark/site';
+import type { Derived, Mark, MarkPlace, ReadingTrace, RouteLeg, Run, RunRoute, Site } from '@footmark/site';
 import type { ZeroKind } from '../codes';
 import { counterText, lengthText } from '../measureText';
 import { atStart, inSentence } from '../named';
@@ -32,18 +32,25 @@ function cableSteps({ run, trace }: Mark, site: Site): readonly TraceStep[] {
             step: 'new-zeros',
             label: 'Counted in all',
             value: counter(trace.counted),
-            note: 'As if the counter had not been set anew.',
+            note: trace.fitted
+              ? 'As if the counter had not been set anew, and as the fit made it.'
+              : 'As if the counter had not been set anew.',
           },
         ];
   return [
     { step: 'counter', label: 'Counter', value: counter(trace.counter) },
     ...counted,
-    { step: 'zero', label: 'Zero', value: counter(trace.zero), note: `${zeroNames[run.zero.at]}.` },
+    {
+      step: 'zero',
+      label: 'Zero',
+      value: counter(trace.zero),
+      note: `${zeroNames[run.zero.at]}${trace.fitted ? '; as the fit made it' : ''}.`,
+    },
     {
       step: 'scale',
       label: 'Scale',
       value: `× ${Number(trace.scale.toFixed(SCALE_DECIMALS))}`,
-      note: trace.scale === 1 ? 'The counter is taken as true.' : 'True length for each counted length.',
+      note: scaleNote(run, trace),
     },
     {
       step: 'cable',
@@ -52,11 +59,50 @@ function cableSteps({ run, trace }: Mark, site: Site): readonly TraceStep[] {
       note: 'What was counted since the zero, times the scale.',
     },
     entryLegStep(run.zero.at, trace, site),
+    ...alongSteps(trace, site),
+  ];
+}
+
+function scaleNote(run: Run, trace: ReadingTrace): string {
+  if (trace.fitted) return 'True length for each counted length, as the fit made it.';
+  if (run.scale.by === 'calibration')
+    return 'True length for each counted length, from a length that was counted.';
+  return trace.scale === 1 ? 'The counter is taken as true.' : 'True length for each counted length.';
+}
+
+/** Where the lens was in the pipe: from the cable, where the counter was zeroed, and how long the head is. */
+function alongSteps({ start, ahead, along }: ReadingTrace, site: Site): readonly TraceStep[] {
+  const length = (metres: number) => lengthText(metres, site.units);
+  const parts = [
+    ...(start === 0 ? [] : ['and where the counter was zeroed']),
+    ...(ahead === 0 ? [] : ['and the head']),
+  ];
+  return [
+    ...(start === 0
+      ? []
+      : [
+          {
+            step: 'start' as const,
+            label: 'Zeroed at',
+            value: length(start),
+            note: 'Along the pipe from the entry.',
+          },
+        ]),
+    ...(ahead === 0
+      ? []
+      : [
+          {
+            step: 'ahead' as const,
+            label: 'Lens ahead by',
+            value: length(ahead),
+            note: 'The tail of the head stood at the zero.',
+          },
+        ]),
     {
       step: 'along',
       label: 'Along the pipe',
-      value: lengthText(trace.along, site.units),
-      note: 'Cable out less the entry leg.',
+      value: length(along),
+      note: ['Cable out less the entry leg', ...parts].join(', ').concat('.'),
     },
   ];
 }
