@@ -1,6 +1,6 @@
 export type { AccuracyRule, SiteAccuracy } from './derive/accuracy';
 export type { Clearance } from './derive/clearances';
-export type { SeenStretch } from './derive/coverage';
+export type { SeenStretch, StretchEnd } from './derive/coverage';
 export { type Derived, derive } from './derive/derive';
 export type { DerivedFeature, FeatureClosure } from './derive/deriveFeatures';
 export type { DerivedFrame } from './derive/deriveFrame';
@@ -8,7 +8,14 @@ export type { DerivedPath, Join } from './derive/derivePaths';
 export { faceRadiusOf } from './derive/faceRadius';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
 export type { Locate } from './derive/locates';
+export type { LookedStretch } from './derive/lookedAt';
 export type { Mark, MarkPlace } from './derive/marks';
+export { type GroundAt, type GroundLine, type GroundMark, groundAt } from './derive/profileGround';
+export { type InvertAt, invertAt, type ProfileLine, type Sag, spanOf } from './derive/profileLine';
+export type { KnownInvert, ProfileDrop, ProfilePoint } from './derive/profilePoints';
+export { type ProfileSlope, type SlopeVerdict, slopeVerdict } from './derive/profileSlopes';
+export { type LevelSource, type PipeSize, pipeSizeAt } from './derive/profileSoundings';
+export { type PathProfile, type ProfileAt, profileAt } from './derive/profiles';
 export type { ReadingTrace } from './derive/readingAlong';
 export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
@@ -25,6 +32,7 @@ export {
   type UnderlayProblem,
   underlayTransform,
 } from './derive/underlayTransform';
+export type { GapEnd, UnseenGap } from './derive/unseen';
 export { dependsOn } from './document/dependsOn';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
 export { feature as featureSchema } from './document/feature';
@@ -127,6 +135,7 @@ export { type LegChange, type LegProblem, setLegLength } from './edits/setLegLen
 export { changeSite, newSite, type SiteFacts, setAside, setSigma } from './edits/siteEdits';
 export { type EditProblem, type SoundEdit, soundEdit } from './edits/soundEdit';
 export { splitLeg } from './edits/splitLeg';
+export { dropFit, takeFit } from './edits/takeFit';
 export { alignThings, rotateThings, setLocked } from './edits/thingEdits';
 export { addUnderlay, changeUnderlay, removeUnderlay } from './edits/underlayEdits';
 export {
@@ -140,6 +149,24 @@ export {
   setSpot,
 } from './edits/vertexEdits';
 export { addVisit, changeVisit, removeVisit } from './edits/visitEdits';
+export { type FitOptions, fitRuns } from './fit/fitRuns';
+export {
+  isEvidence,
+  type ObservationIs,
+  type ObservationTag,
+  observationName,
+  type ZoneSource,
+} from './fit/observationTag';
+export type {
+  BlunderGroup,
+  FitObservation,
+  FitStatus,
+  FittedMark,
+  FittedPath,
+  FittedRun,
+  RunsFit,
+  SearchZone,
+} from './fit/runsFit';
 export { type EarthFit, earthToPlan, planToEarth } from './frame/earthFit';
 export type { EarthPoint, ProjectionProblem } from './frame/projection';
 export {
@@ -170,6 +197,8 @@ export {
   type VisitPurpose,
   visitPurposeIds,
 } from './kinds/readingWords';
+export { drainSlopes, leastDrainSlope } from './rules/drainSlopes';
+export { profileRules, wallShares } from './rules/profileRules';
 export { type Basis, type SettingRow, settings } from './rules/settings';
 export { type SigmaName, sigmaNames, sigmas } from './rules/sigmas';
 export {

@@ -3,8 +3,13 @@
  * the fit starts from; `evidence`: what was found out besides.
  */
 export type ObservationTag =
-  /** A coordinate (`x` or `y`) of a pipe's point as it was drawn or measured. */
-  | { readonly is: 'point'; readonly path: string; readonly vertex: string; readonly axis: 'x' | 'y' }
+  /** A coordinate of a pipe's point as it was drawn or measured; along and across a line that it was said to lie on. */
+  | {
+      readonly is: 'point';
+      readonly path: string;
+      readonly vertex: string;
+      readonly axis: 'x' | 'y' | 'along' | 'across';
+    }
   /** Length or direction of the leg that ends at a pipe's point and was told from the point before. */
   | {
       readonly is: 'leg';

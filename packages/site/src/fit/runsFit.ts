@@ -13,7 +13,11 @@ export type SearchZone = {
   /** The hole that holds the ellipse and the pipe, with its length along the pipe. */
   readonly hole: { readonly length: number; readonly width: number };
   /** By source, its standard deviation along and across the pipe; their squares sum to the zone's. Sources that add nothing are left out. */
-  readonly makeUp: readonly { readonly source: ZoneSource; readonly along: number; readonly across: number }[];
+  readonly makeUp: readonly {
+    readonly source: ZoneSource;
+    readonly along: number;
+    readonly across: number;
+  }[];
 };
 
 /** A mark as the fit sees it. */

@@ -25,8 +25,8 @@ export type WayPiece = {
 /** A run's way as straight pieces, in the order in which the camera went through them. */
 export type Way = readonly WayPiece[];
 
-/** Below this (m) a station is that of the vertex. */
-const AT_VERTEX_M = 1e-6;
+/** Below this (m) a station is that of the vertex: at a bend, where a branch comes in is a little beside the middle of its arc. */
+const AT_VERTEX_M = 0.02;
 
 /**
  * The way of a run over the nodes of the net: `nodeOf(path, vertex)` gives the node at each vertex. A piece without length in plan is

@@ -31,10 +31,17 @@ export function placeOnWay(way: Way, x: Float64Array, along: number): WayPlace |
     if (along <= end || i === way.length - 1) {
       const from = mixAt(piece.from, x);
       const toward = length > 0 ? { x: span.x / length, y: span.y / length } : { x: 0, y: 0 };
-      const perCable = 1 / piece.ratio;
       // within a drop the plan stands still
-      const into = i > 0 && along < cable ? 0 : (along - cable) * perCable;
-      return { piece: i, at: { x: from.x + into * toward.x, y: from.y + into * toward.y }, toward, perCable, into };
+      const inDrop = i > 0 && along < cable;
+      const perCable = inDrop ? 0 : 1 / piece.ratio;
+      const into = (along - cable) * perCable;
+      return {
+        piece: i,
+        at: { x: from.x + into * toward.x, y: from.y + into * toward.y },
+        toward,
+        perCable,
+        into,
+      };
     }
     cable = end;
   }

@@ -1,0 +1,101 @@
+import type { Point } from '@footmark/geometry';
+import type { Derived } from '../derive/derive';
+import { refKey } from '../document/pointOwners';
+import { factorOf, type Run } from '../document/run';
+import type { Site } from '../document/site';
+import { pathsOnWays } from './pathsOnWays';
+import type { PlacedMark } from './placedMark';
+import { type Stray, strayNodes } from './stray';
+import { type Way, wayOf } from './way';
+
+/** A run in the net: its way, and where among the unknowns its scale, its zero and its entry leg are. */
+export type NetRun = {
+  readonly run: Run;
+  readonly way: Way;
+  readonly scale: number;
+  readonly zero: number;
+  /** Null without a riser: nothing is between the zero and the pipe. */
+  readonly entryLeg: number | null;
+};
+
+/**
+ * The unknowns of a site's pipes and runs, as drawn and said: node n at 2n and 2n + 1, then the runs, then the counts of the readings that
+ * evidence hangs on, then how far the pipe strays where it was located.
+ */
+export type Net = {
+  readonly site: Site;
+  readonly derived: Derived;
+  /** By node: the key of its point and where it was drawn. */
+  readonly nodes: readonly { readonly key: string; readonly at: Point }[];
+  readonly nodeAt: ReadonlyMap<string, number>;
+  readonly paths: readonly string[];
+  readonly runs: ReadonlyMap<string, NetRun>;
+  /** By reading: every mark with a place whose run is in the net. */
+  readonly marks: ReadonlyMap<string, PlacedMark>;
+  /** By reading: where its count is among the unknowns. */
+  readonly counters: ReadonlyMap<string, number>;
+  readonly strays: readonly Stray[];
+  readonly start: Float64Array;
+};
+
+/** `evidenced`: the readings that evidence hangs on; `located`: those whose sonde was located. */
+export function netOf(
+  site: Site,
+  derived: Derived,
+  evidenced: ReadonlySet<string>,
+  located: ReadonlyMap<string, readonly string[]>,
+): Net {
+  const paths = pathsOnWays(derived);
+  const nodes: { key: string; at: Point }[] = [];
+  const nodeAt = new Map<string, number>();
+  for (const id of paths) {
+    const on = derived.paths.get(id);
+    for (const v of on?.path.vertices ?? []) {
+      const point = derived.points.get(refKey({ of: id, at: v.id }));
+      if (point === undefined || nodeAt.has(point.is)) continue;
+      nodeAt.set(point.is, nodes.length);
+      nodes.push({ key: point.is, at: point.at });
+    }
+  }
+  const start: number[] = nodes.flatMap(({ at }) => [at.x, at.y]);
+  const nodeOf = (path: string, index: number): number => {
+    const v = derived.paths.get(path)?.path.vertices[index];
+    const point = v === undefined ? undefined : derived.points.get(refKey({ of: path, at: v.id }));
+    return nodeAt.get(point?.is ?? '') ?? -1;
+  };
+  const unknown = (value: number) => start.push(value) - 1;
+  const runs = new Map<string, NetRun>();
+  for (const run of site.runs) {
+    const route = derived.routes.get(run.id);
+    const way = route === undefined ? [] : wayOf(route, derived.paths, nodeOf);
+    if (way.length === 0) continue;
+    const leg = derived.marks.find((m) => m.run.id === run.id)?.trace.entryLeg ?? 0;
+    runs.set(run.id, {
+      run,
+      way,
+      scale: unknown(factorOf(run.scale)),
+      zero: unknown(run.zero.counter),
+      entryLeg: run.zero.at === 'rim' ? unknown(leg) : null,
+    });
+  }
+  const marks = new Map<string, PlacedMark>();
+  const counters = new Map<string, number>();
+  for (const mark of derived.marks) {
+    if (mark.place === null || !runs.has(mark.run.id)) continue;
+    marks.set(mark.reading.id, { ...mark, place: mark.place });
+    if (evidenced.has(mark.reading.id)) counters.set(mark.reading.id, unknown(mark.trace.counted));
+  }
+  const strays = strayNodes(derived, marks, located, () => unknown(0));
+  return {
+    site,
+    derived,
+    nodes,
+    nodeAt,
+    paths,
+    runs,
+    marks,
+    counters,
+    strays,
+    start: Float64Array.from(start),
+  };
+}
