@@ -1,7 +1,9 @@
 import type { Derived, Finding, ReferencePoint, Site } from '@footmark/site';
 import { lengthText, type Words } from '@footmark/words';
+import { coverageReport } from './coverageReport';
+import { accuracyReport, locateReport } from './locateReport';
 import { markReport } from './markReport';
-import { coverageReport, pathReport } from './pathReport';
+import { pathReport } from './pathReport';
 import type { ReportSetting } from './reportSetting';
 import { roundedLength } from './rounding';
 
@@ -23,7 +25,9 @@ export function derivedReport(site: Site, derived: Derived, words: Words) {
     site: siteReport(site),
     marks: derived.marks.map((mark) => markReport(mark, setting)),
     paths: paths.map((path) => pathReport(path, setting)),
-    coverage: paths.map((path) => coverageReport(path, setting)),
+    coverage: [...derived.lookedAt].map(([path, stretches]) => coverageReport(path, stretches, setting)),
+    locates: derived.locates.map((locate) => locateReport(locate, setting)),
+    accuracy: derived.accuracy === null ? null : accuracyReport(derived.accuracy, setting),
     references: derived.references.map((reference) => referenceReport(reference, setting)),
     findings: derived.findings.map((finding) => findingReport(finding, setting)),
   };

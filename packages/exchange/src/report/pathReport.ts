@@ -2,7 +2,6 @@ import { type DerivedPath, formatDiameter, formatSlope, type Stretch } from '@fo
 import { lengthText } from '@footmark/words';
 import type { ReportSetting } from './reportSetting';
 import { roundedLength } from './rounding';
-import { type StationRange, unseenStretches } from './unseenStretches';
 
 /** A path: its length in plan and as the cable lies, what it is made of, and where it joins. */
 export function pathReport(
@@ -52,25 +51,5 @@ function stretchReport(
       diameter: formatDiameter(diameter, site.units.diameter),
       slope: formatSlope(slope, site.units.length === 'm' ? 'percent' : 'in/ft'),
     },
-  };
-}
-
-/** What the cameras have seen of a path, run by run, and what none of them has. */
-export function coverageReport({ path, length }: DerivedPath, setting: ReportSetting) {
-  const { derived } = setting;
-  const seen = derived.coverage.filter((stretch) => stretch.path === path.id);
-  const unseen = unseenStretches(length, seen);
-  return {
-    path: path.id,
-    seen: seen.map((stretch) => ({ run: stretch.run, ...rangeReport(stretch, setting) })),
-    unseen: unseen.map((gap) => rangeReport(gap, setting)),
-  };
-}
-
-function rangeReport({ from, to }: StationRange, { site }: ReportSetting) {
-  return {
-    from: roundedLength(from),
-    to: roundedLength(to),
-    display: { from: lengthText(from, site.units), to: lengthText(to, site.units) },
   };
 }

@@ -7,12 +7,14 @@ import { type DerivedFrame, deriveFrame } from './deriveFrame';
 import { type DerivedPath, derivePaths } from './derivePaths';
 import type { Finding, Severity } from './finding';
 import { type Locate, locatesOf } from './locates';
+import { type LookedStretch, lookedAtPaths } from './lookedAt';
 import { type Mark, marksOfRun } from './marks';
 import { type ReferencePoint, referenceIndex } from './references';
 import { type ResolvedPoint, resolvePoints } from './resolvePoints';
 import { type RunRoute, runRoute } from './runRoute';
 import { correctionsOf, standingFit } from './standingFit';
 import { type DerivedUnderlay, deriveUnderlays } from './underlayTransform';
+import { type UnseenGap, unseenGaps } from './unseen';
 
 /** Everything that follows from a site: the one source of every screen, sheet and file. */
 export type Derived = {
@@ -28,7 +30,12 @@ export type Derived = {
   readonly routes: ReadonlyMap<string, RunRoute>;
   /** In the order of runs and readings. */
   readonly marks: readonly Mark[];
+  /** What each run saw. */
   readonly coverage: readonly SeenStretch[];
+  /** By path that is in the ground: its whole length by the runs that saw each piece. */
+  readonly lookedAt: ReadonlyMap<string, readonly LookedStretch[]>;
+  /** The pieces that no run saw, path by path, with the flow. */
+  readonly unseen: readonly UnseenGap[];
   /** Those whose reading has a place, in the order of the site. */
   readonly locates: readonly Locate[];
   /** How good the computation is on this site; null without a locate. */
@@ -68,8 +75,9 @@ export function derive(site: Site): Derived {
     marks.push(...own);
     if (route === null) continue;
     routes.set(run.id, route);
-    coverage.push(...seenByRun(run.id, route, own, paths));
+    coverage.push(...seenByRun(run.id, own, { routes, paths }));
   }
+  const lookedAt = lookedAtPaths(paths, coverage);
   const locates = locatesOf(site, { features, paths, routes, marks, fit }, findings);
   return {
     points: resolved.points,
@@ -81,6 +89,8 @@ export function derive(site: Site): Derived {
     routes,
     marks,
     coverage,
+    lookedAt,
+    unseen: unseenGaps(lookedAt, coverage),
     locates,
     accuracy: accuracyOf(locates),
     findings: findings.sort((a, b) => RANK[a.severity] - RANK[b.severity]),

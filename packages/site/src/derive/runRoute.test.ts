@@ -219,29 +219,6 @@ describe('a run that leads nowhere', () => {
   });
 });
 
-describe('coverage', () => {
-  const seen = (facts: Partial<Run>, readings: readonly number[]) =>
-    derive(yard({ ...tee(), runs: [push(facts, readings)] })).coverage;
-
-  it('reaches from the entry to the furthest reading, path by path', () => {
-    expect(seen({ entry: 'side', path: 'branch' }, [9, 2])).toEqual([
-      { path: 'branch', run: 'run', from: 0, to: 5 },
-      { path: 'main', run: 'run', from: 10, to: 14 },
-    ]);
-    expect(
-      seen({ entry: 'end', path: 'main', direction: 'against-flow', branches: ['branch'] }, [12]),
-    ).toEqual([
-      { path: 'main', run: 'run', from: 10, to: 20 },
-      { path: 'branch', run: 'run', from: 3, to: 5 },
-    ]);
-  });
-
-  it('is nothing without a reading in the pipe', () => {
-    expect(seen({ entry: 'side', path: 'branch' }, [])).toEqual([]);
-    expect(seen({ entry: 'side', path: 'branch', zero: { at: 'in-pipe', counter: 50 } }, [2])).toEqual([]);
-  });
-});
-
 describe('a branch', () => {
   it('joins at the station of the vertex that it ends at', () => {
     const derived = derive(yard(tee()));
