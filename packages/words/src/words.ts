@@ -6,6 +6,8 @@ import type {
   FeatureKind,
   FeatureLayer,
   Finding,
+  Head,
+  LevelSource,
   Mark,
   ObservationKind,
   OpenFailure,
@@ -19,10 +21,12 @@ import type {
   Shape,
   SigmaName,
   Site,
+  SlopeVerdict,
   Target,
   Tie,
   Ties,
   Units,
+  Visit,
   VisitPurpose,
 } from '@footmark/site';
 import type { CautionCode } from './caution';
@@ -61,6 +65,16 @@ export type Words = {
   /** Why the camera went no further. */
   runEndName(end: RunEnd): string;
   visitPurposeName(purpose: VisitPurpose): string;
+  /** A visit by its day and what it was for. */
+  visitName(visit: Visit): string;
+  /** A day of the calendar that a site writes as `2025-03-09`. */
+  dateText(date: string): string;
+  /** Which part of the camera head stood at the place of the zero. */
+  headPartName(part: Head['zeroed']): string;
+  /** What levels say of a slope. */
+  slopeVerdictName(verdict: SlopeVerdict): string;
+  /** What told of a pipe's level, such as `Tap on the main, invert`. */
+  levelSourceName(source: LevelSource, site: Site): string;
   /** What a standard deviation is of. */
   sigmaName(name: SigmaName): string;
   findingSeverityName(severity: Severity): string;

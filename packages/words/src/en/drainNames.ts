@@ -1,5 +1,6 @@
 import type {
   ActionWord,
+  Head,
   ObservationKind,
   Path,
   PipeMaterial,
@@ -111,4 +112,9 @@ export const visitPurposeNames: Record<VisitPurpose, string> = {
   'after-cleaning': 'After cleaning',
   'after-repair': 'After repair',
   other: 'Other',
+};
+
+export const headPartNames: Record<Head['zeroed'], string> = {
+  lens: 'The lens',
+  tail: 'The tail, with the sonde',
 };

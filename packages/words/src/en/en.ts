@@ -5,6 +5,7 @@ import {
   actionNames,
   directionNames,
   findingSeverityNames,
+  headPartNames,
   materialNames,
   observationNames,
   pathStateNames,
@@ -19,11 +20,13 @@ import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
 import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
+import { levelSourceName, slopeVerdictNames } from './levelNames';
 import { parseProblemText } from './parseProblemText';
 import { sigmaNames } from './sigmaNames';
 import { clearedInText, referenceInText, targetInText } from './thingName';
 import { sideText, tieText } from './tieText';
 import { traceSteps } from './traceSteps';
+import { dateText, visitName } from './visitText';
 
 /** Plain trade English as spoken in North America. */
 export const en: Words = {
@@ -46,6 +49,11 @@ export const en: Words = {
   actionName: (action) => actionNames[action],
   runEndName: (end) => runEndNames[end],
   visitPurposeName: (purpose) => visitPurposeNames[purpose],
+  visitName,
+  dateText,
+  headPartName: (part) => headPartNames[part],
+  slopeVerdictName: (verdict) => slopeVerdictNames[verdict],
+  levelSourceName,
   sigmaName: (name) => sigmaNames[name],
   findingSeverityName: (severity) => findingSeverityNames[severity],
   yesNo: (value) => (value ? 'yes' : 'no'),

@@ -1,0 +1,18 @@
+import { describe, expect, it } from 'vitest';
+import { en } from './en';
+
+describe('visits', () => {
+  it('are called by their day and what they were for', () => {
+    expect(en.visitName({ id: 'v1', date: '2025-03-09', purpose: 'after-cleaning', note: '' })).toBe(
+      'Mar 9, 2025, after cleaning',
+    );
+    expect(en.visitName({ id: 'v1', purpose: 'first-look', note: '' })).toBe('First look, day not known');
+  });
+
+  it.each(['2024-01-01', '2024-02-29', '2024-12-31'])('keep the day %s wherever they are read', (date) => {
+    const [, month, dayOfMonth] = date.split('-').map(Number);
+    const text = en.dateText(date);
+    expect(text).toContain(` ${dayOfMonth}, 2024`);
+    expect(text.startsWith(['Jan', 'Feb', 'Dec'][[1, 2, 12].indexOf(month ?? 0)] ?? '-')).toBe(true);
+  });
+});
