@@ -7,11 +7,16 @@ import { letters } from './vertexEdits';
 /** Starts a run. */
 export const addRun: Edit<{ run: Run }> = (site, { run }) => ({ ...site, runs: [...site.runs, run] });
 
-export type RunFacts = Partial<Omit<Run, 'id' | 'letter' | 'readings'>>;
+export type RunFacts = Partial<Omit<Run, 'id' | 'letter' | 'readings' | 'ended'>> & {
+  readonly ended?: Run['ended'] | undefined;
+};
 
-/** Changes what is said of a run as a whole. */
+/** Changes what is said of a run as a whole; undefined for why it ended clears that. */
 export const changeRun: Edit<{ id: string; facts: RunFacts }> = (site, { id, facts }) =>
-  withRun(site, id, (run) => ({ ...run, ...facts }));
+  withRun(site, id, (run): Run => {
+    const { ended, ...rest } = { ...run, ...facts };
+    return ended === undefined ? rest : { ...rest, ended };
+  });
 
 /** Puts a reading at the end of a run. */
 export const addReading: Edit<{ run: string; reading: Reading }> = (site, { run, reading }) =>
