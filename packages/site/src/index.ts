@@ -10,12 +10,12 @@ export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target }
 export type { Locate } from './derive/locates';
 export type { LookedStretch } from './derive/lookedAt';
 export type { Mark, MarkPlace } from './derive/marks';
+export { type PathProfile, type ProfileAt, profileAt } from './derive/profileAt';
 export { type GroundAt, type GroundLine, type GroundMark, groundAt } from './derive/profileGround';
 export { type InvertAt, invertAt, type ProfileLine, type Sag, spanOf } from './derive/profileLine';
 export type { KnownInvert, ProfileDrop, ProfilePoint } from './derive/profilePoints';
 export { type ProfileSlope, type SlopeVerdict, slopeVerdict } from './derive/profileSlopes';
-export { type LevelSource, type PipeSize, pipeSizeAt } from './derive/profileSoundings';
-export { type PathProfile, type ProfileAt, profileAt } from './derive/profiles';
+export { type LevelSource, type PipeSize, pipeSizeAt, type Sounding } from './derive/profileSoundings';
 export type { ReadingTrace } from './derive/readingAlong';
 export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';

@@ -2,6 +2,7 @@ import {
   formatAzimuth,
   formatBearing,
   formatLength,
+  formatSlope,
   formatTurn,
   type LengthStyle,
   type Units,
@@ -9,6 +10,9 @@ import {
 
 /** Values this close (in the printed unit) to one decimal are printed with one. */
 const ONE_DECIMAL_IS_ENOUGH = 0.0005;
+
+/** Slopes below this are printed to hundredths of a per cent. */
+const FINE_SLOPE = 0.015;
 
 /** A length given in metres, as the site prints lengths: feet and inches, or decimals with one place, two where needed. */
 export function lengthText(metres: number, units: Units): string {
@@ -28,6 +32,11 @@ export function directionText(azimuth: number, units: Units): string {
 /** An angle of any size in radians, in whole degrees. */
 export function angleText(radians: number): string {
   return formatTurn(Math.abs(radians), { decimals: 0 }).replace(/^R /, '');
+}
+
+/** A slope as fall over run, in per cent: what levels tell of one is no finer than tenths, and hundredths below one. */
+export function slopeText(slope: number): string {
+  return formatSlope(slope, 'percent', { decimals: Math.abs(slope) < FINE_SLOPE ? 2 : 1 });
 }
 
 function decimalLengthText(metres: number, style: LengthStyle): string {

@@ -9,6 +9,8 @@ import type { Finding, Severity } from './finding';
 import { type Locate, locatesOf } from './locates';
 import { type LookedStretch, lookedAtPaths } from './lookedAt';
 import { type Mark, marksOfRun } from './marks';
+import type { PathProfile } from './profileAt';
+import { deriveProfiles } from './profiles';
 import { type ReferencePoint, referenceIndex } from './references';
 import { type ResolvedPoint, resolvePoints } from './resolvePoints';
 import { type RunRoute, runRoute } from './runRoute';
@@ -36,6 +38,8 @@ export type Derived = {
   readonly lookedAt: ReadonlyMap<string, readonly LookedStretch[]>;
   /** The pieces that no run saw, path by path, with the flow. */
   readonly unseen: readonly UnseenGap[];
+  /** Every path in elevation, by id. */
+  readonly profiles: ReadonlyMap<string, PathProfile>;
   /** Those whose reading has a place, in the order of the site. */
   readonly locates: readonly Locate[];
   /** How good the computation is on this site; null without a locate. */
@@ -79,6 +83,8 @@ export function derive(site: Site): Derived {
   }
   const lookedAt = lookedAtPaths(paths, coverage);
   const locates = locatesOf(site, { features, paths, routes, marks, fit }, findings);
+  const { profiles, findings: aboutLevels } = deriveProfiles({ site, features, paths, routes, marks });
+  findings.push(...aboutLevels);
   return {
     points: resolved.points,
     features,
@@ -91,6 +97,7 @@ export function derive(site: Site): Derived {
     coverage,
     lookedAt,
     unseen: unseenGaps(lookedAt, coverage),
+    profiles,
     locates,
     accuracy: accuracyOf(locates),
     findings: findings.sort((a, b) => RANK[a.severity] - RANK[b.severity]),

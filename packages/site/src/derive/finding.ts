@@ -43,6 +43,22 @@ export type FindingValues = {
   'path-leg-has-no-length': { leg: number };
   'bend-does-not-fit': { vertices: number };
   'branch-apart-from-path': { distance: number };
+  // levels and slopes: stations in plan metres, slopes as fall over run with their standard deviation
+  'slope-too-flat': { from: number; to: number; slope: number; sigma: number; least: number };
+  'slope-against-flow': { from: number; to: number; slope: number; sigma: number };
+  'slope-unsure': {
+    from: number;
+    to: number;
+    slope: number;
+    sigma: number;
+    least: number;
+    /** Further stretches of which the same is to be said. */
+    others: number;
+    /** From the first known level to the last the pipe does fall enough. */
+    whole: boolean;
+  };
+  'levels-disagree': { by: number; allowed: number; a: string; b: string };
+  'invert-above-ground': { by: number; station: number };
   // runs
   'run-has-no-entry': Record<never, never>;
   'run-has-no-path': Record<never, never>;

@@ -33,6 +33,11 @@ const samples: FindingValues = {
   'path-leg-has-no-length': { leg: 2 },
   'bend-does-not-fit': { vertices: 2 },
   'branch-apart-from-path': { distance: 0.5 },
+  'slope-too-flat': { from: 2, to: 12, slope: 0.004, sigma: 0.001, least: 1 / 96 },
+  'slope-against-flow': { from: 2, to: 12, slope: -0.012, sigma: 0.001 },
+  'slope-unsure': { from: 2, to: 12, slope: 0.012, sigma: 0.0057, least: 1 / 96, others: 2, whole: true },
+  'levels-disagree': { by: 0.2, allowed: 0.08, a: 'Lateral B', b: 'f3' },
+  'invert-above-ground': { by: 0.4, station: 12 },
   'run-has-no-entry': {},
   'run-has-no-path': {},
   'path-cannot-be-computed': { path: 'p2' },
@@ -59,7 +64,7 @@ const samples: FindingValues = {
 const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
 
 function targetOf(code: FindingCode): Target {
-  if (code.startsWith('path-') || /^b(end|ranch)/.test(code)) return { kind: 'path', id: 'p1' };
+  if (/^(path-|bend|branch|slope|levels|invert)/.test(code)) return { kind: 'path', id: 'p1' };
   if (/^(run-|entry-|sweep-|zero-)/.test(code)) return { kind: 'run', id: 'r1' };
   if (/^(tapes|weak|line|tree|outline|boundary|cannot|control|locate)/.test(code))
     return { kind: 'feature', id: 'f5', vertex: 'b' };

@@ -1,5 +1,5 @@
 import { type Finding, type FindingCode, type FindingOf, type Site, settings } from '@footmark/site';
-import { angleText, counterText, lengthText } from '../measureText';
+import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
 import { markInText, pointOfKey, spokenName, targetInText } from './thingName';
@@ -14,11 +14,15 @@ type Speech = {
   readonly point: (key: string) => string;
   readonly length: (metres: number) => string;
   readonly counter: (metres: number) => string;
+  readonly slope: (fallOverRun: number) => string;
 };
 
 type Sentences = {
   readonly [Code in FindingCode]: (values: FindingOf<Code>['values'], speech: Speech) => Said;
 };
+
+/** Of a normal error, 95 % lies within this many standard deviations. */
+const WITHIN_95 = 1.96;
 
 const goodCut = `${angleText(settings.weakCutBelow.value)} to ${angleText(settings.weakCutAbove.value)}`;
 
@@ -159,6 +163,29 @@ const sentences: Sentences = {
     cure: 'Put its last point at the point that it joins.',
   }),
 
+  'slope-too-flat': ({ from, to, slope: falls, sigma, least }, { thing, length, slope }) => ({
+    text: `${thing} falls ${slope(falls)}, give or take ${slope(WITHIN_95 * sigma)} (95 %), between ${length(from)} and ${length(to)} from its start; ${slope(least)} is the least for its size.`,
+    cure: 'Check the two levels. If they hold, dirt will settle there: ask what the local code says before it is relaid.',
+  }),
+  'slope-against-flow': ({ from, to, slope: falls, sigma }, { thing, length, slope }) => ({
+    text: `${thing} rises with the flow between ${length(from)} and ${length(to)} from its start: by ${slope(-falls)}, give or take ${slope(WITHIN_95 * sigma)} (95 %).`,
+    cure: 'Check the two levels, and which way the pipe flows. If they hold, water stands there.',
+  }),
+  'slope-unsure': ({ from, to, slope: falls, sigma, least, others, whole }, { thing, length, slope }) => ({
+    text: `Between ${length(from)} and ${length(to)} from its start ${thing} falls ${slope(falls)}, give or take ${slope(WITHIN_95 * sigma)} (95 %): the levels cannot tell whether that is the least for its size, ${slope(least)}.${
+      others > 0 ? ' Further stretches are no surer.' : ''
+    }${whole ? ' From the first level to the last it does fall enough.' : ''}`,
+    cure: 'Take surer levels there, or levels further apart, if it matters.',
+  }),
+  'levels-disagree': ({ by, allowed, a, b }, { name, length }) => ({
+    text: `The levels of the pipe by ${name(a)} and by ${name(b)} are ${length(by)} apart; up to ${length(allowed)} would be no wonder.`,
+    cure: 'Measure both again, or take out the one that is wrong.',
+  }),
+  'invert-above-ground': ({ by, station }, { thing, length }) => ({
+    text: `By ${thing} the invert of the pipe lies ${length(by)} above the ground, ${length(station)} from the start of the pipe.`,
+    cure: 'Check that level and those of the ground nearby, and that they are counted from the same benchmark.',
+  }),
+
   'run-has-no-entry': (_, { thing }) => ({
     text: `${thing} has no entry with a place, so none of its readings lead to a mark.`,
     cure: 'Choose where the camera went in, and give that a place.',
@@ -266,6 +293,7 @@ export function findingText(finding: Finding, site: Site): Said {
     point: (key) => pointOfKey(key, site),
     length: (metres) => lengthText(metres, site.units),
     counter: (metres) => counterText(metres, site.units),
+    slope: slopeText,
   });
   return { text: atStart(said.text), cure: atStart(said.cure) };
 }

@@ -1,0 +1,81 @@
+import type { Stretch } from '../document/path';
+import { leastDrainSlope } from '../rules/drainSlopes';
+import type { SettingRow } from '../rules/settings';
+import { heightBetween, type ProfileDrop, type ProfilePoint } from './profilePoints';
+
+/**
+ * What levels say of a slope against what is asked for: its 95 % range lies at or above that, below that, around it, or below level
+ * altogether.
+ */
+export type SlopeVerdict = 'enough' | 'too-flat' | 'cannot-tell' | 'against-flow';
+
+/** The slope of a pipe between two places whose inverts are known. Stations in plan metres, slopes as fall over run. */
+export type ProfileSlope = {
+  readonly from: number;
+  readonly to: number;
+  readonly slope: number;
+  readonly sigma: number;
+  /** The least that is asked for of the sizes between. */
+  readonly least: SettingRow;
+  readonly verdict: SlopeVerdict;
+};
+
+/** Of a normal error, 95 % lies within this many standard deviations. */
+export const WITHIN_95 = 1.96;
+
+/** Slopes that differ by less than this are the same: rounding, not a measurement. */
+const SAME_SLOPE = 1e-9;
+
+/** The slopes between neighbours, then, of three and more, from the first to the last. */
+export function profileSlopes(
+  points: readonly ProfilePoint[],
+  drops: readonly ProfileDrop[],
+  stretches: readonly Stretch[],
+): { readonly slopes: readonly ProfileSlope[]; readonly whole: ProfileSlope | null } {
+  const slopes = points.slice(1).flatMap((b, i) => {
+    const a = points[i];
+    return a === undefined ? [] : [slopeBetween(a, b, drops, stretches)];
+  });
+  const [first, last] = [points[0], points.at(-1)];
+  const whole =
+    first === undefined || last === undefined || slopes.length < 2
+      ? (slopes[0] ?? null)
+      : slopeBetween(first, last, drops, stretches);
+  return { slopes, whole };
+}
+
+/** σ of a slope between two independent levels: √(σ₁² + σ₂²) over the plan distance. */
+function slopeBetween(
+  a: ProfilePoint,
+  b: ProfilePoint,
+  drops: readonly ProfileDrop[],
+  stretches: readonly Stretch[],
+): ProfileSlope {
+  const plan = b.station - a.station;
+  const fall = a.invert - b.invert - heightBetween(drops, a.station, b.station);
+  const [slope, sigma] = [fall / plan, Math.hypot(a.sigma, b.sigma) / plan];
+  const least = strictest(stretches, a.station, b.station);
+  return {
+    from: a.station,
+    to: b.station,
+    slope,
+    sigma,
+    least,
+    verdict: slopeVerdict(slope, sigma, least.value),
+  };
+}
+
+export function slopeVerdict(slope: number, sigma: number, least: number): SlopeVerdict {
+  const reach = WITHIN_95 * sigma;
+  if (slope + reach < -SAME_SLOPE) return 'against-flow';
+  if (slope + reach < least - SAME_SLOPE) return 'too-flat';
+  return slope - reach >= least - SAME_SLOPE ? 'enough' : 'cannot-tell';
+}
+
+function strictest(stretches: readonly Stretch[], from: number, to: number): SettingRow {
+  const between = stretches.filter(
+    (s, i) => s.from < to && (i + 1 >= stretches.length || (stretches[i + 1]?.from ?? 0) > from),
+  );
+  const rows = between.map((s) => leastDrainSlope(s.diameter));
+  return rows.reduce((a, b) => (b.value > a.value ? b : a), rows[0] ?? leastDrainSlope(0));
+}
