@@ -31,6 +31,7 @@ import type {
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
+import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
 
 /** What is the matter, and the way out: a sentence or two each. */
@@ -97,5 +98,7 @@ export type Words = {
   /** Why an edit was not made, and the limit that it would have passed. */
   editProblemText(problem: EditProblem, units: Units): string;
   parseProblemText(problem: ParseFailure): string;
+  /** Why pasted readings, a row or a cell of them cannot be taken over, and what to do about it. */
+  tableProblemText(problem: TableProblemFacts): string;
   cautionText(code: CautionCode): { readonly title: string; readonly text: string };
 };

@@ -23,6 +23,7 @@ import { kindNames, layerNames, shapeNames } from './kindNames';
 import { levelSourceName, slopeVerdictNames } from './levelNames';
 import { parseProblemText } from './parseProblemText';
 import { sigmaNames } from './sigmaNames';
+import { tableProblemText } from './tableProblemText';
 import { clearedInText, referenceInText, targetInText } from './thingName';
 import { sideText, tieText } from './tieText';
 import { traceSteps } from './traceSteps';
@@ -67,5 +68,6 @@ export const en: Words = {
   fileProblemText,
   editProblemText,
   parseProblemText,
+  tableProblemText,
   cautionText: (code) => cautions[code],
 };
