@@ -7,12 +7,14 @@ import './theme/theme.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App';
+import { startWeighing } from './fit/fitSession';
 import { startAutosave } from './session/autosave';
 import { startTheme } from './theme/chosenTheme';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('the page has no root element');
 startAutosave();
+startWeighing();
 startTheme();
 createRoot(root).render(
   <StrictMode>
