@@ -1,3 +1,11 @@
 export { marksCsv } from './marksCsv';
+export { parseReadingTable } from './readingTable/parseReadingTable';
+export type {
+  ReadingRow,
+  ReadingTable,
+  TableColumn,
+  TableProblem,
+  TableProblemCode,
+} from './readingTable/readingTable';
 export { type DerivedReport, derivedReport } from './report/derivedReport';
 export { siteFileName } from './siteFileName';
