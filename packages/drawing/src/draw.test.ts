@@ -115,6 +115,23 @@ describe('draw', () => {
     expect(texts).toContain('≈ 13.1 ft');
   });
 
+  it('labels a locate with the reading that it belongs to, and its own name', () => {
+    const site = sample();
+    const textsOf = (s: Site, id: string) =>
+      draw(s, derive(s)).layers.flatMap((l) =>
+        l.labels.filter((x) => x.target?.kind === 'feature' && x.target.id === id).map((x) => x.text),
+      );
+    const locates = site.features.filter((f) => f.kind === 'locate');
+    expect(locates.map((f) => textsOf(site, f.id))).toEqual([['A3'], ['A7'], ['A10'], ['B3']]);
+    const [first] = locates;
+    if (first === undefined) throw new Error('the sample has locates');
+    const others = site.features.filter((f) => f !== first);
+    const lone = { ...first, fields: {} } as Feature; // still a locate
+    expect(textsOf({ ...site, features: [...others, lone] }, first.id)).toEqual([]);
+    const named = { ...first, name: 'twice' };
+    expect(textsOf({ ...site, features: [...others, named] }, first.id)).toEqual(['A3 twice']);
+  });
+
   it('draws a trunk and a crown at true size', () => {
     const tree = { ...featureOf('tree'), fields: { trunkDiameter: 0.5, crownSpread: 8 } } as Feature; // fields of a tree
     const circles = primitivesAbout(drawn([tree]), 'trees').filter((p) => p.kind === 'circle');

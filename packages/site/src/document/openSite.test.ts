@@ -140,6 +140,12 @@ describe('a site file with something wrong in it', () => {
     ['runs.0.letter', 'a'],
     ['runs.0.zero.at', 'somewhere'],
     ['runs.0.scale', 0],
+    ['runs.0.scale.factor', 0],
+    ['runs.0.head.zeroed', 'middle'],
+    ['runs.0.readings.1.water', 1.01],
+    ['runs.0.readings.1.severity', 'dreadful'],
+    ['paths.0.vertices.1.bend', 3.2],
+    ['paths.0.vertices.1.level', 2],
     ['runs.0.readings.1.seen', 'ghost'],
     ['runs.0.readings.1.passed', 'yes'],
   ])('is told that %s cannot be %j', (place, value) => {
@@ -194,6 +200,37 @@ describe('a site that is not sound', () => {
       ['unknown-entry', 'runs.0.entry', 'gone'],
       ['unknown-path', 'runs.0.path', 'lost'],
       ['unknown-path', 'runs.0.branches.0', 'off'],
+    ]);
+  });
+
+  it('zeroes at and sees points, belongs to visits, and names readings that are not there', () => {
+    const run = push({ visit: 'never', zero: { at: 'point', counter: 0, point: ref('main', 'q') } }, [
+      3,
+      { counter: 4, seenAt: ref('lost') },
+    ]);
+    const found = thing('found', 'locate', [typed(1, 1)], { reading: { run: 'run', reading: 'r9' } });
+    const pairs = [{ id: 'p', a: { run: 'run', reading: 'r1' }, b: { run: 'gone', reading: 'r2' } }];
+    expect(brokenBy({ ...tee(), features: [...tee().features, found], runs: [run], pairs })).toEqual([
+      ['unknown-point', 'runs.0.zero.point', 'main/q'],
+      ['unknown-point', 'runs.0.readings.1.seenAt', 'lost/a'],
+      ['unknown-visit', 'runs.0.visit', 'never'],
+      ['unknown-reading', 'pairs.0.b', 'gone/r2'],
+      ['unknown-reading', 'features.3.fields.reading', 'run/r9'],
+    ]);
+  });
+
+  it('has visits, pairs or known lengths of one name', () => {
+    const visit = { id: 'v', purpose: 'other', note: '' } as const;
+    expect(brokenBy({ visits: [visit, { ...visit, note: 'again' }] })).toEqual([
+      ['duplicate-id', 'visits.1.id', 'v'],
+    ]);
+    const runs = [push({}, [1, 2])];
+    const pair = { id: 'p', a: { run: 'run', reading: 'r1' }, b: { run: 'run', reading: 'r2' } };
+    expect(brokenBy({ runs, pairs: [pair, pair] })).toEqual([['duplicate-id', 'pairs.1.id', 'p']]);
+    const knownLengths = ['b', 'c'].map((to) => ({ id: 'k', from: 'a', to, length: 9 }));
+    const spots = [typed(0, 0), typed(9, 0), typed(18, 0)];
+    expect(brokenBy({ paths: [pipe('line', spots, { knownLengths })] })).toEqual([
+      ['duplicate-id', 'paths.0.knownLengths.1.id', 'k'],
     ]);
   });
 

@@ -10,6 +10,7 @@ import { fewestVertices, isPath, pointOwners, refKey } from '../document/pointOw
 import type { Site } from '../document/site';
 import type { LegSpot, Spot } from '../document/spot';
 import { Dice, seeded } from '../testing/dice';
+import { evidenceEdits } from '../testing/evidenceEdits';
 import { DEGREE, thing } from '../testing/yard';
 import { copyThings, isSelfContained, pasteThings } from './copyThings';
 import { addFeature, setBalance, setClosing, setField } from './featureEdits';
@@ -25,17 +26,18 @@ import { splitLeg } from './splitLeg';
 import { alignThings, rotateThings } from './thingEdits';
 import { freeVertexId, insertVertex, movePoint, moveThings, removeVertex, setSpot } from './vertexEdits';
 
-const SEQUENCES = 100; // for each sample
+const SEQUENCES = 120; // for each sample
 const EDITS = 4; // in each sequence
 
 /** Milliseconds: some ten times what it takes, for a machine that is busy. */
-const PATIENCE_MS = 20_000;
+const PATIENCE_MS = 60_000;
 
 /** Metres that a point which an edit promises to leave may move by rounding. */
 const ROUNDING_M = 1e-6;
 
 /** The edits, by name; null where one does not apply to the thing in hand. */
 const edits: Readonly<Record<string, (dice: Dice) => Site | null>> = {
+  ...evidenceEdits,
   movePoint: (d) => movePoint(d.site, { ref: d.ref, to: d.place(), places: d.places }),
   insertVertex: (d) =>
     d.isPoint()

@@ -1,4 +1,5 @@
 import {
+  actionIds,
   featureKindIds,
   featureKinds,
   kindSpec,
@@ -13,6 +14,10 @@ import {
   parseSlope,
   parseTurn,
   pipeMaterials,
+  runEndIds,
+  severityIds,
+  sigmaNames,
+  visitPurposeIds,
 } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { cautionCodes } from '../caution';
@@ -34,11 +39,16 @@ describe('names', () => {
     }
   });
 
-  it('tell kinds, observations and materials apart', () => {
+  it('tell kinds, observations, materials and all other words of one list apart', () => {
     const lists = [
       featureKindIds.map(en.featureKindName),
       observationKindIds.map(en.observationName),
       pipeMaterials.map(en.materialName),
+      severityIds.map(en.severityName),
+      actionIds.map(en.actionName),
+      runEndIds.map(en.runEndName),
+      visitPurposeIds.map(en.visitPurposeName),
+      sigmaNames.map(en.sigmaName),
     ];
     for (const names of lists) {
       expect(new Set(names).size).toBe(names.length);

@@ -60,6 +60,36 @@ describe('how a mark came about', () => {
     expect(stepsOf('B1').find((s) => s.step === 'entry')?.note).toBe('Cleanout f3, with the flow.');
   });
 
+  // the fitted numbers are made up: a mark shows whatever its trace carries
+  it('says where along the pipe it was zeroed, how far the lens is ahead, and what the fit made', () => {
+    const { site, derived } = sampleYard(UNITS);
+    const mark = derived.marks.find((m) => m.label === 'B1');
+    if (mark === undefined) throw new Error('no mark B1');
+    const ft = 0.3048;
+    const trace = { ...mark.trace, start: 30 * ft, ahead: ft / 3, along: 42 * ft, scale: 1, fitted: true };
+    const steps = en.traceSteps({ ...mark, trace }, site, derived);
+    const stepOf = (step: string) => steps.find((s) => s.step === step);
+    expect(stepOf('start')).toMatchObject({ value: '30.0 ft', note: 'Along the pipe from the entry.' });
+    expect(stepOf('ahead')?.value).toBe('0.33 ft');
+    expect(stepOf('along')).toMatchObject({
+      value: '42.0 ft',
+      note: 'Cable out less the entry leg, and where the counter was zeroed, and the head.',
+    });
+    expect(stepOf('scale')?.note).toContain('as the fit made it');
+    expect(stepOf('zero')?.note).toContain('as the fit made it');
+    expect(steps.map((s) => s.step).slice(5, 8)).toEqual(['start', 'ahead', 'along']);
+    expect(stepsOf('B1').map((s) => s.step)).not.toContain('start');
+  });
+
+  it('says that a scale is from a length that was counted', () => {
+    const { site, derived } = sampleYard(UNITS);
+    const mark = derived.marks.find((m) => m.label === 'B1');
+    if (mark === undefined) throw new Error('no mark B1');
+    const run = { ...mark.run, scale: { by: 'calibration', counted: 20, actual: 20 } } as const;
+    const note = en.traceSteps({ ...mark, run }, site, derived).find((s) => s.step === 'scale')?.note;
+    expect(note).toBe('True length for each counted length, from a length that was counted.');
+  });
+
   it('ends where the computation did', () => {
     expect(stepsOf('A4').at(-1)?.step).toBe('entry');
   });
