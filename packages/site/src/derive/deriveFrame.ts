@@ -13,6 +13,7 @@ import {
 import type { ControlPoint, North } from '../document/frame';
 import { isPath, type PointOwner, pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
+import { accuracySigma } from '../frame/accuracySigma';
 import type { EarthFit } from '../frame/earthFit';
 import { type EarthPoint, earthToLocal } from '../frame/projection';
 import { settings } from '../rules/settings';
@@ -42,9 +43,6 @@ type Known = {
   readonly local: Point;
   readonly weight: number;
 };
-
-/** In two dimensions 68 % of a circular normal distribution lie within √(−2·ln 0.32) standard deviations of one axis. */
-const RADIUS_68_IN_SIGMAS = Math.sqrt(-2 * Math.log(0.32));
 
 /** A control point this many of its accuracies off contradicts the others. */
 const OUTLIER_FACTOR = 3;
@@ -123,7 +121,7 @@ function knownControl(
       const values = { accuracy: c.accuracy, limit: settings.controlAccuracy.value };
       findings.push(finding('control-inaccurate', 'warning', targetOf(c, owners), values));
     }
-    const sigma = c.accuracy / RADIUS_68_IN_SIGMAS;
+    const sigma = accuracySigma(c.accuracy);
     return [{ control: c, plan, local: local.value, weight: 1 / (sigma * sigma) }];
   });
 }

@@ -1,4 +1,4 @@
-import { type Point, pointInRing } from '@footmark/geometry';
+import { type Point, pointAtAzimuth, pointInRing } from '@footmark/geometry';
 import { refKey } from '../document/pointOwners';
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
@@ -22,6 +22,8 @@ export type MarkPlace = {
   /** Azimuth (rad) of flow in the pipe here. */
   readonly flow: number;
   readonly ties: Ties | null;
+  /** Where paint stands that cannot stand on the mark, and what it is taped from there. */
+  readonly paint: { readonly at: Point; readonly ties: Ties | null } | null;
   /** The nearest feature of each kind, nearest first. */
   readonly clearances: readonly Clearance[];
 };
@@ -110,8 +112,20 @@ function placeMark(
     at: plan.point,
     flow: plan.azimuth,
     ties,
+    paint: paintOf(plan.point, reading, setting),
     clearances: nearestClearances(plan.point, setting.obstacles),
   };
+}
+
+function paintOf(
+  mark: Point,
+  { offset }: Reading,
+  { references, blocks, site }: MarkSetting,
+): MarkPlace['paint'] {
+  if (offset === undefined) return null;
+  const at = pointAtAzimuth(mark, offset.azimuth, offset.distance);
+  const under = blocks.some((block) => pointInRing(at, block.outline) === 'inside');
+  return { at, ties: under ? null : chooseTies(at, references, blocks, site.tape) };
 }
 
 function tiesOf(at: Point, target: Target, setting: MarkSetting, findings: Finding[]): Ties | null {
