@@ -75,6 +75,24 @@ describe('the report', () => {
     }
   });
 
+  it('suggests to pair the joint and the roots that both runs saw, and what is paired after that', () => {
+    const labels = report.pairSuggestions.map(({ a, b }) => `${a} ${b}`);
+    expect(labels).toEqual(expect.arrayContaining(['A9 B5', 'A10 B4']));
+    const refOf = (label: string) => {
+      const mark = derived.marks.find((m) => m.label === label);
+      return { run: mark?.run.id ?? '', reading: mark?.reading.id ?? '' };
+    };
+    const paired = rearAlley((raw) => {
+      raw.pairs.push({ id: 'joint', a: refOf('A9'), b: refOf('B5') });
+    });
+    const again = derivedReport(paired.site, paired.derived, en);
+    const station = (label: string) =>
+      report.marks.find((m) => m.label === label)?.place?.station ?? Number.NaN;
+    expect(again.pairs).toMatchObject([{ id: 'joint', a: 'A9', b: 'B5', path: 'p1' }]);
+    expect(again.pairs[0]?.closure).toBeCloseTo(station('B5') - station('A9'), 5);
+    expect(again.pairSuggestions.map(({ a, b }) => `${a} ${b}`)).not.toContain('A9 B5');
+  });
+
   it('is longer along the cable than in plan', () => {
     for (const path of report.paths) expect(path.developedLength).toBeGreaterThanOrEqual(path.length);
   });

@@ -1,4 +1,5 @@
 export type { AccuracyRule, SiteAccuracy } from './derive/accuracy';
+export type { PairAgreement } from './derive/agreement';
 export type { Clearance } from './derive/clearances';
 export type { SeenStretch, StretchEnd } from './derive/coverage';
 export { type Derived, derive } from './derive/derive';
@@ -10,6 +11,8 @@ export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target }
 export type { Locate } from './derive/locates';
 export type { LookedStretch } from './derive/lookedAt';
 export type { Mark, MarkPlace } from './derive/marks';
+export type { PairExplanation } from './derive/pairExplanations';
+export type { PairSuggestion } from './derive/pairSuggestions';
 export { type PathProfile, type ProfileAt, profileAt } from './derive/profileAt';
 export { type GroundAt, type GroundLine, type GroundMark, groundAt } from './derive/profileGround';
 export { type InvertAt, invertAt, type ProfileLine, type Sag, spanOf } from './derive/profileLine';

@@ -3,6 +3,7 @@ import { lengthText, type Words } from '@footmark/words';
 import { coverageReport } from './coverageReport';
 import { accuracyReport, locateReport } from './locateReport';
 import { markReport } from './markReport';
+import { pairReport, suggestionReport } from './pairReport';
 import { pathReport } from './pathReport';
 import type { ReportSetting } from './reportSetting';
 import { roundedLength } from './rounding';
@@ -28,6 +29,8 @@ export function derivedReport(site: Site, derived: Derived, words: Words) {
     coverage: [...derived.lookedAt].map(([path, stretches]) => coverageReport(path, stretches, setting)),
     locates: derived.locates.map((locate) => locateReport(locate, setting)),
     accuracy: derived.accuracy === null ? null : accuracyReport(derived.accuracy, setting),
+    pairs: derived.pairs.map((pair) => pairReport(pair, setting)),
+    pairSuggestions: derived.pairSuggestions.map((suggestion) => suggestionReport(suggestion, setting)),
     references: derived.references.map((reference) => referenceReport(reference, setting)),
     findings: derived.findings.map((finding) => findingReport(finding, setting)),
   };

@@ -1,5 +1,6 @@
 import type { Site } from '../document/site';
 import { accuracyOf, type SiteAccuracy } from './accuracy';
+import { agreementsOf, type PairAgreement } from './agreement';
 import { obstacleGroups } from './clearances';
 import { type SeenStretch, seenByRun } from './coverage';
 import { type DerivedFeature, deriveFeatures } from './deriveFeatures';
@@ -9,6 +10,7 @@ import type { Finding, Severity } from './finding';
 import { type Locate, locatesOf } from './locates';
 import { type LookedStretch, lookedAtPaths } from './lookedAt';
 import { type Mark, marksOfRun } from './marks';
+import { type PairSuggestion, pairSuggestions } from './pairSuggestions';
 import type { PathProfile } from './profileAt';
 import { deriveProfiles } from './profiles';
 import { type ReferencePoint, referenceIndex } from './references';
@@ -44,6 +46,10 @@ export type Derived = {
   readonly locates: readonly Locate[];
   /** How good the computation is on this site; null without a locate. */
   readonly accuracy: SiteAccuracy | null;
+  /** How runs agree about what two of them saw; pairs that say nothing are left out. */
+  readonly pairs: readonly PairAgreement[];
+  /** Readings that could be paired, nearest first. Computed when first asked for. */
+  readonly pairSuggestions: readonly PairSuggestion[];
   /** Errors first, then warnings, then notes; within each in the order of the site. */
   readonly findings: readonly Finding[];
 };
@@ -83,6 +89,8 @@ export function derive(site: Site): Derived {
   }
   const lookedAt = lookedAtPaths(paths, coverage);
   const locates = locatesOf(site, { features, paths, routes, marks, fit }, findings);
+  const pairs = agreementsOf(site, { marks, paths }, findings);
+  let suggested: readonly PairSuggestion[] | null = null;
   const { profiles, findings: aboutLevels } = deriveProfiles({ site, features, paths, routes, marks });
   findings.push(...aboutLevels);
   return {
@@ -100,6 +108,11 @@ export function derive(site: Site): Derived {
     profiles,
     locates,
     accuracy: accuracyOf(locates),
+    pairs,
+    get pairSuggestions() {
+      suggested ??= pairSuggestions(site, marks);
+      return suggested;
+    },
     findings: findings.sort((a, b) => RANK[a.severity] - RANK[b.severity]),
   };
 }

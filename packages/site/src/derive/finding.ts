@@ -83,6 +83,10 @@ export type FindingValues = {
   // locates
   'locate-has-no-reading': Record<never, never>;
   'locate-reading-has-no-place': { reading: string };
+  // pairs
+  'pair-with-itself': { reading: string };
+  'pair-of-one-run': { a: string; b: string };
+  'pair-on-two-paths': { a: string; b: string; pathA: string; pathB: string };
 };
 
 export type FindingCode = keyof FindingValues;

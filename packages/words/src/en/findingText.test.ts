@@ -59,6 +59,9 @@ const samples: FindingValues = {
   'tie-from-assumed': { from: 'f1/b' },
   'locate-has-no-reading': {},
   'locate-reading-has-no-place': { reading: 'A3' },
+  'pair-with-itself': { reading: 'A3' },
+  'pair-of-one-run': { a: 'A3', b: 'A4' },
+  'pair-on-two-paths': { a: 'A3', b: 'B1', pathA: 'Lateral', pathB: 'p2' },
 };
 
 const codes = Object.keys(samples) as FindingCode[]; // keys of the table above

@@ -272,6 +272,19 @@ const sentences: Sentences = {
     text: `${thing} was found at reading ${reading}, which has no place, so it is compared with nothing.`,
     cure: `First put right what is said of reading ${reading}.`,
   }),
+
+  'pair-with-itself': ({ reading }) => ({
+    text: `Reading ${reading} is paired with itself, which says nothing.`,
+    cure: 'Take the pair apart, and pair the reading with one of another run.',
+  }),
+  'pair-of-one-run': ({ a, b }) => ({
+    text: `${a} and ${b} are said to be one thing, and both are readings of one run.`,
+    cure: 'Take the pair apart, and pair each with a reading of another run.',
+  }),
+  'pair-on-two-paths': ({ a, b, pathA, pathB }, { name }) => ({
+    text: `${a} and ${b} are said to be one thing, and lie on two pipes: ${name(pathA)} and ${name(pathB)}.`,
+    cure: 'Check which branches the two runs took, or take the pair apart.',
+  }),
 };
 
 /** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
