@@ -1,10 +1,11 @@
-import type { Run, RunFacts } from '@footmark/site';
+import type { Run } from '@footmark/site';
 import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { useDerived, useSite } from '../session/siteSession';
+import type { ChangeRun } from './RunSetup';
 
-type Props = { readonly run: Run; readonly change: (what: string, facts: RunFacts) => void };
+type Props = { readonly run: Run; readonly change: ChangeRun };
 
 /** At a junction a camera pushed against the flow takes one of two pipes: which branches it turned into, in order. */
 export function BranchPicker({ run, change }: Props) {

@@ -1,17 +1,15 @@
 import {
   addReading,
-  type ClockRange,
   nextReadingNumber,
-  type ObservationKind,
-  observationKindIds,
   parseClockRange,
   parseLength,
   type Reading,
   type Run,
 } from '@footmark/site';
-import { useRef, useState } from 'react';
+import { counterText } from '@footmark/words';
+import { type FormEvent, useRef, useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
-import styles from '../cards/cards.module.css';
+import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import controls from '../controls/controls.module.css';
@@ -19,6 +17,14 @@ import { Tick } from '../controls/Tick';
 import { edit, useSite } from '../session/siteSession';
 import { newId } from '../tools/newId';
 import { words } from '../words';
+import { counterUnit } from './counterUnit';
+import { MoreOfReading } from './MoreOfReading';
+import { clockOf, type FactsChange, withoutAbsent } from './readingFacts';
+import styles from './runs.module.css';
+import { seenOptions } from './seenOptions';
+
+/** What is typed anew for each reading; what was seen stays, for the next one is often the same. */
+const EMPTY = { counter: '', clock: '', note: '', passed: true, more: {} as FactsChange };
 
 /**
  * Takes readings down one after another: counter, what was seen, where on the wall, Enter. The counter field has the focus
@@ -26,44 +32,41 @@ import { words } from '../words';
  */
 export function ReadingEntry({ run }: { readonly run: Run }) {
   const { units } = useSite();
-  const unit = units.length === 'm' ? 'm' : 'ft';
-  const [counter, setCounter] = useState('');
-  const [seen, setSeen] = useState<ObservationKind>('roots');
-  const [clock, setClock] = useState('');
-  const [passed, setPassed] = useState(true);
-  const [note, setNote] = useState('');
+  const unit = counterUnit(units);
+  const [typed, setTyped] = useState(EMPTY);
+  const [seen, setSeen] = useState<Reading['seen']>('roots');
   const [tried, setTried] = useState(false);
   const counterInput = useRef<HTMLInputElement>(null);
+  const set = (part: Partial<typeof EMPTY>) => setTyped((now) => ({ ...now, ...part }));
 
-  const count = counter.trim() === '' ? null : parseLength(counter, unit);
-  const wall = clock.trim() === '' ? null : parseClockRange(clock);
+  const count = typed.counter.trim() === '' ? null : parseLength(typed.counter, unit);
+  const wall = typed.clock.trim() === '' ? null : parseClockRange(typed.clock);
   const number = nextReadingNumber(run);
   const label = `${run.letter}${number}`;
   const before = run.readings.at(-1);
   const wentBack =
     count?.ok === true && before !== undefined && count.value < (before.newZero ?? before.counter);
 
-  const add = () => {
+  const add = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
     setTried(true);
-    if (count?.ok !== true || wall?.ok === false) {
-      counterInput.current?.focus();
+    const unread = event.currentTarget.querySelector<HTMLElement>('[aria-invalid="true"]');
+    if (count?.ok !== true || unread !== null) {
+      (count?.ok === true ? unread : counterInput.current)?.focus();
       return;
     }
-    const reading: Reading = {
+    const reading = withoutAbsent<Reading>({
+      ...typed.more,
       id: newId('m'),
       number,
       counter: count.value,
       seen,
-      passed,
-      note: note.trim(),
-      ...(wall === null ? {} : { clock: clockOf(wall.value) }),
-    };
-    const added = edit(`Add reading ${label}`, (s) => addReading(s, { run: run.id, reading }));
-    if (!added) return;
-    setCounter('');
-    setClock('');
-    setNote('');
-    setPassed(true);
+      passed: typed.passed,
+      note: typed.note.trim(),
+      clock: wall?.ok ? clockOf(wall.value) : undefined,
+    });
+    if (!edit(`Add reading ${label}`, (s) => addReading(s, { run: run.id, reading }))) return;
+    setTyped(EMPTY);
     setTried(false);
     counterInput.current?.focus();
   };
@@ -77,19 +80,12 @@ export function ReadingEntry({ run }: { readonly run: Run }) {
         ? null
         : words.parseProblemText(count);
   return (
-    <form
-      className={styles.entry}
-      aria-label={`Reading ${label}`}
-      onSubmit={(event) => {
-        event.preventDefault();
-        add();
-      }}
-    >
-      <div className={styles.pair}>
+    <form className={cards.entry} aria-label={`Reading ${label}`} onSubmit={add}>
+      <div className={styles.quick}>
         <TextField
           className={controls.field ?? ''}
-          value={counter}
-          onChange={setCounter}
+          value={typed.counter}
+          onChange={(counter) => set({ counter })}
           isInvalid={problem !== null}
         >
           <Label className={controls.label ?? ''}>
@@ -104,21 +100,24 @@ export function ReadingEntry({ run }: { readonly run: Run }) {
             <Text slot="description" className={controls.hint ?? ''}>
               Lower than the reading before.
             </Text>
+          ) : before !== undefined ? (
+            <Text slot="description" className={controls.hint ?? ''}>
+              {run.letter}
+              {before.number}: {counterText(before.counter, units)}
+            </Text>
           ) : null}
         </TextField>
         <Choice
           key={number} // letters typed for the reading before are not joined to the next one's
           label="Seen"
-          options={observationKindIds.map((id) => ({ id, name: words.observationName(id) }))}
+          options={seenOptions}
           value={seen}
           onChange={setSeen}
         />
-      </div>
-      <div className={styles.pair}>
         <TextField
           className={controls.field ?? ''}
-          value={clock}
-          onChange={setClock}
+          value={typed.clock}
+          onChange={(clock) => set({ clock })}
           isInvalid={wall?.ok === false}
         >
           <Label className={controls.label ?? ''}>On the wall, o'clock</Label>
@@ -129,24 +128,29 @@ export function ReadingEntry({ run }: { readonly run: Run }) {
             </Text>
           ) : null}
         </TextField>
-        <TextField className={controls.field ?? ''} value={note} onChange={setNote} maxLength={5000}>
+        <TextField
+          className={controls.field ?? ''}
+          value={typed.note}
+          onChange={(note) => set({ note })}
+          maxLength={5000}
+        >
           <Label className={controls.label ?? ''}>Note</Label>
           <Input className={controls.input ?? ''} autoComplete="off" />
         </TextField>
       </div>
-      <div className={styles.pair}>
-        <Tick isSelected={!passed} onChange={(stuck) => setPassed(!stuck)}>
+      <div className={cards.pair}>
+        <Tick isSelected={!typed.passed} onChange={(stuck) => set({ passed: !stuck })}>
           Could not pass
         </Tick>
         <Action look="primary" type="submit">
           Add {label}
         </Action>
       </div>
+      <MoreOfReading
+        facts={{ ...typed.more, seen }}
+        counter={count?.ok ? count.value : undefined}
+        onChange={(part) => setTyped((now) => ({ ...now, more: { ...now.more, ...part } }))}
+      />
     </form>
   );
-}
-
-/** A reading's clock as the site keeps it: one hour, or a range. */
-export function clockOf(range: ClockRange): NonNullable<Reading['clock']> {
-  return range.from === range.to ? { from: range.from } : { from: range.from, to: range.to };
 }

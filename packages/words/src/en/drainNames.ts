@@ -115,6 +115,6 @@ export const visitPurposeNames: Record<VisitPurpose, string> = {
 };
 
 export const headPartNames: Record<Head['zeroed'], string> = {
-  lens: 'The lens',
-  tail: 'The tail, with the sonde',
+  lens: 'Lens',
+  tail: 'Tail',
 };

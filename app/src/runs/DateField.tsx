@@ -1,0 +1,54 @@
+import { useId, useState } from 'react';
+import controls from '../controls/controls.module.css';
+
+/** Nobody kept a camera's day before there were cameras in drains. */
+const EARLIEST = '1950-01-01';
+
+type Props = {
+  readonly label: string;
+  /** As `2025-03-09`. */
+  readonly value: string | undefined;
+  readonly onChange: (date: string | undefined) => void;
+};
+
+/** A day of the calendar, typed or taken from the device's own calendar; taken over when the field is left. */
+export function DateField({ label, value, onChange }: Props) {
+  const id = useId();
+  const [text, setText] = useState(value ?? '');
+  const [wrong, setWrong] = useState(false);
+  const [followed, setFollowed] = useState(value);
+  if (followed !== value) {
+    setFollowed(value);
+    setText(value ?? '');
+    setWrong(false);
+  }
+  const take = (input: HTMLInputElement) => {
+    setWrong(!input.validity.valid);
+    if (input.validity.valid && input.value !== (value ?? '')) onChange(input.value || undefined);
+  };
+  return (
+    <div className={controls.field}>
+      <label className={controls.label} htmlFor={id}>
+        {label}
+      </label>
+      <input
+        id={id}
+        className={controls.input}
+        type="date"
+        min={EARLIEST}
+        max="9999-12-31"
+        value={text}
+        aria-invalid={wrong}
+        {...(wrong ? { 'data-invalid': true, 'aria-describedby': `${id}-error` } : {})}
+        onChange={(event) => setText(event.target.value)}
+        onBlur={(event) => take(event.target)}
+        onKeyDown={(event) => event.key === 'Enter' && take(event.currentTarget)}
+      />
+      {wrong ? (
+        <span id={`${id}-error`} className={controls.error}>
+          This is not a whole day. Type month, day and year.
+        </span>
+      ) : null}
+    </div>
+  );
+}

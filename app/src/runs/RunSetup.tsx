@@ -1,0 +1,48 @@
+import { kindSpec, type Run, type RunFacts } from '@footmark/site';
+import cards from '../cards/cards.module.css';
+import { Choice } from '../controls/Choice';
+import { Segments } from '../controls/Segments';
+import { useSite } from '../session/siteSession';
+import { words } from '../words';
+import { BranchPicker } from './BranchPicker';
+import { ZeroFields } from './ZeroFields';
+
+/** Changes a run under a name for the history; false when that is refused. */
+export type ChangeRun = (what: string, facts: RunFacts) => boolean;
+
+type Props = { readonly run: Run; readonly change: ChangeRun };
+
+/** What every run needs to lead to marks: the way in, the pipe, the direction and the zero. */
+export function RunSetup({ run, change }: Props) {
+  const site = useSite();
+  const entries = site.features.filter((f) => kindSpec(f.kind).entry);
+  return (
+    <>
+      <div className={cards.pair}>
+        <Choice
+          label="Went in at"
+          options={entries.map((f) => ({ id: f.id, name: f.name || words.featureKindName(f.kind) }))}
+          value={run.entry}
+          onChange={(entry) => change('Change the entry', { entry })}
+        />
+        <Choice
+          label="Into the pipe"
+          options={site.paths.map((p) => ({ id: p.id, name: p.name || 'Pipe' }))}
+          value={run.path}
+          onChange={(path) => change('Change the pipe of the run', { path, branches: [] })}
+        />
+      </div>
+      <Segments
+        label="Pushed"
+        options={(['with-flow', 'against-flow'] as const).map((id) => ({
+          id,
+          name: words.directionName(id),
+        }))}
+        value={run.direction}
+        onChange={(direction) => change('Turn the run round', { direction, branches: [] })}
+      />
+      {run.direction === 'against-flow' ? <BranchPicker run={run} change={change} /> : null}
+      <ZeroFields run={run} change={change} />
+    </>
+  );
+}
