@@ -36,6 +36,8 @@ export {
   underlayTransform,
 } from './derive/underlayTransform';
 export type { GapEnd, UnseenGap } from './derive/unseen';
+export { compareVisits, type StillThere, type VisitComparison } from './derive/visitComparison';
+export type { VisitThing } from './derive/visitThings';
 export { dependsOn } from './document/dependsOn';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
 export { feature as featureSchema } from './document/feature';
