@@ -92,4 +92,35 @@ describe('readingsAlong', () => {
       { code: 'counter-went-back', at: { id: 'r4' }, values: { reading: 1, before: 'A3', beforeReading: 2 } },
     ]);
   });
+
+  it('scales by a length that was counted: 10 counted for 10.5 true', () => {
+    const scale = { by: 'calibration', counted: 10, actual: 10.5 } as const;
+    expect(along({ scale }, [10, 20]).along).toEqual([10.5, 21]);
+  });
+
+  it('has the lens ahead by the length of the head when its tail stood at the zero, and only then', () => {
+    const head = (zeroed: 'lens' | 'tail') => along({ head: { length: 0.25, zeroed } }, [4]);
+    expect(head('lens').along).toEqual([4]);
+    expect(head('tail').along).toEqual([4.25]);
+    expect(head('lens').readings[0]?.trace).toMatchObject({ ahead: 0, tail: 0.25 });
+    expect(head('tail').readings[0]?.trace).toMatchObject({ ahead: 0.25, tail: 0.25 });
+  });
+
+  it('counts on from where it was zeroed', () => {
+    const run = push({ zero: { at: 'point', counter: 2, point: { of: 'main', at: 'b' } } }, [2, 5]);
+    const found = readingsAlong(run, { start: 10, correction: null }, []);
+    expect(found.map((r) => [r.trace.along, r.trace.start, r.inPipe])).toEqual([
+      [10, 10, true],
+      [13, 10, true],
+    ]);
+  });
+
+  it('takes zero, scale, entry leg and counts from a fit', () => {
+    const run = push({ zero: { at: 'rim', counter: 1, riser: 2, sweepRadius: 0 } }, [5, 9]);
+    const correction = { zero: 1.5, scale: 2, entryLeg: 3, counters: new Map([['r2', 9.25]]) };
+    const found = readingsAlong(run, { start: 0, correction }, []);
+    // 2·(5 − 1.5) − 3 and 2·(9.25 − 1.5) − 3
+    expect(found.map((r) => r.trace.along)).toEqual([4, 12.5]);
+    expect(found[1]?.trace).toMatchObject({ counter: 9, counted: 9.25, fitted: true });
+  });
 });

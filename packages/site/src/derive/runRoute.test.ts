@@ -15,6 +15,33 @@ function routed(facts: Partial<Run>, readings: readonly number[] = [], parts: Pa
   };
 }
 
+describe('a run that was zeroed at a point of the plan', () => {
+  const zero = (of: string, at = 'a') => ({ zero: { at: 'point', counter: 4, point: ref(of, at) } as const });
+
+  it('counts from there, with the flow and against it, on the path or through a branch', () => {
+    const down = routed({ entry: 'head', path: 'main', ...zero('main', 'b') }, [4, 7]);
+    expect(down.findings).toEqual([]);
+    expect(down.places).toEqual([
+      ['main', 10],
+      ['main', 13],
+    ]);
+    const against: Partial<Run> = { direction: 'against-flow', branches: ['branch'] };
+    const up = routed({ entry: 'end', path: 'main', ...against, ...zero('branch', 'b') }, [4, 6]);
+    expect(up.places.at(-1)).toEqual(['branch', 3]);
+    // the cleanout over the head of the branch: 10 along the main and 5 up the branch
+    const over = routed({ entry: 'end', path: 'main', ...against, ...zero('side') }, [4]);
+    expect(over.places).toEqual([['branch', 0]]);
+  });
+
+  it('says when that point is not on its way, and then counts from the entry', () => {
+    const { findings, places } = routed({ entry: 'head', path: 'main', ...zero('side') }, [7]);
+    expect(findings).toMatchObject([
+      { code: 'zero-point-not-on-run', severity: 'error', at: { kind: 'run', id: 'run' } },
+    ]);
+    expect(places).toEqual([['main', 3]]);
+  });
+});
+
 describe('a run with the flow', () => {
   it('goes down its branch and on through the junction', () => {
     const { legs, length, places, points } = routed({ entry: 'side', path: 'branch' }, [0, 3, 5, 7, 15]);
