@@ -5,18 +5,27 @@ import { simulatedSite } from './simulatedSite';
 
 /** How a whole lot of simulated sites came out. */
 export type TruthTable = {
+  readonly blunders: BlunderTally;
   readonly sites: number;
   /** One mark of each site, as it is shown once the fit was taken: how many zones hold the true point. */
   readonly held: number;
   /** Of all marks of all sites: as drawn, and after the fit was taken. */
   readonly drawn: { readonly marks: number; readonly held: number; readonly meanSize: number };
   readonly taken: { readonly marks: number; readonly held: number; readonly meanSize: number };
-  readonly blunders: {
-    readonly sites: number;
-    readonly injected: number;
-    readonly large: number;
-    readonly named: number;
-  };
+};
+
+/**
+ * Sites with blunders, by the worst of each. `large` and `named` go by what a blunder does: the standardised residual that it is bound to
+ * raise, its size in its own deviations times the root of its redundancy; one of little redundancy cannot be seen by any method.
+ * `largeOfOwn` and `namedOfOwn` go by its size in its own deviations alone.
+ */
+export type BlunderTally = {
+  readonly sites: number;
+  readonly injected: number;
+  readonly large: number;
+  readonly named: number;
+  readonly largeOfOwn: number;
+  readonly namedOfOwn: number;
 };
 
 /** A blunder of more than this many deviations is to be named. */
@@ -42,16 +51,24 @@ export function measureTruth(sites: number, seed: number): TruthTable {
       }
     }
   }
-  const blunders = { sites: 0, injected: 0, large: 0, named: 0 };
+  const blunders = { sites: 0, injected: 0, large: 0, named: 0, largeOfOwn: 0, namedOfOwn: 0 };
   for (let i = 0; i < sites; i++) {
     const simulated = simulatedSite(seed + 1e6 + i, { blunderShare: 0.03, rich: true });
     blunders.sites += 1;
     blunders.injected += simulated.blunders.size;
-    const worst = [...simulated.blunders].sort((a, b) => b[1] - a[1])[0];
-    if (worst === undefined || worst[1] < LARGE) continue;
-    blunders.large += 1;
-    const named = weigh(simulated.site).fit.blunders[0]?.map((b) => b.name) ?? [];
-    if (named.includes(worst[0])) blunders.named += 1;
+    if (simulated.blunders.size === 0) continue;
+    const { fit } = weigh(simulated.site);
+    const first = new Set(fit.blunders[0]?.map((b) => b.name));
+    const seen = worstOf(simulated.blunders, (name, size) => size * Math.sqrt(redundancyOf(fit, name)));
+    if (seen.size > LARGE) {
+      blunders.large += 1;
+      if (first.has(seen.name)) blunders.named += 1;
+    }
+    const own = worstOf(simulated.blunders, (_, size) => size);
+    if (own.size > LARGE) {
+      blunders.largeOfOwn += 1;
+      if (first.has(own.name)) blunders.namedOfOwn += 1;
+    }
   }
   return { sites: counted, held, drawn: summed(drawn), taken: summed(taken), blunders };
 }
@@ -67,6 +84,23 @@ function weigh(site: Site): Weighed {
 
 function weighTaken(site: Site, { derived, fit }: Weighed): Weighed {
   return weigh(takeFit(site, { fit, places: derived.points }));
+}
+
+function worstOf(
+  blunders: ReadonlyMap<string, number>,
+  weight: (name: string, size: number) => number,
+): { readonly name: string; readonly size: number } {
+  let worst = { name: '', size: 0 };
+  for (const [name, size] of blunders) {
+    const weighed = weight(name, size);
+    if (weighed > worst.size) worst = { name, size: weighed };
+  }
+  return worst;
+}
+
+/** Of the better checked of an observation's parts; 0 for one that the fit does not know. */
+function redundancyOf(fit: RunsFit, name: string): number {
+  return Math.max(0, ...fit.observations.filter((o) => o.name === name).map((o) => o.redundancy));
 }
 
 type Sum = { marks: number; held: number; size: number };

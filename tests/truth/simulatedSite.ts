@@ -9,7 +9,7 @@ import {
   sigmas,
 } from '@footmark/site';
 import { normal, uniform } from './normal';
-import { alongNearest, lengthOf, pointAt, type TruePipe, truePipe } from './truePipe';
+import { alongNearest, lengthOf, pointAt, truePipe } from './truePipe';
 
 // Invented yards with a known truth. Every error is drawn from the distribution that the program's own table states for it.
 
@@ -70,7 +70,14 @@ export function simulatedSite(seed: number, recipe: Recipe): SimulatedSite {
   const runs: Run[] = [];
   const both = recipe.rich || random() < 0.6;
   const things = Array.from({ length: count(3, 6) }, () => between(0.08, 0.92) * lengthOf(pipe));
+  // things that both runs saw, the second look a little beside the first: another part of the thing
   const pairs: Site['pairs'] = [];
+  const looks = things.map((along, i) => {
+    if (!both || random() > (recipe.rich ? 0.8 : 0.4)) return along;
+    const id = `pair-${i}`;
+    pairs.push({ id, a: { run: 'A', reading: `A${i + 1}` }, b: { run: 'B', reading: `B${i + 1}` } });
+    return along + value('sameThing') * (gauss() + blunder(`pair/${id}`));
+  });
   for (const which of both ? ['A', 'B'] : ['A']) {
     const down = which === 'A';
     const rim = random() < 0.3;
@@ -124,7 +131,7 @@ export function simulatedSite(seed: number, recipe: Recipe): SimulatedSite {
         fields: { reading: { run: which, reading }, method, depth },
       });
     };
-    for (const along of things) {
+    for (const along of down ? things : looks) {
       const id = read(along);
       if (random() < (recipe.rich ? 0.6 : 0.3)) locate(id, along);
     }
@@ -150,17 +157,6 @@ export function simulatedSite(seed: number, recipe: Recipe): SimulatedSite {
       note: '',
       readings: readings.toSorted((a, b) => a.counter - b.counter),
     });
-  }
-  if (both) {
-    // things that both runs saw: the second look is of another part of the thing
-    for (const [i, along] of things.entries()) {
-      if (random() > (recipe.rich ? 0.8 : 0.4)) continue;
-      const [a, b] = [`A${i + 1}`, `B${i + 1}`];
-      const id = `pair-${i}`;
-      const shift = value('sameThing') * (gauss() + blunder(`pair/${id}`));
-      moveLook(runs[1] as Run, b, shift, pipe, along, truth);
-      pairs.push({ id, a: { run: 'A', reading: a }, b: { run: 'B', reading: b } });
-    }
   }
   const empty = newSite({
     id: 'simulated',
@@ -188,22 +184,6 @@ export function simulatedSite(seed: number, recipe: Recipe): SimulatedSite {
     truth,
     blunders,
   };
-}
-
-/** A look at another part of the same thing: the counter shows it by `shift` (m) nearer to the entry of the run against the flow. */
-function moveLook(
-  run: Run,
-  reading: string,
-  shift: number,
-  pipe: TruePipe,
-  along: number,
-  truth: Map<string, Point>,
-): void {
-  const index = run.readings.findIndex((r) => r.id === reading);
-  const before = run.readings[index];
-  if (before === undefined) return;
-  run.readings[index] = { ...before, counter: Math.max(0, before.counter - shift) };
-  truth.set(reading, pointAt(pipe, Math.min(lengthOf(pipe), Math.max(0, along + shift))));
 }
 
 function shape(

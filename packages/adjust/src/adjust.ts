@@ -5,13 +5,18 @@ import { checkProblem, type Problem } from './problem';
 import { propagate, shares } from './propagation';
 import { standardizeResiduals, testGlobally } from './quality';
 import { findSuspects } from './suspects';
-import { CHOLESKY_PIVOT, GLOBAL_ALPHA, MAX_ITERATIONS, SUSPECT_ALPHA } from './tolerances';
+import { CHOLESKY_PIVOT, GLOBAL_ALPHA, MAX_ITERATIONS, STEP, SUSPECT_ALPHA } from './tolerances';
 
 export type AdjustOptions = Readonly<{
   /** Level of the global test, both tails together, in (0, 1). */
   alpha?: number;
   /** Steps before it ends as 'not-converged'. */
   maxIterations?: number;
+  /**
+   * Step, in standard deviations of each unknown with the others held, under which the iteration has arrived (1e-8). Where the
+   * observations bend strongly and the residuals are large, each step takes only a share off the last, and fewer digits are reached sooner.
+   */
+  stepTolerance?: number;
   /** Scaled pivot under which the QR takes over from Cholesky; anything above 1 always takes the QR. */
   choleskyPivot?: number;
   /** Asked before every step; true ends as 'stopped'. For a limit of time, or a caller that has lost interest. */
@@ -30,6 +35,7 @@ export function adjust(problem: Problem, options: AdjustOptions = {}): Adjustmen
   const ended = iterate(problem, {
     maxIterations: options.maxIterations ?? MAX_ITERATIONS,
     choleskyPivot: options.choleskyPivot ?? CHOLESKY_PIVOT,
+    stepTolerance: options.stepTolerance ?? STEP,
     shouldStop: options.shouldStop ?? (() => false),
   });
   const { x: estimates, vTPv, iterations, determined } = ended;

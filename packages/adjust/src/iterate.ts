@@ -12,7 +12,6 @@ import {
   DAMPING_FLOOR,
   DAMPING_START,
   SHORT_STEP,
-  STEP,
   STEP_ROUNDING,
 } from './tolerances';
 
@@ -36,6 +35,7 @@ export type Determined =
 export type IterateLimits = Readonly<{
   maxIterations: number;
   choleskyPivot: number;
+  stepTolerance: number;
   shouldStop: () => boolean;
 }>;
 
@@ -80,7 +80,9 @@ export function iterate({ estimates, observations }: Problem, limits: IterateLim
       const worth = decrease(step, normals);
       const short = damping <= DAMPING_FLOOR && worth <= SHORT_STEP ** 2 * Math.max(1, vTPv);
       if (cost <= vTPv * (1 + COST_ROUNDING) || (short && Number.isFinite(cost))) {
-        converged = (damping <= DAMPING_START && isSmall(step, x, normals)) || (short && worth >= lastWorth);
+        converged =
+          (damping <= DAMPING_START && isSmall(step, x, normals, limits.stepTolerance)) ||
+          (short && worth >= lastWorth);
         lastWorth = short ? worth : Number.POSITIVE_INFINITY;
         advanced = true;
         x = moved;
@@ -129,10 +131,10 @@ function decrease({ scaled, damping }: Step, { right }: Normals): number {
   return sum;
 }
 
-function isSmall({ scaled }: Step, x: Float64Array, { scale }: Normals): boolean {
+function isSmall({ scaled }: Step, x: Float64Array, { scale }: Normals, tolerance: number): boolean {
   return scaled.every((y, i) => {
     const size = Math.abs(y);
-    return size <= STEP || size * (scale[i] as number) <= STEP_ROUNDING * Math.abs(x[i] as number);
+    return size <= tolerance || size * (scale[i] as number) <= STEP_ROUNDING * Math.abs(x[i] as number);
   });
 }
 

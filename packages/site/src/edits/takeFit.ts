@@ -108,7 +108,8 @@ function fittedVertices(
       perLeg.set(leg, number);
       const id = `${leg}-${number}`;
       const { level } = facts.get(id) ?? {};
-      return { id, spot, ...(level === undefined ? {} : { level }) };
+      // no fitting: the pipe bends of itself
+      return { id, spot, bendRadius: 0, ...(level === undefined ? {} : { level }) };
     }
     const before = asDrawn.get(vertex);
     if (before === undefined) return { id: vertex, spot };

@@ -5,9 +5,9 @@ import { nodeOfRef } from './nodeOfRef';
 import type { FittedPath } from './runsFit';
 import { legOf } from './stray';
 
-/** A stray under this (m), or nearer than this (m along the leg) to a point of the pipe, makes no new point of it. */
-const LEAST_STRAY_M = 0.05;
-const CLEAR_OF_POINTS_M = 0.3;
+/** Strays under this (m) bend no leg, and one nearer than this (m along the leg) to a point of the pipe makes no new point of it. */
+const LEAST_STRAY_M = 0.01;
+const CLEAR_OF_POINTS_M = 0.15;
 
 /** The pipes of the net as a solution has them, with new points where a locate found the pipe off its leg. */
 export function fittedPaths(net: Net, x: Float64Array): readonly FittedPath[] {
@@ -26,11 +26,13 @@ export function fittedPaths(net: Net, x: Float64Array): readonly FittedPath[] {
       const next = corners[i + 1];
       const leg = legOf(on, i);
       if (next === undefined || leg === null) continue;
-      for (const stray of net.strays) {
-        if (stray.path !== id || stray.leg !== i) continue;
+      const strays = net.strays.filter((s) => s.path === id && s.leg === i);
+      // one that is dropped would be drawn over by the others' bends: a leg keeps all of its own or none
+      if (strays.every((s) => Math.abs(x[s.unknown] ?? 0) < LEAST_STRAY_M)) continue;
+      for (const stray of strays) {
         const off = x[stray.unknown] ?? 0;
         const along = Math.min(stray.share, 1 - stray.share) * leg.length;
-        if (Math.abs(off) < LEAST_STRAY_M || along < CLEAR_OF_POINTS_M) continue;
+        if (along < CLEAR_OF_POINTS_M) continue;
         const straight = interpolate(corner.at, next.at, stray.share);
         const at = { x: straight.x + off * leg.right.x, y: straight.y + off * leg.right.y };
         const drawn = interpolate(leg.from, leg.to, stray.share);

@@ -5,6 +5,7 @@ import { seeded } from '../testing/dice';
 import { pipe, push, ref, thing, typed, yard } from '../testing/yard';
 import { evidence } from './evidence/evidence';
 import { guesses } from './guesses/guesses';
+import { locatedAsDrawn, lookedAsDrawn } from './located';
 import { netOf } from './net';
 import { observationName } from './observationTag';
 
@@ -84,16 +85,11 @@ function site(): Site {
 
 describe('derivatives of the observations', () => {
   const derived = derive(site());
-  const net = netOf(
-    site(),
-    derived,
-    new Set(['r2', 'r3', 'r4', 'r5', 'r6', 'r7']),
-    new Map([
-      ['r2', ['la']],
-      ['r3', ['lb']],
-      ['r5', ['lc']],
-    ]),
-  );
+  const evidenced = new Set(['r2', 'r3', 'r4', 'r5', 'r6', 'r7']);
+  const net = netOf(site(), derived, evidenced, {
+    located: locatedAsDrawn(site(), derived, new Set()),
+    looked: lookedAsDrawn(derived, new Set(['r4', 'r6'])),
+  });
   const all = [...evidence(net), ...guesses(net)];
 
   it('has an observation of every kind', () => {

@@ -3,12 +3,15 @@ import type { Derived } from '../derive/derive';
 import { refKey } from '../document/pointOwners';
 import { factorOf, type Run } from '../document/run';
 import type { Site } from '../document/site';
+import { type Chain, chainOf } from './chain';
+import type { Located, Looked } from './located';
 import { pathsOnWays } from './pathsOnWays';
 import type { PlacedMark } from './placedMark';
 import { type Stray, strayNodes } from './stray';
 import { type Way, wayOf } from './way';
 
-/** A run in the net: its way, and where among the unknowns its scale, its zero and its entry leg are. */
+/** A run in the net: its way, and where among the unknowns its scale, its zero and its entry leg are.
+ */
 export type NetRun = {
   readonly run: Run;
   readonly way: Way;
@@ -19,8 +22,8 @@ export type NetRun = {
 };
 
 /**
- * The unknowns of a site's pipes and runs, as drawn and said: node n at 2n and 2n + 1, then the runs, then the counts of the readings that
- * evidence hangs on, then how far the pipe strays where it was located.
+ * The unknowns of a site's pipes and runs, as drawn and said: node n at 2n and 2n + 1, then how far the pipe strays where it was
+ * located, then the runs, then the counts of the readings that evidence hangs on.
  */
 export type Net = {
   readonly site: Site;
@@ -29,21 +32,26 @@ export type Net = {
   readonly nodes: readonly { readonly key: string; readonly at: Point }[];
   readonly nodeAt: ReadonlyMap<string, number>;
   readonly paths: readonly string[];
+  readonly chains: ReadonlyMap<string, Chain>;
   readonly runs: ReadonlyMap<string, NetRun>;
   /** By reading: every mark with a place whose run is in the net. */
   readonly marks: ReadonlyMap<string, PlacedMark>;
   /** By reading: where its count is among the unknowns. */
   readonly counters: ReadonlyMap<string, number>;
   readonly strays: readonly Stray[];
+  readonly looked: Looked;
   readonly start: Float64Array;
 };
 
-/** `evidenced`: the readings that evidence hangs on; `located`: those whose sonde was located. */
+/**
+ * `evidenced`: the readings that evidence hangs on; `located`: those whose sonde was located, and on which
+ * leg; `looked`: on which leg those that are compared with others are.
+ */
 export function netOf(
   site: Site,
   derived: Derived,
   evidenced: ReadonlySet<string>,
-  located: ReadonlyMap<string, readonly string[]>,
+  { located, looked }: { readonly located: Located; readonly looked: Looked },
 ): Net {
   const paths = pathsOnWays(derived);
   const nodes: { key: string; at: Point }[] = [];
@@ -64,10 +72,17 @@ export function netOf(
     return nodeAt.get(point?.is ?? '') ?? -1;
   };
   const unknown = (value: number) => start.push(value) - 1;
+  const strays = strayNodes(derived, located, () => unknown(0));
+  const chains = new Map(
+    paths.flatMap((id) => {
+      const on = derived.paths.get(id);
+      return on === undefined ? [] : [[id, chainOf(on, strays, nodeOf)]];
+    }),
+  );
   const runs = new Map<string, NetRun>();
   for (const run of site.runs) {
     const route = derived.routes.get(run.id);
-    const way = route === undefined ? [] : wayOf(route, derived.paths, nodeOf);
+    const way = route === undefined ? [] : wayOf(route, derived.paths, chains);
     if (way.length === 0) continue;
     const leg = derived.marks.find((m) => m.run.id === run.id)?.trace.entryLeg ?? 0;
     runs.set(run.id, {
@@ -85,17 +100,18 @@ export function netOf(
     marks.set(mark.reading.id, { ...mark, place: mark.place });
     if (evidenced.has(mark.reading.id)) counters.set(mark.reading.id, unknown(mark.trace.counted));
   }
-  const strays = strayNodes(derived, marks, located, () => unknown(0));
   return {
     site,
     derived,
     nodes,
     nodeAt,
     paths,
+    chains,
     runs,
     marks,
     counters,
     strays,
+    looked,
     start: Float64Array.from(start),
   };
 }

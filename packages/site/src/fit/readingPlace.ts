@@ -2,7 +2,7 @@ import type { GradientRow } from '@footmark/adjust';
 import type { Point } from '@footmark/geometry';
 import type { Net, NetRun } from './net';
 import type { PlacedMark } from './placedMark';
-import { addPlaceByNodes, placeOnWay, type WayPlace } from './wayPlace';
+import { addPlaceByLinks, placeOnWay, type WayPlace } from './wayPlace';
 
 /** A reading in the net, ready to be asked where it leads. */
 export type NetReading = {
@@ -42,8 +42,14 @@ export function addAlong(
   if (counter !== null) out.add(counter, factor * scale);
 }
 
-export function placeOfReading(reading: NetReading, x: Float64Array, behind: number): WayPlace | null {
-  return placeOnWay(reading.on.way, x, alongOf(reading, x, behind));
+/** Where a reading leads, `behind` metres back from the lens; with `only`, on that piece of its way: see `placeOnWay`. */
+export function placeOfReading(
+  reading: NetReading,
+  x: Float64Array,
+  behind: number,
+  only?: number,
+): WayPlace | null {
+  return placeOnWay(reading.on.way, x, alongOf(reading, x, behind), only);
 }
 
 /** Adds `factor` times the derivatives of the component of a reading's place in the direction `axis`. */
@@ -55,7 +61,7 @@ export function addPlace(
   factor: number,
   out: GradientRow,
 ): void {
-  addPlaceByNodes(reading.on.way, x, place, axis, factor, out);
+  addPlaceByLinks(reading.on.way, x, place, axis, factor, out);
   const ahead = place.toward.x * axis.x + place.toward.y * axis.y;
   addAlong(reading, x, factor * ahead * place.perCable, out);
 }

@@ -1,111 +1,97 @@
 import { developedAt, distance, stationOfVertex } from '@footmark/geometry';
 import type { DerivedPath } from '../derive/derivePaths';
 import type { RunRoute } from '../derive/runRoute';
-
-/** A place made of nodes: their coordinates by these weights, which sum to 1. */
-export type NodeMix = readonly { readonly node: number; readonly weight: number }[];
+import { type Chain, chainAt, type Mix } from './chain';
 
 /**
- * A piece of a run's way between two neighbouring points of a pipe, straight in plan. `ratio` is cable per plan length on it (grade,
- * and what bends save); `start` and `end` the cable (m) from the entry at its ends, in the drawing. `leg` counts the legs of the path,
- * `fromShare` and `toShare` the place of the ends on it (0: upstream end).
+ * A straight piece of a run's way, on one link of a pipe's chain, from place `start` to place `end` there. `cableStart` and `cableEnd`: the
+ * cable (m) from the entry at its ends in the drawing; `ratio` cable per plan length on it (grade, and what bends save).
  */
 export type WayPiece = {
   readonly path: string;
-  readonly leg: number;
-  readonly fromShare: number;
-  readonly toShare: number;
-  readonly from: NodeMix;
-  readonly to: NodeMix;
   readonly start: number;
   readonly end: number;
+  readonly from: Mix;
+  readonly to: Mix;
+  readonly cableStart: number;
+  readonly cableEnd: number;
   readonly ratio: number;
 };
 
-/** A run's way as straight pieces, in the order in which the camera went through them. */
+/** A run's way, in the order in which the camera went through it. */
 export type Way = readonly WayPiece[];
 
 /** Below this (m) a station is that of the vertex: at a bend, where a branch comes in is a little beside the middle of its arc. */
 const AT_VERTEX_M = 0.02;
 
-/**
- * The way of a run over the nodes of the net: `nodeOf(path, vertex)` gives the node at each vertex. A piece without length in plan is
- * left out: a drop is cable between two pieces.
- */
+/** The way of a run over the chains of its pipes. A piece without length in plan is left out: a drop is cable between two pieces. */
 export function wayOf(
   route: RunRoute,
   paths: ReadonlyMap<string, DerivedPath>,
-  nodeOf: (path: string, vertex: number) => number,
+  chains: ReadonlyMap<string, Chain>,
 ): Way {
   const pieces: WayPiece[] = [];
   for (const leg of route.legs) {
     const on = paths.get(leg.path);
-    if (on === undefined) continue;
+    const chain = chains.get(leg.path);
+    if (on === undefined || chain === undefined) continue;
     const downstream = leg.toStation >= leg.fromStation;
-    const stations = stationsBetween(on, leg.fromStation, leg.toStation);
     const origin = developedAt(on.profile, leg.fromStation, 'after');
-    const cable = (station: number, side: 'before' | 'after') =>
-      leg.fromAlong + Math.abs(developedAt(on.profile, station, side) - origin);
-    for (const [i, from] of stations.entries()) {
-      const to = stations[i + 1];
-      if (to === undefined) break;
-      const index = legAt(on, (from + to) / 2);
-      const share = (station: number) => shareOf(on, index, station);
-      const mix = (station: number): NodeMix => {
-        const at = share(station);
-        const parts = [
-          { node: nodeOf(leg.path, index), weight: 1 - at },
-          { node: nodeOf(leg.path, index + 1), weight: at },
-        ];
-        return parts.filter((p) => p.weight !== 0);
-      };
-      const start = cable(from, downstream ? 'after' : 'before');
-      const end = cable(to, downstream ? 'before' : 'after');
-      const plan = planLength(on, index) * Math.abs(share(to) - share(from));
+    const cable = (place: number, side: 'before' | 'after') =>
+      leg.fromAlong + Math.abs(developedAt(on.profile, stationAt(on, place), side) - origin);
+    const places = placesBetween(chain, placeOf(on, leg.fromStation), placeOf(on, leg.toStation));
+    for (const [i, start] of places.entries()) {
+      const end = places[i + 1];
+      if (end === undefined) break;
+      const [from, to] = [chainAt(chain, start), chainAt(chain, end)];
+      const plan = distance(from.drawn, to.drawn);
       if (plan < AT_VERTEX_M) continue;
-      pieces.push({
-        path: leg.path,
-        leg: index,
-        fromShare: share(from),
-        toShare: share(to),
-        from: mix(from),
-        to: mix(to),
-        start,
-        end,
-        ratio: (end - start) / plan,
-      });
+      // a drop at the head of a way is climbed before its first piece
+      const cableStart = cable(start, downstream ? 'after' : 'before');
+      const cableEnd = cable(end, downstream ? 'before' : 'after');
+      const ratio = (cableEnd - cableStart) / plan;
+      pieces.push({ path: leg.path, start, end, from: from.mix, to: to.mix, cableStart, cableEnd, ratio });
     }
   }
   return pieces;
 }
 
-/** The two stations and those of the vertices between them, in the order of the way. */
-function stationsBetween(on: DerivedPath, from: number, to: number): readonly number[] {
+/** Both places and the chain's own between them, in the order of the way. */
+function placesBetween(chain: Chain, from: number, to: number): readonly number[] {
   const [low, high] = [Math.min(from, to), Math.max(from, to)];
-  const between = on.points
-    .map((_, i) => stationOfVertex(on.line, i))
-    .filter((s) => s > low + AT_VERTEX_M && s < high - AT_VERTEX_M);
-  const ascending = [low, ...between, high];
+  const ascending = [low, ...chain.places.filter((p) => p > low && p < high), high];
   return to >= from ? ascending : ascending.toReversed();
 }
 
-/** From corner to corner (m). */
-function planLength(on: DerivedPath, leg: number): number {
-  const [a, b] = [on.points[leg], on.points[leg + 1]];
-  return a === undefined || b === undefined ? 0 : distance(a, b);
-}
-
-/** The leg, counted from 0, on which a station lies. */
-function legAt(on: DerivedPath, station: number): number {
+/** A station as a place that counts legs; that of a vertex near enough to it. */
+export function placeOf(on: DerivedPath, station: number): number {
   const last = on.points.length - 2;
-  for (let i = 0; i < last; i++) if (station < stationOfVertex(on.line, i + 1)) return i;
-  return last;
+  let leg = 0;
+  while (leg < last && station >= stationOfVertex(on.line, leg + 1)) leg++;
+  const [a, b] = [stationOfVertex(on.line, leg), stationOfVertex(on.line, leg + 1)];
+  if (station - a < AT_VERTEX_M) return leg;
+  if (b - station < AT_VERTEX_M) return leg + 1;
+  return leg + (station - a) / (b - a);
 }
 
-function shareOf(on: DerivedPath, leg: number, station: number): number {
+function stationAt(on: DerivedPath, place: number): number {
+  const leg = Math.min(Math.floor(place), on.points.length - 2);
   const [a, b] = [stationOfVertex(on.line, leg), stationOfVertex(on.line, leg + 1)];
-  const share = (station - a) / (b - a);
-  if (Math.abs(station - a) < AT_VERTEX_M) return 0;
-  if (Math.abs(station - b) < AT_VERTEX_M) return 1;
-  return Math.min(1, Math.max(0, share));
+  return place === leg + 1 ? b : a + (place - leg) * (b - a);
+}
+
+/** The first piece of a way that holds a place on a leg of a path; undefined for one that the way does not pass. */
+export function pieceAt(
+  way: Way,
+  at: { readonly path: string; readonly leg: number; readonly share: number },
+): number | undefined {
+  const place = at.leg + at.share;
+  const index = way.findIndex(
+    (p) =>
+      p.path === at.path &&
+      Math.floor((p.start + p.end) / 2) === at.leg &&
+      Math.min(p.start, p.end) <= place &&
+      place <= Math.max(p.start, p.end),
+  );
+  return index < 0 ? undefined : index;
 }

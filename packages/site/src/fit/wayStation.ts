@@ -1,78 +1,66 @@
 import type { GradientRow } from '@footmark/adjust';
-import { refKey } from '../document/pointOwners';
+import { addMix, type Chain, linkAt, linkBetween, mixAt } from './chain';
 import type { Net } from './net';
-import { addAlong, type NetReading, placeOfReading } from './readingPlace';
+import { addPlace, type NetReading, placeOfReading } from './readingPlace';
+import { pieceAt } from './way';
 import type { WayPlace } from './wayPlace';
-import { addPlaceByNodes } from './wayPlace';
 
-/**
- * Plan metres from the start of a path to the place of a reading, corner to corner, where the nodes are in `x`. A place on another path
- * than asked counts from where that path begins: then the two are not on one pipe, and nothing is compared.
- */
-export function stationOfPlace(net: Net, reading: NetReading, path: string, x: Float64Array): number {
-  const place = placeOfReading(reading, x, 0);
-  const piece = place === null ? undefined : reading.on.way[place.piece];
-  if (place === null || piece === undefined) return 0;
-  const start = cornerOf(net, piece.path, piece.leg, x);
-  const ahead = aheadOf(reading, place);
-  const into = (place.at.x - start.x) * ahead.x + (place.at.y - start.y) * ahead.y;
-  return lengthTo(net, path, piece.leg, x) + into;
+/** Plan metres from the start of the pipe to the place of a reading, link by link; null for a reading that leads nowhere. */
+export function stationOfReading(net: Net, reading: NetReading, x: Float64Array): number | null {
+  const place = placeOfReading(reading, x, 0, pieceOf(net, reading));
+  const on = place === null ? null : linkOf(net, reading, place);
+  if (place === null || on === null) return null;
+  const { chain, link, ahead } = on;
+  const start = chain.mixes[link];
+  if (start === undefined) return null;
+  const from = mixAt(start, x);
+  let station = (place.at.x - from.x) * ahead.x + (place.at.y - from.y) * ahead.y;
+  for (const { a, b } of linksBefore(chain, link)) station += linkBetween(a, b, x).length;
+  return station;
 }
 
-/** Adds `factor` times the derivatives of `stationOfPlace`. */
+/** Adds `factor` times the derivatives of `stationOfReading`. */
 export function addStation(
   net: Net,
   reading: NetReading,
-  path: string,
   x: Float64Array,
   factor: number,
   out: GradientRow,
 ): void {
-  const place = placeOfReading(reading, x, 0);
-  const piece = place === null ? undefined : reading.on.way[place.piece];
-  if (place === null || piece === undefined) return;
-  const ahead = aheadOf(reading, place);
-  // the place lies on its leg: turning the leg's direction does not change how far along it is, to first order
-  addPlaceByNodes(reading.on.way, x, place, ahead, factor, out);
-  const same = place.toward.x * ahead.x + place.toward.y * ahead.y;
-  addAlong(reading, x, factor * same * place.perCable, out);
-  const start = nodeAtVertex(net, piece.path, piece.leg);
-  out.add(2 * start, -factor * ahead.x);
-  out.add(2 * start + 1, -factor * ahead.y);
-  for (let leg = 0; leg < piece.leg; leg++) {
-    const [a, b] = [nodeAtVertex(net, path, leg), nodeAtVertex(net, path, leg + 1)];
-    const [dx, dy] = [(x[2 * b] ?? 0) - (x[2 * a] ?? 0), (x[2 * b + 1] ?? 0) - (x[2 * a + 1] ?? 0)];
-    const length = Math.hypot(dx, dy);
-    if (length === 0) continue;
-    out.add(2 * b, (factor * dx) / length);
-    out.add(2 * b + 1, (factor * dy) / length);
-    out.add(2 * a, (-factor * dx) / length);
-    out.add(2 * a + 1, (-factor * dy) / length);
+  const place = placeOfReading(reading, x, 0, pieceOf(net, reading));
+  const on = place === null ? null : linkOf(net, reading, place);
+  if (place === null || on === null) return;
+  const { chain, link, ahead } = on;
+  // the place lies on its link: turning the link does not change how far along it that is, to first order
+  addPlace(reading, x, place, ahead, factor, out);
+  const start = chain.mixes[link];
+  if (start !== undefined) addMix(start, ahead, -factor, out);
+  for (const { a, b } of linksBefore(chain, link)) {
+    const { u } = linkBetween(a, b, x);
+    addMix(b, u, factor, out);
+    addMix(a, u, -factor, out);
   }
 }
 
-/** Unit vector of the flow on the leg of a place. */
-function aheadOf(reading: NetReading, place: WayPlace) {
+/** The piece that a reading is held to while the fit goes on, so that it crosses no corner. */
+function pieceOf(net: Net, reading: NetReading): number | undefined {
+  const at = net.looked.get(reading.mark.reading.id);
+  return at === undefined ? undefined : pieceAt(reading.on.way, at);
+}
+
+/** The link of the pipe's chain on which a place lies, and the unit vector of the flow there. */
+function linkOf(net: Net, reading: NetReading, place: WayPlace) {
   const piece = reading.on.way[place.piece];
-  const sign = piece !== undefined && piece.toShare < piece.fromShare ? -1 : 1;
-  return { x: sign * place.toward.x, y: sign * place.toward.y };
+  const chain = net.chains.get(piece?.path ?? '');
+  if (piece === undefined || chain === undefined) return null;
+  const sign = piece.end >= piece.start ? 1 : -1;
+  const link = linkAt(chain, (piece.start + piece.end) / 2);
+  return { chain, link, ahead: { x: sign * place.toward.x, y: sign * place.toward.y } };
 }
 
-function lengthTo(net: Net, path: string, leg: number, x: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < leg; i++) {
-    const [a, b] = [cornerOf(net, path, i, x), cornerOf(net, path, i + 1, x)];
-    sum += Math.hypot(b.x - a.x, b.y - a.y);
+function* linksBefore({ mixes }: Chain, link: number) {
+  for (let i = 0; i < link; i++) {
+    const [a, b] = [mixes[i], mixes[i + 1]];
+    if (a !== undefined && b !== undefined) yield { a, b };
   }
-  return sum;
-}
-
-function cornerOf(net: Net, path: string, vertex: number, x: Float64Array) {
-  const node = nodeAtVertex(net, path, vertex);
-  return { x: x[2 * node] ?? 0, y: x[2 * node + 1] ?? 0 };
-}
-
-function nodeAtVertex({ derived, nodeAt }: Net, path: string, vertex: number): number {
-  const v = derived.paths.get(path)?.path.vertices[vertex];
-  return nodeAt.get(derived.points.get(refKey({ of: path, at: v?.id ?? '' }))?.is ?? '') ?? 0;
 }

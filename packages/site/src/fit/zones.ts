@@ -6,7 +6,7 @@ import type { Net } from './net';
 import { type ObservationTag, sourceOf, type ZoneSource, zoneSources } from './observationTag';
 import { addPlace, type NetReading, placeOfReading } from './readingPlace';
 import type { SearchZone } from './runsFit';
-import { legOf, strayAt, strayPerMetre } from './stray';
+import { legOf, strayPerMetre, strayVariance } from './stray';
 
 /** Variances (m²) along the pipe and to the right of it, with their covariance. */
 type Spread = { readonly along: number; readonly across: number; readonly mixed: number };
@@ -19,6 +19,9 @@ export type MarkSpread = {
   readonly spread: Spread;
   readonly shares: ReadonlyMap<ZoneSource, { readonly along: number; readonly across: number }>;
 };
+
+/** A piece of a way is longer than this (m) but for rounding. */
+const LEAST_LENGTH_M = 1e-6;
 
 /**
  * Place and spread of a reading's mark by a solution of the net. The counts of readings that nothing else hangs on and the pipe's strays
@@ -43,27 +46,16 @@ export function markSpread(
     return row;
   }) as [{ unknown: number; derivative: number }[], { unknown: number; derivative: number }[]];
 
-  // the stray counts to the right of the flow: the way may go against it
   const on = net.derived.paths.get(piece.path);
-  const leg = on === undefined ? null : legOf(on, piece.leg);
-  const share =
-    piece.fromShare + ((piece.toShare - piece.fromShare) * place.into) / Math.max(lengthOf(piece, x), 1e-9);
-  const stray =
-    leg === null
-      ? { weights: [], variance: 0 }
-      : strayAt(
-          net.strays,
-          { path: piece.path, leg: piece.leg, share: Math.min(1, Math.max(0, share)) },
-          leg.length,
-          strayPerMetre(sigmaOf(net.site, 'pipeStray')),
-        );
-  const sign = piece.toShare >= piece.fromShare ? 1 : -1;
-  let off = 0;
-  for (const { unknown, weight } of stray.weights) {
-    acrossRow.push({ unknown, derivative: sign * weight });
-    off += sign * weight * (x[unknown] ?? 0);
-  }
-
+  const where =
+    piece.start + ((piece.end - piece.start) * place.into) / Math.max(place.length, LEAST_LENGTH_M);
+  const leg = Math.min(Math.max(0, Math.floor(where)), (on?.points.length ?? 2) - 2);
+  const stray = strayVariance(
+    net.strays,
+    { path: piece.path, leg, share: Math.min(1, Math.max(0, where - leg)) },
+    on === undefined ? 0 : (legOf(on, leg)?.length ?? 0),
+    strayPerMetre(sigmaOf(net.site, 'pipeStray')),
+  );
   const count =
     reading.counter === null
       ? ((x[reading.on.scale] ?? 1) * perCable * counterSigma(net.site, reading.mark.run.resolution)) ** 2
@@ -71,26 +63,13 @@ export function markSpread(
   const [[aa = 0, ab = 0] = [], [, bb = 0] = []] = solved.propagate([alongRow, acrossRow]);
   const shares = sharesOf(solved, tags, alongRow, acrossRow);
   addShare(shares, 'counter', count, 0);
-  addShare(shares, 'path', 0, stray.variance);
+  addShare(shares, 'path', 0, stray);
   return {
-    at: { x: place.at.x + off * right.x, y: place.at.y + off * right.y },
+    at: place.at,
     azimuth: normalizeAzimuth(Math.atan2(toward.x, toward.y)),
-    spread: { along: aa + count, across: bb + stray.variance, mixed: ab },
+    spread: { along: aa + count, across: bb + stray, mixed: ab },
     shares,
   };
-}
-
-function lengthOf(piece: NetReading['on']['way'][number], x: Float64Array): number {
-  const at = (mix: typeof piece.from) =>
-    mix.reduce(
-      (sum, { node, weight }) => ({
-        x: sum.x + weight * (x[2 * node] ?? 0),
-        y: sum.y + weight * (x[2 * node + 1] ?? 0),
-      }),
-      { x: 0, y: 0 },
-    );
-  const [a, b] = [at(piece.from), at(piece.to)];
-  return Math.hypot(b.x - a.x, b.y - a.y);
 }
 
 type Shares = Map<ZoneSource, { along: number; across: number }>;

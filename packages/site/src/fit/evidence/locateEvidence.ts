@@ -1,13 +1,16 @@
-import type { Point } from '@footmark/geometry';
+import { addMix, mixAt } from '../chain';
 import { locateSigma } from '../locateSigma';
 import type { Net } from '../net';
 import { pointSigmas } from '../pointSigma';
-import { addPlace, type NetReading, netReading, placeOfReading } from '../readingPlace';
-import { sondeStation } from '../sondeStation';
-import { legOf, legPlace } from '../stray';
+import { addPlace, netReading, placeOfReading } from '../readingPlace';
+import { legOf } from '../stray';
 import type { Tagged } from '../tagged';
+import { pieceAt } from '../way';
 
-/** Each locate says where the sonde was: along the leg of its pipe, and across it with what the pipe strays there. */
+/**
+ * Each locate says where the sonde was: how far along the leg of its pipe, which the count of its reading leads to, and how far to the side
+ * the pipe lies there.
+ */
 export function* locateEvidence(net: Net): Generator<Tagged> {
   const { site, derived } = net;
   const sigmaOfPoint = pointSigmas(site, derived.points);
@@ -15,46 +18,47 @@ export function* locateEvidence(net: Net): Generator<Tagged> {
     if (feature.kind !== 'locate' || feature.fields.reading === undefined) continue;
     const reading = netReading(net, feature.fields.reading.reading);
     const at = derived.features.get(feature.id)?.points[0];
-    if (reading === null || at === undefined) continue;
-    const axes = axesAt(net, reading);
     const stray = net.strays.find((s) => s.locates.includes(feature.id));
-    if (axes === null) continue;
-    const sigma = locateSigma(
-      site,
-      feature,
-      sigmaOfPoint({ of: feature.id, at: feature.vertices[0]?.id ?? '' }),
-    );
+    const on = derived.paths.get(stray?.path ?? '');
+    const chain = net.chains.get(stray?.path ?? '');
+    if (reading === null || at === undefined || stray === undefined || !on || !chain) continue;
+    const place = stray.leg + stray.share;
+    const leg = legOf(on, stray.leg);
+    const here = chain.mixes[chain.places.indexOf(place, stray.leg)];
+    const piece = pieceAt(reading.on.way, stray);
+    if (leg === null || here === undefined || piece === undefined) continue;
+    const vertex = feature.vertices[0]?.id ?? '';
+    const sigma = locateSigma(site, feature, sigmaOfPoint({ of: feature.id, at: vertex }));
     const behind = reading.mark.trace.tail;
-    for (const part of ['along', 'across'] as const) {
-      const axis = axes[part];
-      const strays = part === 'across' ? stray?.unknown : undefined;
-      yield {
-        tag: { is: 'locate', feature: feature.id, part },
-        observation: {
-          kind: 'custom',
-          id: `locate/${feature.id}`,
-          value: at.x * axis.x + at.y * axis.y,
-          sigma,
-          evaluate: (x) => {
-            const place = placeOfReading(reading, x, behind)?.at ?? at;
-            return place.x * axis.x + place.y * axis.y + (strays === undefined ? 0 : (x[strays] ?? 0));
-          },
-          gradient: (x, out) => {
-            const place = placeOfReading(reading, x, behind);
-            if (place !== null) addPlace(reading, x, place, axis, 1, out);
-            if (strays !== undefined) out.add(strays, 1);
-          },
+    const right = leg.right;
+    const ahead = { x: -right.y, y: right.x };
+    const common = { kind: 'custom', id: `locate/${feature.id}`, sigma } as const;
+    yield {
+      tag: { is: 'locate', feature: feature.id, part: 'along' },
+      observation: {
+        ...common,
+        value: at.x * ahead.x + at.y * ahead.y,
+        evaluate: (x) => {
+          const { x: px, y: py } = placeOfReading(reading, x, behind, piece)?.at ?? at;
+          return px * ahead.x + py * ahead.y;
         },
-      };
-    }
+        gradient: (x, out) => {
+          const found = placeOfReading(reading, x, behind, piece);
+          if (found !== null) addPlace(reading, x, found, ahead, 1, out);
+        },
+      },
+    };
+    yield {
+      tag: { is: 'locate', feature: feature.id, part: 'across' },
+      observation: {
+        ...common,
+        value: at.x * right.x + at.y * right.y,
+        evaluate: (x) => {
+          const { x: px, y: py } = mixAt(here, x);
+          return px * right.x + py * right.y;
+        },
+        gradient: (_, out) => addMix(here, right, 1, out),
+      },
+    };
   }
-}
-
-/** Unit vectors along the drawn leg on which the sonde is computed, with the flow, and to the right of it. */
-function axesAt({ derived }: Net, { mark }: NetReading): { along: Point; across: Point } | null {
-  const place = sondeStation(derived, mark);
-  const on = place === null ? undefined : derived.paths.get(place.path);
-  if (place === null || on === undefined) return null;
-  const leg = legOf(on, legPlace(on, place.station).leg);
-  return leg === null ? null : { along: { x: -leg.right.y, y: leg.right.x }, across: leg.right };
 }

@@ -2,13 +2,14 @@ import { stationOf } from '@footmark/geometry';
 import { refKey } from '../../document/pointOwners';
 import type { Ref } from '../../document/spot';
 import { sigmaOf } from '../../rules/sigmaOf';
+import type { Mix } from '../chain';
 import type { Net } from '../net';
 import { nodeOfRef } from '../nodeOfRef';
 import { pointSigmas } from '../pointSigma';
 import { addAlong, alongOf, type NetReading, netReading } from '../readingPlace';
-import { legPlace } from '../stray';
 import type { Tagged } from '../tagged';
-import { addCableByNodes, cableTo } from '../wayPlace';
+import { placeOf } from '../way';
+import { addCableByLinks, cableOver } from '../wayPlace';
 
 /** A reading that saw a point of the plan is as far along as that point. */
 export function* seenEvidence(net: Net): Generator<Tagged> {
@@ -19,7 +20,7 @@ export function* seenEvidence(net: Net): Generator<Tagged> {
     if (seenAt === undefined || here === null) continue;
     const target = pointOnWay(net, here, seenAt);
     if (target === null) continue;
-    const { piece, fixed } = target;
+    const { pieces, fixed } = target;
     yield {
       tag: { is: 'seen', run: reading.run.id, reading: reading.reading.id },
       observation: {
@@ -27,10 +28,10 @@ export function* seenEvidence(net: Net): Generator<Tagged> {
         id: `seen/${reading.run.id}/${reading.reading.id}`,
         value: fixed ?? 0,
         sigma: Math.hypot(sigmaOf(net.site, 'sameThing'), fixed === null ? 0 : sigmaOfPoint(seenAt)),
-        evaluate: (x) => alongOf(here, x, 0) - (fixed === null ? cableTo(here.on.way, x, piece) : 0),
+        evaluate: (x) => alongOf(here, x, 0) - (fixed === null ? cableOver(here.on.way, x, pieces) : 0),
         gradient: (x, out) => {
           addAlong(here, x, 1, out);
-          if (fixed === null) addCableByNodes(here.on.way, x, piece, -1, out);
+          if (fixed === null) addCableByLinks(here.on.way, x, pieces, -1, out);
         },
       },
     };
@@ -44,12 +45,13 @@ const SEEN_REACH_M = 1;
  * A point on a run's way: the number of pieces that lead to it when it is a node there, else the cable to the nearest place of the way,
  * which then does not move.
  */
-function pointOnWay(net: Net, { on }: NetReading, ref: Ref): { piece: number; fixed: number | null } | null {
+function pointOnWay(net: Net, { on }: NetReading, ref: Ref): { pieces: number; fixed: number | null } | null {
   const node = nodeOfRef(net, ref);
-  if (node !== null) {
-    const ends = on.way.findIndex((p) => p.to.length === 1 && p.to[0]?.node === node);
-    if (ends >= 0) return { piece: ends + 1, fixed: null };
-    if (on.way[0]?.from.length === 1 && on.way[0].from[0]?.node === node) return { piece: 0, fixed: null };
+  const first = on.way[0];
+  if (node !== null && first !== undefined) {
+    if (isNode(first.from, node)) return { pieces: 0, fixed: null };
+    const ends = on.way.findIndex((p) => isNode(p.to, node));
+    if (ends >= 0) return { pieces: ends + 1, fixed: null };
   }
   const at = net.derived.points.get(refKey(ref))?.at;
   if (at === undefined) return null;
@@ -58,12 +60,16 @@ function pointOnWay(net: Net, { on }: NetReading, ref: Ref): { piece: number; fi
     const path = net.derived.paths.get(piece.path);
     if (path === undefined) continue;
     const found = stationOf(path.line, at);
-    const { leg: index, share } = legPlace(path, found.station);
-    const [low, high] = [Math.min(piece.fromShare, piece.toShare), Math.max(piece.fromShare, piece.toShare)];
-    if (index !== piece.leg || share < low || share > high || found.distance > SEEN_REACH_M) continue;
+    const place = placeOf(path, found.station);
+    const [low, high] = [Math.min(piece.start, piece.end), Math.max(piece.start, piece.end)];
+    if (place < low || place > high || found.distance > SEEN_REACH_M) continue;
     if (nearest !== null && nearest.away <= found.distance) continue;
-    const into = Math.abs(share - piece.fromShare) / Math.max(high - low, Number.MIN_VALUE);
-    nearest = { away: found.distance, along: piece.start + into * (piece.end - piece.start) };
+    const into = Math.abs(place - piece.start) / (high - low);
+    nearest = { away: found.distance, along: piece.cableStart + into * (piece.cableEnd - piece.cableStart) };
   }
-  return nearest === null ? null : { piece: 0, fixed: nearest.along };
+  return nearest === null ? null : { pieces: 0, fixed: nearest.along };
+}
+
+function isNode({ nodes, strays }: Mix, node: number): boolean {
+  return strays.length === 0 && nodes.length === 1 && nodes[0]?.node === node;
 }
