@@ -76,6 +76,7 @@ export type FindingValues = {
   'counter-went-back': { reading: number; before: string; beforeReading: number };
   'reading-in-drop': Record<never, never>;
   'mark-under-building': { building: string };
+  'paint-under-building': { building: string };
   'no-ties': { within: number };
   'no-check-tie': Record<never, never>;
   'ties-weak': { cut: number };

@@ -1,17 +1,17 @@
-import { type Point, pointAtAzimuth, pointInRing } from '@footmark/geometry';
+import type { Point } from '@footmark/geometry';
 import { refKey } from '../document/pointOwners';
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
-import { settings } from '../rules/settings';
 import { type Clearance, nearestClearances, type ObstacleGroups } from './clearances';
 import type { DerivedFeature } from './deriveFeatures';
 import type { DerivedPath } from './derivePaths';
 import { type Finding, finding, type Target } from './finding';
+import { type OffsetPaint, tiesOfMark } from './markTies';
 import { type ReadingTrace, readingsAlong } from './readingAlong';
 import type { ReferenceIndex } from './references';
 import { alongRouteAt, placeOnRoute, planAt, type RunRoute } from './runRoute';
 import type { RunCorrection } from './standingFit';
-import { chooseTies, type Ties } from './ties';
+import type { Ties } from './ties';
 
 /** Where a reading is on the ground. */
 export type MarkPlace = {
@@ -22,8 +22,8 @@ export type MarkPlace = {
   /** Azimuth (rad) of flow in the pipe here. */
   readonly flow: number;
   readonly ties: Ties | null;
-  /** Where paint stands that cannot stand on the mark, and what it is taped from there. */
-  readonly paint: { readonly at: Point; readonly ties: Ties | null } | null;
+  /** Of a mark that cannot be painted where it is. */
+  readonly paint: OffsetPaint | null;
   /** The nearest feature of each kind, nearest first. */
   readonly clearances: readonly Clearance[];
 };
@@ -105,48 +105,15 @@ function placeMark(
     return null;
   }
   if (place.inDrop) findings.push(finding('reading-in-drop', 'note', target, {}));
-  const ties = tiesOf(plan.point, target, setting, findings);
+  const around = { references: setting.references, blocks: setting.blocks, tape: setting.site.tape };
+  const { ties, paint } = tiesOfMark(plan.point, reading, around, target, findings);
   return {
     path: place.path,
     station: place.station,
     at: plan.point,
     flow: plan.azimuth,
     ties,
-    paint: paintOf(plan.point, reading, setting),
+    paint,
     clearances: nearestClearances(plan.point, setting.obstacles),
   };
-}
-
-function paintOf(
-  mark: Point,
-  { offset }: Reading,
-  { references, blocks, site }: MarkSetting,
-): MarkPlace['paint'] {
-  if (offset === undefined) return null;
-  const at = pointAtAzimuth(mark, offset.azimuth, offset.distance);
-  const under = blocks.some((block) => pointInRing(at, block.outline) === 'inside');
-  return { at, ties: under ? null : chooseTies(at, references, blocks, site.tape) };
-}
-
-function tiesOf(at: Point, target: Target, setting: MarkSetting, findings: Finding[]): Ties | null {
-  const over = setting.blocks.find((block) => pointInRing(at, block.outline) === 'inside');
-  if (over !== undefined) {
-    const building = over.feature.name || over.feature.id;
-    findings.push(finding('mark-under-building', 'warning', target, { building }));
-    return null;
-  }
-  const ties = chooseTies(at, setting.references, setting.blocks, setting.site.tape);
-  if (ties === null) {
-    findings.push(finding('no-ties', 'warning', target, { within: setting.site.tape.length }));
-    return null;
-  }
-  if (ties.cutAngle < settings.weakCutBelow.value || ties.cutAngle > settings.weakCutAbove.value) {
-    findings.push(finding('ties-weak', 'warning', target, { cut: ties.cutAngle }));
-  }
-  if (ties.check === null) findings.push(finding('no-check-tie', 'note', target, {}));
-  const assumed = ties.pair.find((tie) => !tie.from.measured);
-  if (assumed !== undefined) {
-    findings.push(finding('tie-from-assumed', 'note', target, { from: assumed.from.key }));
-  }
-  return ties;
 }

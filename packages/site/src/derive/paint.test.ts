@@ -58,6 +58,25 @@ describe('paint that cannot stand on its mark', () => {
     expect(place.ties).not.toBeNull();
   });
 
+  it('is what findings are about: a mark under a roof with its paint outside is no trouble', () => {
+    const roof = [
+      [6, -1],
+      [8, -1],
+      [8, 1],
+      [6, 1],
+    ] as const;
+    const codes = (offset: Reading['offset']) =>
+      marked(offset === undefined ? {} : { offset }, roof).derived.findings.map((f) => f.code);
+    expect(codes(undefined)).toEqual(['mark-under-building']);
+    const outside = { azimuth: Math.PI / 2, distance: 3 };
+    expect(codes(outside)).toEqual([]);
+    const { place } = marked({ offset: outside }, roof);
+    expect(place.ties).toBeNull();
+    expect(place.paint?.ties).not.toBeNull();
+    // half a metre east is still under it: one warning, and of the paint
+    expect(codes({ azimuth: Math.PI / 2, distance: 0.5 })).toEqual(['paint-under-building']);
+  });
+
   it('is not there for a mark that can be painted', () => {
     expect(marked({}).place.paint).toBeNull();
   });

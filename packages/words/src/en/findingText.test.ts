@@ -53,6 +53,7 @@ const samples: FindingValues = {
   'counter-went-back': { reading: 5, before: 'A3', beforeReading: 6 },
   'reading-in-drop': {},
   'mark-under-building': { building: 'House' },
+  'paint-under-building': { building: 'House' },
   'no-ties': { within: 30.48 },
   'no-check-tie': {},
   'ties-weak': { cut: 0.2 },
@@ -116,6 +117,24 @@ describe('names', () => {
   it('call the corners of an area corners, and the points of a line points', () => {
     expect(text('tie-from-assumed')).toContain('House corner B');
     expect(text('weak-cut')).toContain('Fence point B');
+  });
+
+  it('say that it is the paint that is taped where that stands beside its mark', () => {
+    const beside = {
+      ...site,
+      runs: site.runs.map((run) => ({
+        ...run,
+        readings: run.readings.map((r) => ({ ...r, offset: { azimuth: 0, distance: 2 } })),
+      })),
+    };
+    const said = (code: FindingCode) => findingText(findingOf(code), beside).text;
+    expect(said('no-check-tie')).toBe(
+      'The paint beside mark A4 has two ties and no third one to check them by.',
+    );
+    expect(said('paint-under-building')).toBe(
+      'The paint beside mark A4 is to stand under House, so it has no ties.',
+    );
+    expect(text('no-check-tie')).toMatch(/^Mark A4 has two ties/);
   });
 
   it('say which way a tape is off', () => {

@@ -1,4 +1,4 @@
-import { type Finding, type FindingCode, type FindingOf, type Site, settings } from '@footmark/site';
+import { type Finding, type FindingCode, type FindingOf, type Site, settings, type Target } from '@footmark/site';
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
@@ -247,6 +247,10 @@ const sentences: Sentences = {
     text: `${mark} lies under ${name(building)}, so it has no ties.`,
     cure: 'Check the path and the outline, or reach it from inside.',
   }),
+  'paint-under-building': ({ building }, { mark, name }) => ({
+    text: `${mark} is to stand under ${name(building)}, so it has no ties.`,
+    cure: 'Choose another direction or distance from the mark, so that the paint stands in the open.',
+  }),
   'no-ties': ({ within }, { mark, length }) => ({
     text: `${mark} has no two reference points in sight within a tape of ${length(within)}.`,
     cure: 'Measure in points near it that can be found again, such as corners, poles or hydrants.',
@@ -301,7 +305,7 @@ function percentText(share: number): string {
 export function findingText(finding: Finding, site: Site): Said {
   const said = say(finding, {
     thing: targetInText(finding.at, site),
-    mark: markInText(finding.at, site),
+    mark: paintedInText(finding.at, site),
     name: (carried) => spokenName(carried, site),
     point: (key) => pointOfKey(key, site),
     length: (metres) => lengthText(metres, site.units),
@@ -309,6 +313,13 @@ export function findingText(finding: Finding, site: Site): Said {
     slope: slopeText,
   });
   return { text: atStart(said.text), cure: atStart(said.cure) };
+}
+
+/** What is taped for a reading: its mark, or the paint that stands beside it. */
+function paintedInText(at: Target, site: Site): string {
+  const run = at.kind === 'reading' ? site.runs.find((r) => r.id === at.run) : undefined;
+  const beside = run?.readings.some((r) => r.id === at.id && r.offset !== undefined) ?? false;
+  return beside ? `the paint beside ${markInText(at, site)}` : markInText(at, site);
 }
 
 function say<Code extends FindingCode>({ code, values }: FindingOf<Code>, speech: Speech): Said {
