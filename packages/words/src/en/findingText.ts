@@ -1,4 +1,11 @@
-import { type Finding, type FindingCode, type FindingOf, type Site, settings, type Target } from '@footmark/site';
+import {
+  type Finding,
+  type FindingCode,
+  type FindingOf,
+  type Site,
+  settings,
+  type Target,
+} from '@footmark/site';
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
@@ -317,9 +324,11 @@ export function findingText(finding: Finding, site: Site): Said {
 
 /** What is taped for a reading: its mark, or the paint that stands beside it. */
 function paintedInText(at: Target, site: Site): string {
-  const run = at.kind === 'reading' ? site.runs.find((r) => r.id === at.run) : undefined;
-  const beside = run?.readings.some((r) => r.id === at.id && r.offset !== undefined) ?? false;
-  return beside ? `the paint beside ${markInText(at, site)}` : markInText(at, site);
+  const mark = markInText(at, site);
+  if (at.kind !== 'reading') return mark;
+  const readings = site.runs.find((r) => r.id === at.run)?.readings ?? [];
+  const beside = readings.some((r) => r.id === at.id && r.offset !== undefined);
+  return beside ? `the paint beside ${mark}` : mark;
 }
 
 function say<Code extends FindingCode>({ code, values }: FindingOf<Code>, speech: Speech): Said {
