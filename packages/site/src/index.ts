@@ -10,7 +10,9 @@ export { faceRadiusOf } from './derive/faceRadius';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
 export type { Locate } from './derive/locates';
 export type { LookedStretch } from './derive/lookedAt';
+export { type MarkState, markState } from './derive/markState';
 export type { Mark, MarkPlace } from './derive/marks';
+export type { OffsetPaint } from './derive/markTies';
 export type { PairExplanation } from './derive/pairExplanations';
 export type { PairSuggestion } from './derive/pairSuggestions';
 export { type PathProfile, type ProfileAt, profileAt } from './derive/profileAt';
@@ -20,6 +22,8 @@ export type { KnownInvert, ProfileDrop, ProfilePoint } from './derive/profilePoi
 export { type ProfileSlope, type SlopeVerdict, slopeVerdict } from './derive/profileSlopes';
 export { type LevelSource, type PipeSize, pipeSizeAt, type Sounding } from './derive/profileSoundings';
 export type { ReadingTrace } from './derive/readingAlong';
+export { type MarkReach, type ReachContradiction, reachOfMark } from './derive/reach';
+export type { ReachKnown } from './derive/reachKnowns';
 export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
 export type { RouteLeg, RunRoute } from './derive/runRoute';

@@ -13,6 +13,7 @@ import { type Mark, marksOfRun } from './marks';
 import { type PairSuggestion, pairSuggestions } from './pairSuggestions';
 import type { PathProfile } from './profileAt';
 import { deriveProfiles } from './profiles';
+import { sayOfReach } from './reach';
 import { type ReferencePoint, referenceIndex } from './references';
 import { type ResolvedPoint, resolvePoints } from './resolvePoints';
 import { type RunRoute, runRoute } from './runRoute';
@@ -90,6 +91,7 @@ export function derive(site: Site): Derived {
   const lookedAt = lookedAtPaths(paths, coverage);
   const locates = locatesOf(site, { features, paths, routes, marks, fit }, findings);
   const pairs = agreementsOf(site, { marks, paths }, findings);
+  sayOfReach(site, { points: resolved.points, features, marks }, findings);
   let suggested: readonly PairSuggestion[] | null = null;
   const { profiles, findings: aboutLevels } = deriveProfiles({ site, features, paths, routes, marks });
   findings.push(...aboutLevels);

@@ -88,6 +88,7 @@ export type FindingValues = {
   'pair-with-itself': { reading: string };
   'pair-of-one-run': { a: string; b: string };
   'pair-on-two-paths': { a: string; b: string; pathA: string; pathB: string };
+  'cables-too-short': { a: string; b: string; pointA: string; pointB: string; gap: number };
 };
 
 export type FindingCode = keyof FindingValues;

@@ -63,6 +63,7 @@ const samples: FindingValues = {
   'pair-with-itself': { reading: 'A3' },
   'pair-of-one-run': { a: 'A3', b: 'A4' },
   'pair-on-two-paths': { a: 'A3', b: 'B1', pathA: 'Lateral', pathB: 'p2' },
+  'cables-too-short': { a: 'A3', b: 'B1', pointA: 'f3/a', pointB: 'f4/a', gap: 0.4 },
 };
 
 const codes = Object.keys(samples) as FindingCode[]; // keys of the table above

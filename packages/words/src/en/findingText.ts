@@ -296,6 +296,10 @@ const sentences: Sentences = {
     text: `${a} and ${b} are said to be one thing, and lie on two pipes: ${name(pathA)} and ${name(pathB)}.`,
     cure: 'Check which branches the two runs took, or take the pair apart.',
   }),
+  'cables-too-short': ({ a, b, pointA, pointB, gap }, { point, length }) => ({
+    text: `${a} and ${b} are said to be one thing, but the cables to them from ${point(pointA)} and ${point(pointB)} are together ${length(gap)} shorter than the straight line between the two.`,
+    cure: `Check both readings and zeros, the places of ${point(pointA)} and ${point(pointB)}, or take the pair apart.`,
+  }),
 };
 
 /** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
