@@ -176,6 +176,7 @@ export type {
   RunsFit,
   SearchZone,
 } from './fit/runsFit';
+export { accuracySigma } from './frame/accuracySigma';
 export { type EarthFit, earthToPlan, planToEarth } from './frame/earthFit';
 export type { EarthPoint, ProjectionProblem } from './frame/projection';
 export {

@@ -1,26 +1,35 @@
 import type {
   ActionWord,
+  BlunderGroup,
   Clearance,
   Derived,
   EditProblem,
   FeatureKind,
   FeatureLayer,
   Finding,
+  FitObservation,
   Head,
   LevelSource,
+  Locate,
   Mark,
+  MarkState,
   ObservationKind,
+  ObservationTag,
   OpenFailure,
+  PairExplanation,
   ParseFailure,
   Path,
   PipeMaterial,
   ReferencePoint,
   RunEnd,
+  RunsFit,
+  SettingRow,
   Severity,
   SeverityWord,
   Shape,
   SigmaName,
   Site,
+  SiteAccuracy,
   SlopeVerdict,
   Target,
   Tie,
@@ -28,6 +37,7 @@ import type {
   Units,
   Visit,
   VisitPurpose,
+  ZoneSource,
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
@@ -92,6 +102,35 @@ export type Words = {
   sideText(ties: Ties, site: Site): string;
   /** How a mark's number came about, in the order of the computation; ends where the computation did. */
   traceSteps(mark: Mark, site: Site, derived: Derived): readonly TraceStep[];
+
+  /** How the evidence of a site's runs and lines stands, and what to do next. */
+  fitText(fit: RunsFit, site: Site): Said;
+  /** How many things may have been seen from two runs, and that saying so helps. */
+  suggestedText(count: number): string;
+  /** What the misfit of it all means; null where nothing checks anything. */
+  misfitText(fit: RunsFit): Said | null;
+  /** How surprising a misfit of so many standard deviations is. */
+  surpriseText(standardized: number): string;
+  /** What an observation of the fit is, as a list calls it. */
+  evidenceName(tag: ObservationTag, site: Site): string;
+  /** How far off an observation came out; `parts` are all of one name. */
+  offText(parts: readonly FitObservation[], site: Site): string;
+  /** What a suspect would have to be, were it the only wrong one. */
+  blunderText(suspect: BlunderGroup[number], site: Site): string;
+  /** What one thing alone would have to be to make two runs agree. */
+  explanationText(explanation: PairExplanation, site: Site): string;
+  /** How well the computation agrees with the receiver, and what that is worth. */
+  accuracyText(accuracy: SiteAccuracy, site: Site): Said;
+  /** How far from the computed place a receiver found the sonde, and how it was found. */
+  foundText(locate: Locate, site: Site): string;
+  /** The nearest of the eight winds to an azimuth (rad) of the plan. */
+  windText(azimuth: number): string;
+  /** Where a value of a table is known from, in a sentence. */
+  basisText(row: SettingRow): string;
+  /** From what a search zone's size comes. */
+  zoneSourceName(source: ZoneSource): string;
+  /** How far a mark has come. */
+  markStateName(state: MarkState): string;
 
   findingText(finding: Finding, site: Site): Said;
   fileProblemText(failure: OpenFailure): SaidOfFile;

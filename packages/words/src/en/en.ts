@@ -1,5 +1,7 @@
 import { atStart, named } from '../named';
 import type { Words } from '../words';
+import { accuracyText, explanationText } from './agreementText';
+import { basisText } from './basisText';
 import { cautions } from './cautions';
 import {
   actionNames,
@@ -16,11 +18,14 @@ import {
   zeroNames,
 } from './drainNames';
 import { editProblemText } from './editProblemText';
+import { blunderText, evidenceInText, offText } from './evidenceText';
 import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
 import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
+import { fitText, misfitText, suggestedText, surpriseText } from './fitText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { levelSourceName, slopeVerdictNames } from './levelNames';
+import { foundText, windText } from './locateText';
 import { parseProblemText } from './parseProblemText';
 import { sigmaNames } from './sigmaNames';
 import { tableProblemText } from './tableProblemText';
@@ -28,6 +33,7 @@ import { clearedInText, referenceInText, targetInText } from './thingName';
 import { sideText, tieText } from './tieText';
 import { traceSteps } from './traceSteps';
 import { dateText, visitName } from './visitText';
+import { markStateNames, zoneSourceNames } from './zoneNames';
 
 /** Plain trade English as spoken in North America. */
 export const en: Words = {
@@ -64,6 +70,20 @@ export const en: Words = {
   tieText,
   sideText,
   traceSteps,
+  fitText,
+  suggestedText,
+  misfitText,
+  surpriseText,
+  evidenceName: (tag, site) => atStart(evidenceInText(tag, site)),
+  offText,
+  blunderText,
+  explanationText,
+  accuracyText,
+  foundText,
+  windText,
+  basisText,
+  zoneSourceName: (source) => zoneSourceNames[source],
+  markStateName: (state) => markStateNames[state],
   findingText,
   fileProblemText,
   editProblemText,

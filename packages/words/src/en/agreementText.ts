@@ -1,0 +1,44 @@
+import type { PairExplanation, Site, SiteAccuracy } from '@footmark/site';
+import { counterText, lengthText } from '../measureText';
+import { atStart } from '../named';
+import { sureText } from '../sureText';
+import type { Said } from '../words';
+import { runInText, scaleText } from './evidenceText';
+
+/** What one thing alone would have to be to make two runs agree. */
+export function explanationText(explanation: PairExplanation, site: Site): string {
+  const { units } = site;
+  const { by, wouldBe } = explanation;
+  const more = by > 0 ? 'more' : 'less';
+  switch (explanation.is) {
+    case 'zero':
+      return `The counter of ${runInText(explanation.run, site)} would have to have shown ${counterText(wouldBe, units)} at its zero, ${sureText(by, units)} ${more} than said.`;
+    case 'riser':
+      return `${atStart(runInText(explanation.run, site))} would have to have ${lengthText(wouldBe, units)} of cable between its zero and the pipe, ${sureText(by, units)} ${more} than said.`;
+    case 'scale':
+      return `The counter of ${runInText(explanation.run, site)} would have to count × ${scaleText(wouldBe)}, ${shareText(by / (wouldBe - by))} ${more} than said.`;
+    case 'pipe':
+      return `The pipe between the two entries would have to be ${lengthText(wouldBe, units)} long, ${sureText(by, units)} ${more} than drawn.`;
+  }
+}
+
+/** How well the computation agrees with the receiver on this site, and what that is worth. */
+export function accuracyText(accuracy: SiteAccuracy, { units }: Site): Said {
+  const { count, enough, independent } = accuracy;
+  const off =
+    count === 1
+      ? `The one locate is ${sureText(accuracy.rmse, units)} from where the computation has the sonde.`
+      : `The ${count} locates are ${sureText(accuracy.rmse, units)} from where the computation has the sonde, taken together; by them, 19 of 20 lie within ${sureText(accuracy.accuracy, units)}.`;
+  return {
+    text: off,
+    cure: [
+      ...(independent ? [] : ['The lines were fitted to some of them, so this is no second opinion.']),
+      ...(enough ? [] : ['That is few: it takes 20 of them to state an accuracy.']),
+    ].join(' '),
+  };
+}
+
+/** A share in hundredths, to two figures. */
+function shareText(share: number): string {
+  return `${Number((100 * Math.abs(share)).toPrecision(2))} %`;
+}
