@@ -1,4 +1,12 @@
-import type { Clearance, Mark, MarkPlace, Tie, Ties } from '@footmark/site';
+import {
+  type Clearance,
+  type Mark,
+  type MarkPlace,
+  markState,
+  type OffsetPaint,
+  type Tie,
+  type Ties,
+} from '@footmark/site';
 import { angleText, counterText, directionText, lengthText } from '@footmark/words';
 import type { ReportSetting } from './reportSetting';
 import { roundedAngle, roundedLength } from './rounding';
@@ -15,6 +23,7 @@ export function markReport(mark: Mark, setting: ReportSetting) {
     seenName: words.observationName(reading.seen),
     clock: reading.clock ?? null,
     passed: reading.passed,
+    state: markState(mark, derived.locates),
     note: reading.note,
     trace: {
       counter: roundedLength(trace.counter),
@@ -52,7 +61,19 @@ function placeReport(place: MarkPlace, setting: ReportSetting) {
       flow: directionText(place.flow, site.units),
     },
     ties: place.ties === null ? null : tiesReport(place.ties, setting),
+    paint: place.paint === null ? null : paintReport(place.paint, setting),
     clearances: place.clearances.map((clearance) => clearanceReport(clearance, setting)),
+  };
+}
+
+/** Where paint stands beside a mark that cannot be painted. */
+function paintReport({ at, ties }: OffsetPaint, setting: ReportSetting) {
+  const { units } = setting.site;
+  return {
+    x: roundedLength(at.x),
+    y: roundedLength(at.y),
+    display: { x: lengthText(at.x, units), y: lengthText(at.y, units) },
+    ties: ties === null ? null : tiesReport(ties, setting),
   };
 }
 

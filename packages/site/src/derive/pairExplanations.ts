@@ -41,8 +41,8 @@ function* ofRun({ run, trace }: Mark, lacking: number): Generator<PairExplanatio
   if (run.zero.at !== 'point' && entryLeg - lacking > 0 && lacking !== 0) {
     yield { is: 'riser', run: run.id, wouldBe: entryLeg - lacking, by: -lacking };
   }
-  if (cable > 0 && cable + lacking > 0) {
-    const wouldBe = (scale * (cable + lacking)) / cable;
+  const wouldBe = (scale * (cable + lacking)) / cable;
+  if (cable !== 0 && wouldBe > 0) {
     yield { is: 'scale', run: run.id, wouldBe, by: wouldBe - scale };
   }
 }

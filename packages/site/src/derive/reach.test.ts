@@ -88,6 +88,9 @@ describe('the reach of a mark', () => {
     // zeroed at (10, 0), and 3 m on
     expect(reachOf(site).knowns).toMatchObject([{ point: ref('main', 'b'), at: { x: 10, y: 0 } }]);
     expect(reachOf(site).knowns[0]?.cable).toBeCloseTo(3, 12);
+    // and what was read 1.5 m short of it lies as far to its other side
+    const short = { ...site, runs: [push({ entry: 'head', path: 'main', zero, resolution: 0 }, [0.5])] };
+    expect(reachOf(short).knowns[0]?.cable).toBeCloseTo(1.5, 12);
   });
 
   it('takes off the riser, and is there for a reading past the end of what is drawn', () => {

@@ -59,7 +59,9 @@ export function knownOf(
   const atEntry = entry === undefined || vertex === undefined ? null : { of: entry.id, at: vertex.id };
   const point = run.zero.at === 'point' ? run.zero.point : atEntry;
   const at = point === null ? undefined : points.get(refKey(point))?.at;
-  const cable = trace.along - trace.start;
-  if (point === null || at === undefined || trace.cable < 0 || cable < 0) return null;
+  const inPipe = trace.along >= 0 && (run.zero.at === 'point' || trace.cable >= 0);
+  if (point === null || at === undefined || !inPipe) return null;
+  // what is short of the point is as far from it as what is past it
+  const cable = Math.abs(trace.along - trace.start);
   return { mark, point, at, cable };
 }
