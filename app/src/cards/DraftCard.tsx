@@ -13,11 +13,10 @@ import { RectangleForm } from '../measure/RectangleForm';
 import { SpotForm } from '../measure/SpotForm';
 import { showCandidates } from '../session/picking';
 import { useSite } from '../session/siteSession';
-import { take } from '../session/workbench';
 import { closingOffer } from '../tools/closingOffer';
 import { draftPlaces } from '../tools/draftPlaces';
 import { type DrawTool, isReady } from '../tools/tool';
-import { finishDrawing, missingPoints, placeInTool, stepBack } from '../tools/useTool';
+import { cancelDrawing, finishDrawing, missingPoints, placeInTool, stepBack } from '../tools/useTool';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { Fold } from './Fold';
@@ -48,7 +47,7 @@ export function DraftCard({ tool }: { readonly tool: DrawTool }) {
     <section className={styles.card} aria-label={`Draw: ${name}`}>
       <div className={styles.head}>
         <h2>{name}</h2>
-        <Action look="quiet" onPress={() => take(null)}>
+        <Action look="quiet" onPress={cancelDrawing}>
           <X size={20} aria-hidden /> Cancel
         </Action>
       </div>

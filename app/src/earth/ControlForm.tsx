@@ -7,7 +7,6 @@ import {
   parseLatLon,
   type Ref,
 } from '@footmark/site';
-import { LocateFixed } from 'lucide-react';
 import { useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
@@ -19,18 +18,11 @@ import { edit, useSite } from '../session/siteSession';
 import { newId } from '../tools/newId';
 import { words } from '../words';
 import { accuracyGrade, accuracyText, roundedAccuracy } from './accuracy';
-import { type DevicePosition, type PositionSearch, useDevicePosition } from './useDevicePosition';
+import { DeviceLine } from './DeviceLine';
+import { type DevicePosition, useDevicePosition } from './useDevicePosition';
 
 /** Taken for a position that is typed from a map or a survey until it is given: feet or metres as the site has them. */
 const TYPED_ACCURACY = { ft: 3 * FOOT_M, m: 1 };
-
-const FAILURE_TEXT: Record<Extract<PositionSearch, { is: 'failed' }>['why'], string> = {
-  none: 'This device tells no position. Type latitude and longitude instead.',
-  refused:
-    'This page may not know the position. Allow it in the browser’s settings for this page, or type latitude and longitude.',
-  unavailable: 'The device finds no position here. Step out from under roofs and trees, or type it.',
-  'too-slow': 'The device found no position within a minute. Step into the open and try again, or type it.',
-};
 
 /** Takes down a point of the site whose place on the earth is known: typed, or where this device stands. */
 export function ControlForm({ onDone }: { readonly onDone: () => void }) {
@@ -89,7 +81,7 @@ export function ControlForm({ onDone }: { readonly onDone: () => void }) {
           </Text>
         )}
       </TextField>
-      <DeviceLine search={search} onStart={start} onTake={takeDevice} />
+      <DeviceLine search={search} instead="type latitude and longitude" onStart={start} onTake={takeDevice} />
       <LengthField label="Accuracy" value={accuracy} onChange={setAccuracy} when="typing" />
       {accuracy === undefined ? null : <AccuracyLine accuracy={accuracy} />}
       <div className={cards.actions}>
@@ -101,39 +93,6 @@ export function ControlForm({ onDone }: { readonly onDone: () => void }) {
         </Action>
       </div>
     </form>
-  );
-}
-
-type DeviceProps = {
-  readonly search: PositionSearch;
-  readonly onStart: () => void;
-  readonly onTake: (position: DevicePosition) => void;
-};
-
-function DeviceLine({ search, onStart, onTake }: DeviceProps) {
-  const { units } = useSite();
-  if (search.is === 'searching') return <p className={cards.empty}>Looking for this device’s position.</p>;
-  if (search.is === 'found') {
-    const { position } = search;
-    return (
-      <>
-        <p className={cards.empty} role="status">
-          This device says it is at {formatLatLon(position)}, to {accuracyText(position.accuracy, units)}.
-          Hold it over the point until that gets no better.
-        </p>
-        <Action onPress={() => onTake(position)}>
-          <LocateFixed size={20} aria-hidden /> Take this position
-        </Action>
-      </>
-    );
-  }
-  return (
-    <>
-      {search.is === 'failed' ? <p className={cards.problem}>{FAILURE_TEXT[search.why]}</p> : null}
-      <Action onPress={onStart}>
-        <LocateFixed size={20} aria-hidden /> Use this device’s position
-      </Action>
-    </>
   );
 }
 

@@ -1,57 +1,40 @@
-import { formatClock, type Mark, type MarkPlace, type Tie } from '@footmark/site';
-import { angleText, lengthText } from '@footmark/words';
+import { formatClock, type Mark, type MarkPlace } from '@footmark/site';
+import { lengthText } from '@footmark/words';
 import { ArrowLeft, ChevronLeft, ChevronRight } from 'lucide-react';
+import { Caution } from '../cards/Caution';
+import cards from '../cards/cards.module.css';
+import { Fact } from '../cards/Fact';
+import { FindingRow } from '../cards/FindingRow';
+import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
+import { useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
-import { Caution } from './Caution';
-import styles from './cards.module.css';
-import { Fact } from './Fact';
-import { FindingRow } from './FindingRow';
-import { Fold } from './Fold';
+import { FittedHere } from './FittedHere';
+import { GroundSection } from './GroundSection';
+import { LocatesSection } from './LocatesSection';
+import { OffsetSection } from './OffsetSection';
 import { showMark } from './showMark';
+import { TapesList } from './TapesList';
+import { ZoneSection } from './ZoneSection';
 
-/** One mark, large: the tapes to set it out, what is near, and how its number came about. */
+/** One mark, large: the tapes and the hole to find it by, what is near, what was found, and how its number came about. */
 export function MarkCard({ mark }: { readonly mark: Mark }) {
   const site = useSite();
   const derived = useDerived();
   const { reading, place } = mark;
   const about = derived.findings.filter((f) => f.at.kind === 'reading' && f.at.id === reading.id);
-  const index = derived.marks.findIndex((m) => m.reading.id === reading.id);
-  const goTo = (to: Mark | undefined) => to && showMark(to);
   return (
-    <section className={styles.card} aria-label={`Mark ${mark.label}`}>
-      <div className={styles.head}>
-        <Action look="quiet" onPress={() => select(null)}>
-          <ArrowLeft size={20} aria-hidden /> Marks
-        </Action>
-        <span className={styles.actions}>
-          <Action
-            look="icon"
-            aria-label="Mark before"
-            isDisabled={index <= 0}
-            onPress={() => goTo(derived.marks[index - 1])}
-          >
-            <ChevronLeft size={22} aria-hidden />
-          </Action>
-          <Action
-            look="icon"
-            aria-label="Next mark"
-            isDisabled={index >= derived.marks.length - 1}
-            onPress={() => goTo(derived.marks[index + 1])}
-          >
-            <ChevronRight size={22} aria-hidden />
-          </Action>
-        </span>
-      </div>
+    <section className={cards.card} aria-label={`Mark ${mark.label}`}>
+      <MarkHead mark={mark} />
       <div>
-        <p className={styles.big}>{mark.label}</p>
-        <h2 className={styles.title}>
+        <p className={cards.big}>{mark.label}</p>
+        <h2 className={cards.title}>
           {words.observationName(reading.seen)}
           {reading.clock ? `, ${formatClock(reading.clock)}` : ''}
         </h2>
-        <p className={styles.sub}>
+        <p className={cards.sub}>
           {reading.passed ? '' : 'The camera could not pass. '}
           {reading.note}
         </p>
@@ -59,9 +42,9 @@ export function MarkCard({ mark }: { readonly mark: Mark }) {
       {about.map((finding) => (
         <FindingRow key={finding.code} finding={finding} />
       ))}
-      {place ? <PlaceFacts place={place} /> : null}
+      {place ? <PlaceSections mark={mark} place={place} /> : null}
       <Fold title="How this came about">
-        <dl className={styles.facts}>
+        <dl className={cards.facts}>
           {words.traceSteps(mark, site, derived).map((step) => (
             <Fact key={step.step} name={step.label} note={step.note}>
               {step.value}
@@ -74,25 +57,55 @@ export function MarkCard({ mark }: { readonly mark: Mark }) {
   );
 }
 
-function PlaceFacts({ place }: { readonly place: MarkPlace }) {
+/** The way back to the list, and to the marks before and after. */
+function MarkHead({ mark }: { readonly mark: Mark }) {
+  const { marks } = useDerived();
+  const index = marks.findIndex((m) => m.reading.id === mark.reading.id);
+  const goTo = (to: Mark | undefined) => to && showMark(to);
+  return (
+    <div className={cards.head}>
+      <Action look="quiet" onPress={() => select(null)}>
+        <ArrowLeft size={20} aria-hidden /> Marks
+      </Action>
+      <span className={cards.actions}>
+        <Action
+          look="icon"
+          aria-label="Mark before"
+          isDisabled={index <= 0}
+          onPress={() => goTo(marks[index - 1])}
+        >
+          <ChevronLeft size={22} aria-hidden />
+        </Action>
+        <Action
+          look="icon"
+          aria-label="Next mark"
+          isDisabled={index >= marks.length - 1}
+          onPress={() => goTo(marks[index + 1])}
+        >
+          <ChevronRight size={22} aria-hidden />
+        </Action>
+      </span>
+    </div>
+  );
+}
+
+type PlaceProps = { readonly mark: Mark; readonly place: MarkPlace };
+
+function PlaceSections({ mark, place }: PlaceProps) {
   const site = useSite();
-  const { ties, clearances } = place;
+  const { fit } = useFit();
+  const known = fit?.marks.get(mark.reading.id);
   return (
     <>
-      {ties ? (
-        <div>
-          <TapeRow tie={ties.pair[0]} use="First tape" />
-          <TapeRow tie={ties.pair[1]} use="Second tape" />
-          {ties.check ? <TapeRow tie={ties.check} use="To check" /> : null}
-          <p className={styles.sub}>
-            The tapes cross at {angleText(ties.cutAngle)}, {words.sideText(ties, site)}.
-          </p>
-        </div>
-      ) : null}
-      <div className={styles.section}>
+      <GroundSection mark={mark} />
+      {place.ties ? <TapesList ties={place.ties} /> : null}
+      {known === undefined ? null : <ZoneSection zone={known.zone} />}
+      {known?.fitted ? <FittedHere fitted={known.fitted} at={place.at} /> : null}
+      <LocatesSection mark={mark} />
+      <div className={cards.section}>
         <h3>What is near</h3>
-        <dl className={styles.facts}>
-          {clearances.slice(0, 6).map((clearance) => (
+        <dl className={cards.facts}>
+          {place.clearances.slice(0, 6).map((clearance) => (
             <Fact key={clearance.feature} name={words.clearanceName(clearance, site)}>
               {lengthText(Math.abs(clearance.distance), site.units)}
               {clearance.distance < 0 ? ' inside' : ''}
@@ -100,20 +113,7 @@ function PlaceFacts({ place }: { readonly place: MarkPlace }) {
           ))}
         </dl>
       </div>
+      <OffsetSection mark={mark} place={place} />
     </>
-  );
-}
-
-function TapeRow({ tie, use }: { readonly tie: Tie; readonly use: string }) {
-  const site = useSite();
-  return (
-    <div className={styles.tape}>
-      <b>{lengthText(tie.distance, site.units)}</b>
-      <span>
-        {use}
-        <br />
-        from {words.referenceName(tie.from, site)}
-      </span>
-    </div>
   );
 }

@@ -1,22 +1,25 @@
 import { marksCsv, siteFileName } from '@footmark/exchange';
-import type { Mark } from '@footmark/site';
-import { lengthText } from '@footmark/words';
 import { ClipboardCopy, Download } from 'lucide-react';
-import { Button } from 'react-aria-components';
+import { Caution } from '../cards/Caution';
+import cards from '../cards/cards.module.css';
+import { downloadText } from '../cards/downloadText';
 import { Action } from '../controls/Action';
+import { FitActions } from '../fit/FitActions';
+import { FitStatus } from '../fit/FitStatus';
+import { useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
 import { notify, useWorkbench } from '../session/workbench';
 import { words } from '../words';
-import { Caution } from './Caution';
-import styles from './cards.module.css';
-import { downloadText } from './downloadText';
+import { AccuracySection } from './AccuracySection';
 import { MarkCard } from './MarkCard';
-import { showMark } from './showMark';
+import { MarkRow } from './MarkRow';
+import styles from './marks.module.css';
 
-/** Every reading as a place to paint. */
+/** Every reading as a place to paint, and how the evidence for them stands. */
 export function MarksCard() {
   const site = useSite();
   const derived = useDerived();
+  const { fit, ofSite } = useFit();
   const selected = useWorkbench((w) => w.selected);
   const mark =
     selected?.kind === 'reading' ? derived.marks.find((m) => m.reading.id === selected.id) : undefined;
@@ -31,24 +34,37 @@ export function MarksCard() {
     }
   };
   return (
-    <section className={styles.card} aria-label="Marks">
-      <div className={styles.head}>
+    <section className={cards.card} aria-label="Marks">
+      <div className={cards.head}>
         <h2>Marks</h2>
       </div>
       {derived.marks.length === 0 ? (
-        <p className={styles.empty}>
+        <p className={cards.empty}>
           Every reading of a run becomes a mark here: its place, and the tapes to find it by.
         </p>
       ) : (
         <>
-          <ul className={styles.rows}>
-            {derived.marks.map((m) => (
-              <li key={m.reading.id}>
-                <MarkRow mark={m} />
-              </li>
-            ))}
-          </ul>
-          <div className={styles.actions}>
+          <FitStatus />
+          <FitActions withDetails />
+          <div>
+            <p className={styles.columns} aria-hidden>
+              <span>Mark</span>
+              <span>Hole that finds it, along × across</span>
+            </p>
+            <ul className={cards.rows}>
+              {derived.marks.map((m) => (
+                <li key={m.reading.id}>
+                  <MarkRow
+                    mark={m}
+                    zone={m.place === null ? null : (fit?.marks.get(m.reading.id)?.zone ?? null)}
+                    isOld={ofSite !== site}
+                  />
+                </li>
+              ))}
+            </ul>
+          </div>
+          <AccuracySection />
+          <div className={cards.actions}>
             <Action onPress={() => downloadText(siteFileName(site, 'csv'), csv(), 'text/csv')}>
               <Download size={20} aria-hidden /> Download marks as CSV
             </Action>
@@ -60,20 +76,5 @@ export function MarksCard() {
         </>
       )}
     </section>
-  );
-}
-
-function MarkRow({ mark }: { readonly mark: Mark }) {
-  const { units } = useSite();
-  const tapes = mark.place?.ties?.pair.map((tie) => lengthText(tie.distance, units)).join(' and ');
-  return (
-    <Button className={styles.row ?? ''} onPress={() => showMark(mark)}>
-      <span className={styles.paint}>{mark.label}</span>
-      <span className={styles.grow}>
-        {words.observationName(mark.reading.seen)}
-        <small>{tapes ? `tapes ${tapes}` : mark.place ? 'no tapes reach it' : 'no place on the line'}</small>
-      </span>
-      <span className={styles.number}>{mark.place ? lengthText(mark.place.station, units) : ''}</span>
-    </Button>
   );
 }

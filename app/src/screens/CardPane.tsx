@@ -9,11 +9,12 @@ import { HistoryCard } from '../cards/HistoryCard';
 import { KeysCard } from '../cards/KeysCard';
 import { LayersCard } from '../cards/LayersCard';
 import { LineCard } from '../cards/LineCard';
-import { MarksCard } from '../cards/MarksCard';
 import { MeasureCard } from '../cards/MeasureCard';
 import { YardCard } from '../cards/YardCard';
 import { Action } from '../controls/Action';
 import { EarthCard } from '../earth/EarthFold';
+import { FitCard } from '../fit/FitCard';
+import { MarksCard } from '../marks/MarksCard';
 import { RunsCard } from '../runs/RunsCard';
 import { useDerived, useSite } from '../session/siteSession';
 import {
@@ -50,6 +51,7 @@ const LEAVES: Record<Leaf, (props: { readonly onClose: () => void }) => React.Re
   layers: LayersCard,
   keys: KeysCard,
   north: EarthCard,
+  fit: FitCard,
 };
 
 /** The card of what is in hand, and the steps of the job as its index tabs. Beside the plan, or below it on a narrow screen. */
@@ -58,7 +60,8 @@ export function CardPane() {
   const site = useSite();
   const derived = useDerived();
   const body = useRef<HTMLDivElement>(null);
-  const shown = JSON.stringify([step, tool?.is, selected, group, leaf]);
+  // what a leaf brings out on the plan does not make it another card
+  const shown = JSON.stringify(leaf === null ? [step, tool?.is, selected, group] : [leaf]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another card begins at its top
   useEffect(() => {
     body.current?.scrollTo(0, 0);

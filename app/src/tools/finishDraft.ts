@@ -42,9 +42,9 @@ export function finishFeature(
     kind,
     name,
     vertices: corners.map((p, i) => ({ id: vertexId(i), spot: p.spot })),
-    fields: {},
+    fields: tool.subject.what === 'feature' ? { ...tool.subject.fields } : {},
     ...(closing === undefined ? {} : { closing }),
-  } as Feature; // the kind and an empty set of fields fit together for every kind
+  } as Feature; // who begins the draft gives fields of the kind, or none
   return addFeature(site, { feature });
 }
 

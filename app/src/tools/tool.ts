@@ -1,8 +1,18 @@
 import type { Point } from '@footmark/geometry';
-import type { FeatureKind, Ref, Spot } from '@footmark/site';
+import type { FeatureKind, Ref, Spot, Target } from '@footmark/site';
 
-/** What is being drawn: a feature of a kind, or a pipe. */
-export type Subject = { readonly what: 'feature'; readonly kind: FeatureKind } | { readonly what: 'path' };
+/**
+ * What is being drawn: a feature of a kind, or a pipe. `fields`: what is known of the feature already; `from`: what it is drawn for, which
+ * is in hand again afterwards.
+ */
+export type Subject =
+  | {
+      readonly what: 'feature';
+      readonly kind: FeatureKind;
+      readonly fields?: Readonly<Record<string, unknown>>;
+      readonly from?: Target;
+    }
+  | { readonly what: 'path' };
 
 /** One point of a draft: how it is placed and, for a pipe's end on another pipe's leg, where that leg is to get a junction. */
 export type DraftPoint = { readonly spot: Spot; readonly junction?: Junction };

@@ -67,13 +67,21 @@ export function finishDrawing(closing?: LegSpot): void {
     );
     if (!added) return;
     take(null);
-    select({ kind: 'feature', id });
+    select(subject.from ?? { kind: 'feature', id });
     return;
   }
   const drawn = edit('Draw a pipe', (site) => finishPath(site, tool, id, name, derivedFrom(currentSite())));
   if (!drawn) return;
   take(null);
   select({ kind: 'path', id });
+}
+
+/** Puts the draft away; what it was drawn for is in hand again. */
+export function cancelDrawing(): void {
+  const { tool } = useWorkbench.getState();
+  const from = tool?.is === 'draw' && tool.subject.what === 'feature' ? tool.subject.from : undefined;
+  take(null);
+  if (from !== undefined) select(from);
 }
 
 /** How many points are still missing before the draft can be finished. */

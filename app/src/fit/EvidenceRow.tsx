@@ -1,0 +1,38 @@
+import type { ObservationTag } from '@footmark/site';
+import { Button } from 'react-aria-components';
+import { useSite } from '../session/siteSession';
+import { words } from '../words';
+import { CountsTick } from './CountsTick';
+import styles from './fit.module.css';
+import { showEvidence } from './showEvidence';
+
+type Props = {
+  readonly tag: ObservationTag;
+  /** The observation's name in the fit. */
+  readonly observation: string;
+  /** What is to be said of it. */
+  readonly note: string;
+  readonly isOdd?: boolean;
+};
+
+/** An observation of the fit: a tap shows where it is, and it can be set aside. */
+export function EvidenceRow({ tag, observation, note, isOdd = false }: Props) {
+  const site = useSite();
+  const name = words.evidenceName(tag, site);
+  const aside = site.setAside.includes(observation);
+  return (
+    <div
+      className={styles.item}
+      {...(aside ? { 'data-aside': true } : {})}
+      {...(isOdd ? { 'data-odd': true } : {})}
+    >
+      <div className={styles.itemHead}>
+        <Button className={styles.shows ?? ''} onPress={() => showEvidence(tag)}>
+          {name}
+          <small>{note}</small>
+        </Button>
+        <CountsTick observation={observation} name={name} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+import type { RunsFit } from '@footmark/site';
+import { useDerived, useSite } from '../session/siteSession';
+import { words } from '../words';
+import styles from './fit.module.css';
+import { useFit } from './fitSession';
+import { openSuggestions } from './notSame';
+
+type Tone = 'plain' | 'good' | 'bad';
+
+/** How the evidence stands, in a sentence or two; what was last known while it is weighed again. */
+export function FitStatus() {
+  const site = useSite();
+  const derived = useDerived();
+  const { fit, busy, failed } = useFit();
+  if (fit === null) {
+    return (
+      <p className={styles.status} role="status">
+        {failed ? 'What is known could not be weighed. The marks stand as drawn.' : 'Weighing what is known.'}
+      </p>
+    );
+  }
+  const { text, cure } = words.fitText(fit, site);
+  const open = openSuggestions(site, derived).length;
+  return (
+    <div className={styles.status} data-tone={toneOf(fit)} aria-busy={busy}>
+      <p role="status">
+        <strong>{text}</strong> {cure}
+      </p>
+      {open === 0 ? null : <p>{words.suggestedText(open)}</p>}
+      {busy ? <p className={styles.again}>Weighing again.</p> : null}
+      {failed && !busy ? (
+        <p className={styles.again}>The last change could not be weighed; this is from before it.</p>
+      ) : null}
+    </div>
+  );
+}
+
+function toneOf({ status, blunders, test }: RunsFit): Tone {
+  if (status === 'no-evidence') return 'plain';
+  return status === 'fitted' && blunders.length === 0 && test?.passed !== false ? 'good' : 'bad';
+}

@@ -1,0 +1,57 @@
+import type { Parsed } from '@footmark/site';
+import { sureText } from '@footmark/words';
+import { MeasureField } from '../controls/MeasureField';
+import { LengthField } from '../controls/unitFields';
+import { useSite } from '../session/siteSession';
+
+type Props = {
+  readonly label: string;
+  readonly unit: 'm' | 'rad' | '1';
+  readonly value: number | undefined;
+  /** The value that holds while none is given. */
+  readonly usual: number;
+  readonly hint: string;
+  readonly onChange: (value: number | undefined) => void;
+};
+
+/** A standard deviation: a length, degrees, or a share in hundredths. */
+export function SigmaField({ unit, usual, ...rest }: Props) {
+  const { units } = useSite();
+  switch (unit) {
+    case 'm':
+      return <LengthField {...rest} placeholder={sureText(usual, units)} />;
+    case 'rad':
+      return <NumberField {...rest} usual={usual} per={Math.PI / 180} mark="°" />;
+    case '1':
+      return <NumberField {...rest} usual={usual} per={1 / 100} mark=" %" />;
+  }
+}
+
+type NumberProps = Omit<Props, 'unit'> & {
+  /** What one of the printed unit is in SI. */
+  readonly per: number;
+  readonly mark: string;
+};
+
+function NumberField({ usual, per, mark, ...rest }: NumberProps) {
+  const print = (value: number) => `${Number((value / per).toPrecision(3))}${mark}`;
+  return (
+    <MeasureField
+      {...rest}
+      placeholder={print(usual)}
+      print={print}
+      parse={(text) => parseNumber(text, mark.trim(), per)}
+    />
+  );
+}
+
+/** A number with or without its unit. */
+function parseNumber(text: string, mark: string, per: number): Parsed {
+  const typed = text.trim();
+  const number = /^(\d+(?:[.,]\d+)?|[.,]\d+)\s*(\D*)$/.exec(typed);
+  if (number === null || !['', mark].includes((number[2] ?? '').trim())) {
+    return { ok: false, code: 'not-a-number', values: { text: typed } };
+  }
+  const value = Number((number[1] ?? '').replace(',', '.')) * per;
+  return value > 0 ? { ok: true, value } : { ok: false, code: 'not-positive', values: { text: typed } };
+}
