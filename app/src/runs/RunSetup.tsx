@@ -1,10 +1,10 @@
 import { kindSpec, type Run, type RunFacts } from '@footmark/site';
-import cards from '../cards/cards.module.css';
 import { Choice } from '../controls/Choice';
 import { Segments } from '../controls/Segments';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { BranchPicker } from './BranchPicker';
+import styles from './runs.module.css';
 import { ZeroFields } from './ZeroFields';
 
 /** Changes a run under a name for the history; false when that is refused. */
@@ -18,7 +18,7 @@ export function RunSetup({ run, change }: Props) {
   const entries = site.features.filter((f) => kindSpec(f.kind).entry);
   return (
     <>
-      <div className={cards.pair}>
+      <div className={styles.fields}>
         <Choice
           label="Went in at"
           options={entries.map((f) => ({ id: f.id, name: f.name || words.featureKindName(f.kind) }))}

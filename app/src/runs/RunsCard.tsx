@@ -1,14 +1,16 @@
 import { addVisit, kindSpec } from '@footmark/site';
-import { CalendarPlus, Plus } from 'lucide-react';
+import { CalendarPlus, Columns2, Plus } from 'lucide-react';
 import { useState } from 'react';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { currentSite, edit, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
+import { openComparison, useComparison } from './comparison';
 import { LooseRuns } from './LooseRuns';
 import { RunCard } from './RunCard';
 import { newVisit, startRun } from './startRun';
 import { VisitSection } from './VisitSection';
+import { comparableVisits, VisitsSideBySide } from './VisitsSideBySide';
 import { visitsLatestFirst } from './visitOrder';
 
 /** The pushes of the camera, by the visit that they were made on. */
@@ -16,7 +18,9 @@ export function RunsCard() {
   const site = useSite();
   const selected = useWorkbench((w) => w.selected);
   const run = selected?.kind === 'run' ? site.runs.find((r) => r.id === selected.id) : undefined;
-  return run === undefined ? <RunList /> : <RunCard key={run.id} run={run} />;
+  const comparing = useComparison((c) => c.isOpen) && comparableVisits(site).length > 1;
+  if (run !== undefined) return <RunCard key={run.id} run={run} />;
+  return comparing ? <VisitsSideBySide /> : <RunList />;
 }
 
 function RunList() {
@@ -58,6 +62,11 @@ function RunList() {
         <Action onPress={beginVisit}>
           <CalendarPlus size={20} aria-hidden /> Add a visit
         </Action>
+        {comparableVisits(site).length < 2 ? null : (
+          <Action onPress={() => openComparison(true)}>
+            <Columns2 size={20} aria-hidden /> Compare two visits
+          </Action>
+        )}
       </div>
     </section>
   );

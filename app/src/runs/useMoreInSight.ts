@@ -25,11 +25,18 @@ export function useMoreInSight<End extends Element>(
     if (end.current === null) return;
     const watch = new IntersectionObserver(
       ([entry]) => entry?.isIntersecting && setWanted((now) => now + AT_A_TIME),
-      { rootMargin: `${NEAR_PX}px` },
+      { root: scrollerOf(end.current), rootMargin: `${NEAR_PX}px` },
     );
     watch.observe(end.current);
     return () => watch.disconnect();
   }, [shown, total]);
   const reach = (index: number) => setWanted((now) => Math.max(now, index + AT_A_TIME / 2));
   return { shown, end, reach };
+}
+
+/** What scrolls an element; null: the page. A margin in which things count as near is one of the scroller, not of the page. */
+function scrollerOf(element: Element): Element | null {
+  for (let box = element.parentElement; box !== null; box = box.parentElement)
+    if (/auto|scroll/.test(getComputedStyle(box).overflowY)) return box;
+  return null;
 }
