@@ -15,6 +15,7 @@ import { FittedHere } from './FittedHere';
 import { GroundSection } from './GroundSection';
 import { LocatesSection } from './LocatesSection';
 import { OffsetSection } from './OffsetSection';
+import { ReachFold } from './ReachFold';
 import { showMark } from './showMark';
 import { TapesList } from './TapesList';
 import { ZoneSection } from './ZoneSection';
@@ -43,6 +44,7 @@ export function MarkCard({ mark }: { readonly mark: Mark }) {
         <FindingRow key={finding.code} finding={finding} />
       ))}
       {place ? <PlaceSections mark={mark} place={place} /> : null}
+      <ReachFold mark={mark} />
       <Fold title="How this came about">
         <dl className={cards.facts}>
           {words.traceSteps(mark, site, derived).map((step) => (

@@ -12,6 +12,7 @@ import type {
   LevelSource,
   Locate,
   Mark,
+  MarkReach,
   MarkState,
   ObservationKind,
   ObservationTag,
@@ -123,6 +124,8 @@ export type Words = {
   accuracyText(accuracy: SiteAccuracy, site: Site): Said;
   /** How far from the computed place a receiver found the sonde, and how it was found. */
   foundText(locate: Locate, site: Site): string;
+  /** Where a mark can be at all by the cable alone, a sentence each. */
+  reachTexts(reach: MarkReach, site: Site): readonly string[];
   /** The nearest of the eight winds to an azimuth (rad) of the plan. */
   windText(azimuth: number): string;
   /** Where a value of a table is known from, in a sentence. */

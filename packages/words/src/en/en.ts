@@ -27,6 +27,7 @@ import { kindNames, layerNames, shapeNames } from './kindNames';
 import { levelSourceName, slopeVerdictNames } from './levelNames';
 import { foundText, windText } from './locateText';
 import { parseProblemText } from './parseProblemText';
+import { reachTexts } from './reachText';
 import { sigmaNames } from './sigmaNames';
 import { tableProblemText } from './tableProblemText';
 import { clearedInText, referenceInText, targetInText } from './thingName';
@@ -80,6 +81,7 @@ export const en: Words = {
   explanationText,
   accuracyText,
   foundText,
+  reachTexts,
   windText,
   basisText,
   zoneSourceName: (source) => zoneSourceNames[source],

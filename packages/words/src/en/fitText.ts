@@ -94,10 +94,12 @@ function fittedText(fit: RunsFit, site: Site): Said {
 function movedText(fit: RunsFit, { units }: Site): string {
   const by = furthestMove(fit);
   if (by === 0)
-    return fit.taken ? 'The marks stand where it puts them.' : 'It leaves the marks where they are.';
+    return fit.taken
+      ? 'The marks stand where it puts them.'
+      : 'Taking the fit leaves the marks where they are.';
   return fit.taken
-    ? `With what is known since, the marks would move by up to ${sureText(by, units)}.`
-    : `It would move the marks by up to ${sureText(by, units)}.`;
+    ? `With what is known since, taking it anew moves the marks by up to ${sureText(by, units)}.`
+    : `Taking the fit moves the marks by up to ${sureText(by, units)}.`;
 }
 
 /** Longest way (m) that a mark or a point of a pipe would move; 0 when nothing would. */
