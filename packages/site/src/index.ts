@@ -21,9 +21,9 @@ export { type InvertAt, invertAt, type ProfileLine, type Sag, spanOf } from './d
 export type { KnownInvert, ProfileDrop, ProfilePoint } from './derive/profilePoints';
 export { type ProfileSlope, type SlopeVerdict, slopeVerdict } from './derive/profileSlopes';
 export { type LevelSource, type PipeSize, pipeSizeAt, type Sounding } from './derive/profileSoundings';
-export type { ReadingTrace } from './derive/readingAlong';
 export { type MarkReach, type ReachContradiction, reachOfMark } from './derive/reach';
 export type { ReachKnown } from './derive/reachKnowns';
+export type { ReadingTrace } from './derive/readingAlong';
 export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
 export type { RouteLeg, RunRoute } from './derive/runRoute';
