@@ -24,6 +24,7 @@ import type {
   ReferencePoint,
   RunEnd,
   RunsFit,
+  SearchZone,
   SettingRow,
   Severity,
   SeverityWord,
@@ -99,6 +100,14 @@ export type Words = {
   clearanceName(clearance: Clearance, site: Site): string;
   /** A tape with the point that it starts from, such as `23′ 6½″ from House corner B`. */
   tieText(tie: Tie, site: Site): string;
+  /** Beside a locate on the plan: its mark, and how far (m) off the computed place it was found where that is told. */
+  locatedText(mark: string, off: number | null, units: Units): string;
+  /** Beside a hole on the plan: its size along and across the pipe. */
+  digText(hole: SearchZone['hole'], units: Units): string;
+  /** On a stretch of that length (m) that no camera has seen. */
+  unseenText(length: number, units: Units): string;
+  /** Beside a line as the evidence puts it; beside what a mark cannot lie outside of. */
+  planLineName(line: 'fitted' | 'reach'): string;
   /** On which side of the line between the two references the mark is. */
   sideText(ties: Ties, site: Site): string;
   /** How a mark's number came about, in the order of the computation; ends where the computation did. */

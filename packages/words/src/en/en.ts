@@ -27,6 +27,7 @@ import { kindNames, layerNames, shapeNames } from './kindNames';
 import { levelSourceName, slopeVerdictNames } from './levelNames';
 import { foundText, windText } from './locateText';
 import { parseProblemText } from './parseProblemText';
+import { digText, locatedText, planLineNames, unseenText } from './planText';
 import { reachTexts } from './reachText';
 import { sigmaNames } from './sigmaNames';
 import { tableProblemText } from './tableProblemText';
@@ -69,6 +70,10 @@ export const en: Words = {
   referenceName: (reference, site) => atStart(referenceInText(reference, site)),
   clearanceName: (clearance, site) => atStart(clearedInText(clearance, site)),
   tieText,
+  locatedText,
+  digText,
+  unseenText,
+  planLineName: (line) => planLineNames[line],
   sideText,
   traceSteps,
   fitText,
