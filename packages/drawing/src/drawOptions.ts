@@ -1,15 +1,35 @@
-import type { ObservationKind, PipeMaterial } from '@footmark/site';
+import type { MarkReach, ObservationKind, PipeMaterial, RunsFit, SearchZone, Units } from '@footmark/site';
 
 /** What the app's language says of things. A word that is absent or empty is left out of its label. */
 export type DrawingWords = Readonly<{
   observation?: (kind: ObservationKind) => string;
   material?: (material: PipeMaterial) => string;
+  /** Beside a locate: the mark that it is of, and how far (m) off the computed place it was found, null to say nothing of that. */
+  located?: (mark: string, off: number | null, units: Units) => string;
+  /** Beside a hole: its size (m) along and across the pipe. */
+  hole?: (hole: SearchZone['hole'], units: Units) => string;
+  /** On a stretch of that length (m) that no camera has seen. */
+  unseen?: (length: number, units: Units) => string;
+  /** Beside a fitted line, and beside the outline that a mark cannot lie outside of. */
+  fitted?: string;
+  reach?: string;
+}>;
+
+/** What to bring out. */
+export type Highlight = Readonly<{
+  /** Its ties, its zone and its hole are drawn, and it is ringed. */
+  mark?: Readonly<{ run: string; id: string }>;
+  /** Id of a feature: a locate says how far off it is. */
+  feature?: string;
 }>;
 
 export type DrawOptions = Readonly<{
   words?: DrawingWords;
-  /** What to bring out. `mark`: its ties are drawn, and it is ringed. */
-  highlight?: Readonly<{ mark?: Readonly<{ run: string; id: string }> }>;
+  highlight?: Highlight;
   /** Whether lengths and bearings are written along walls, boundaries and the pipe. Default true. */
   dimensions?: boolean;
+  /** The runs weighed together: search zones, and where the evidence puts lines and marks. */
+  fit?: RunsFit;
+  /** What the chosen mark, and the pipe to it, cannot lie outside of by lengths of cable alone. */
+  reach?: MarkReach;
 }>;

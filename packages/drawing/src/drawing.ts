@@ -11,7 +11,9 @@ export const layerNames = [
   'services',
   'trees',
   'coverage',
+  'zones',
   'pipe',
+  'fitted',
   'drain',
   'ties',
   'marks',
@@ -33,7 +35,7 @@ export type Bounds = Readonly<{ minX: number; minY: number; maxX: number; maxY: 
 /** A site ready to be painted. Every layer is there, in order, empty ones too. */
 export type Drawing = Readonly<{
   layers: readonly DrawingLayer[];
-  /** Of everything with a place; null for an empty site. Texts and paper sizes are not counted. */
+  /** Of everything with a place; null for an empty site. Texts, paper sizes and zones are not counted. */
   bounds: Bounds | null;
 }>;
 

@@ -28,7 +28,9 @@ export function layerBuilder(): LayerBuilder {
     },
     build: () => {
       const all = [...layers.values()].map((l) => ({ ...l, primitives: fillsFirst(l.primitives) }));
-      return { layers: all, bounds: boundsOf(all.flatMap((l) => l.primitives.flatMap(pointsOf))) };
+      // a zone says how unsure a place is, not how far the site goes
+      const things = all.filter((l) => l.name !== 'zones');
+      return { layers: all, bounds: boundsOf(things.flatMap((l) => l.primitives.flatMap(pointsOf))) };
     },
   };
 }

@@ -7,8 +7,11 @@ const FENCE_CROSS_MM = 0.9;
 const HEDGE_HALF_WIDTH_MM = 1.4;
 const CURB_WIDTH_MM = 0.9;
 const WALL_TOOTH_MM = 1.2;
+const UNSEEN_HALF_WIDTH_MM = 2;
 const SCALLOP_POINTS = 6;
 const RIGHT = Math.PI / 2;
+/** How far (rad) the strokes over what nobody has seen lean to the right of the line. */
+const UNSEEN_LEAN = Math.PI / 4;
 
 type Place = Readonly<{ point: Point; azimuth: number }>;
 
@@ -53,6 +56,13 @@ export function expandPattern(
       ];
     case 'hedge':
       return [lineOf(of, scallops(places, metres(of.spacing), metres(HEDGE_HALF_WIDTH_MM)), true, of.stroke)];
+    case 'unseen':
+      return places.map(({ point, azimuth }) =>
+        bit([
+          pointAtAzimuth(point, azimuth + UNSEEN_LEAN, -metres(UNSEEN_HALF_WIDTH_MM) / Math.sin(UNSEEN_LEAN)),
+          pointAtAzimuth(point, azimuth + UNSEEN_LEAN, metres(UNSEEN_HALF_WIDTH_MM) / Math.sin(UNSEEN_LEAN)),
+        ]),
+      );
     case 'flow':
       return places.map(({ point, azimuth }) => ({
         kind: 'symbol',

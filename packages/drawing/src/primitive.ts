@@ -41,7 +41,7 @@ export type Stroke = Readonly<{ ink: Ink; weight: number; dash?: readonly number
 export type Fill = Readonly<{ ink: Ink; opacity: number; hatch?: 'diagonal' }>;
 
 /** Ornaments that repeat along a line at a paper distance; `expandPattern` makes lines of them for a scale. */
-export type PatternName = 'fence' | 'hedge' | 'curb' | 'retaining-wall' | 'flow';
+export type PatternName = 'fence' | 'hedge' | 'curb' | 'retaining-wall' | 'flow' | 'unseen';
 
 export type LinePrimitive = Readonly<{
   kind: 'line';

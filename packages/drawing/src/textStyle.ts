@@ -10,13 +10,18 @@ export const TEXT_MM = { small: 1.8, landmark: 2.1, main: 2.3, tie: 2.3, mark: 2
 export const PRIORITY = {
   chosenMark: 2000,
   tie: 1900,
+  hole: 1890,
+  offset: 1880,
   defect: 1100,
   landmark: 1000,
+  unseen: 950,
   course: 450,
   pipe: 420,
   wall: 100,
   letters: 80,
   station: 40,
+  fitted: 36,
+  reach: 30,
 } as const;
 
 /** Priority of a thing's name by its layer. */
@@ -32,6 +37,8 @@ export const NAME_PRIORITY: Readonly<Record<LayerName, number>> = {
   pavement: 300,
   notes: 200,
   coverage: 0,
+  zones: 0,
+  fitted: 0,
   ties: 0,
   marks: 0,
 };

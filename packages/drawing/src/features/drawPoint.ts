@@ -1,5 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import type { DerivedFeature, Feature, Site } from '@footmark/site';
+import type { DrawingWords } from '../drawOptions';
 import type { Label } from '../label';
 import type { LayerBuilder } from '../layerBuilder';
 import { PEN } from '../lineTypes';
@@ -14,8 +15,14 @@ import { pointText } from './pointText';
 /** Dashes (mm) round a symbol that was put there by eye: short, as the outline is. */
 const SYMBOL_BY_EYE: readonly number[] = [0.9, 0.6];
 
-/** Draws a point: its symbol, or a tree at its true size, with its name beside it. */
-export function drawPoint(of: DerivedFeature, site: Site, into: LayerBuilder): void {
+/** Draws a point: its symbol, or a tree at its true size, with its name beside it. `off`: see `pointText`. */
+export function drawPoint(
+  of: DerivedFeature,
+  site: Site,
+  words: DrawingWords,
+  off: number | null,
+  into: LayerBuilder,
+): void {
   const [at] = of.points;
   const { feature, spec } = of;
   if (at === undefined) return;
@@ -31,7 +38,7 @@ export function drawPoint(of: DerivedFeature, site: Site, into: LayerBuilder): v
     const target = { kind: 'feature', id: feature.id } as const;
     into.add(spec.layer, { kind: 'symbol', at, symbol: symbolOf(of), azimuth: 0, stroke, target });
   }
-  into.label(spec.layer, ...nameOf(of, at, ink, site));
+  into.label(spec.layer, ...nameOf(of, at, ink, pointText(feature, site, words, off)));
 }
 
 /** The kind's symbol. Throws for one that is not drawn here. */
@@ -65,8 +72,7 @@ function inkOf(feature: Feature): Ink {
   }
 }
 
-function nameOf(of: DerivedFeature, at: Point, ink: Ink, site: Site): readonly Label[] {
-  const text = pointText(of.feature, site);
+function nameOf(of: DerivedFeature, at: Point, ink: Ink, text: string): readonly Label[] {
   if (text === '') return [];
   return [
     {

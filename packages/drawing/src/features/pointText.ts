@@ -1,8 +1,11 @@
 import { type Feature, formatDiameter, formatLength, type ReadingRef, type Site } from '@footmark/site';
+import type { DrawingWords } from '../drawOptions';
 
-/** What is written beside a point: its name, and what a plan gives with it (a trunk's size, a level, the label of the reading that a locate belongs
- * to, a note's text). */
-export function pointText(feature: Feature, site: Site): string {
+/**
+ * What is written beside a point: its name, and what a plan gives with it (a trunk's size, a level, the label of the reading that a locate
+ * belongs to, a note's text). `off`: metres that a locate is said to be off the computed place; null to say nothing of it.
+ */
+export function pointText(feature: Feature, site: Site, words: DrawingWords, off: number | null): string {
   const { units } = site;
   switch (feature.kind) {
     case 'tree': {
@@ -17,8 +20,10 @@ export function pointText(feature: Feature, site: Site): string {
       const style = units.length === 'm' ? 'm' : 'ft';
       return joined(feature.name, level === undefined ? '' : formatLength(level, style));
     }
-    case 'locate':
-      return joined(readingLabel(feature.fields.reading, site), feature.name);
+    case 'locate': {
+      const label = readingLabel(feature.fields.reading, site);
+      return joined(label && (words.located?.(label, off, units) ?? label), feature.name);
+    }
     case 'reference-point':
       return joined(feature.name || feature.fields.what);
     case 'photo-point':

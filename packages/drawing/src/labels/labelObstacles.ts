@@ -5,8 +5,8 @@ import type { Primitive } from '../primitive';
 import { symbols } from '../symbols/symbols';
 import type { Obstacle } from './placedLabel';
 
-/** Texts may stand on these: foliage and tints are pale. */
-const PALE: ReadonlySet<LayerName> = new Set(['coverage', 'trees']);
+/** Texts may stand on lines of these, as on all lines that are not opaque: foliage is pale. */
+const PALE: ReadonlySet<LayerName> = new Set(['trees']);
 
 /** The tapes of a mark are read off the plan: a text on one is as bad as a text on this many plain lines. */
 const TIE_WEIGHT = 4;
@@ -35,9 +35,9 @@ function obstaclesOf(of: Primitive, layer: LayerName, mmPerMetre: number): reado
       if (of.pattern === 'flow') {
         return expandPattern(of, mmPerMetre).flatMap((p) => obstaclesOf(p, layer, mmPerMetre));
       }
-      return strokesOf(of.points, of.closed, 1);
+      return of.pattern === 'unseen' ? [] : strokesOf(of.points, of.closed, 1);
     case 'line':
-      if (PALE.has(layer) || of.stroke === undefined) return [];
+      if (PALE.has(layer) || of.stroke === undefined || of.stroke.opacity !== undefined) return [];
       return strokesOf(of.points, of.closed, layer === 'ties' ? TIE_WEIGHT : 1);
   }
 }

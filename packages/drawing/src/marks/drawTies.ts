@@ -13,7 +13,7 @@ const FROM_MARK_MM = 30;
 const SAME_POINT_M = 1e-4;
 const CHECK: Stroke = { ink: 'survey', weight: PEN.fine, dash: [2.4, 1.2] };
 
-/** Draws the tapes of one mark from their reference points, the check dashed, each with its distance along it. */
+/** Draws the tapes of one mark's paint from their reference points, the check dashed, each with its distance along it. */
 export function drawTies(
   mark: Mark,
   features: Derived['features'],
@@ -21,20 +21,21 @@ export function drawTies(
   into: LayerBuilder,
 ): void {
   const { place, run, reading } = mark;
-  if (place?.ties == null) return;
-  const { pair, check } = place.ties;
+  const { at, ties } = place?.paint ?? place ?? { at: null, ties: null };
+  if (at === null || ties === null) return;
+  const { pair, check } = ties;
   const target = { kind: 'reading', run: run.id, id: reading.id } as const;
   const draw = ({ from, distance }: Tie, stroke: Stroke) => {
-    const azimuth = azimuthBetween(from.at, place.at);
+    const azimuth = azimuthBetween(from.at, at);
     into.add(
       'ties',
-      { kind: 'line', points: [from.at, place.at], closed: false, stroke, target },
+      { kind: 'line', points: [from.at, at], closed: false, stroke, target },
       { kind: 'symbol', at: from.at, symbol: endSymbol(from.at, features), azimuth: 0, stroke: TAPE, target },
     );
     into.label('ties', {
       id: `${run.id}/${reading.id}/tie/${from.key}`,
       text: formatLength(distance, units.length),
-      at: midpoint(from.at, place.at),
+      at: midpoint(from.at, at),
       height: TEXT_MM.tie,
       ink: 'survey',
       weight: 'bold',

@@ -1,4 +1,5 @@
 import type { Point } from '@footmark/geometry';
+import { markSymbolNames } from './markSymbolNames';
 
 export const symbolNames = [
   'cleanout',
@@ -19,24 +20,28 @@ export const symbolNames = [
   'spot-level',
   'note',
   'photo-point',
-  'mark-defect',
-  'mark-landmark',
-  'mark-landmark-around',
   'mark-chosen',
+  'mark-open',
+  'mark-fitted',
+  'fitted-point',
+  'sonde-computed',
+  'stretch-end',
   'tie-end',
   'tie-end-around',
   'flow-arrow',
   'station-tick',
   'pipe-change',
   'pipe-end',
+  ...markSymbolNames,
 ] as const;
 export type SymbolName = (typeof symbolNames)[number];
 
 /**
  * One part of a symbol, in paper mm about (0, 0), y up. `stroke`: outlined with the primitive's stroke; `ink`: filled with its
- * ink; `cover`: filled with the primitive's fill (paper when it has none) and outlined. `weight` multiplies the stroke's.
+ * ink; `cover`: filled with the primitive's fill (paper when it has none) and outlined; `bare`: so filled and not outlined. `weight`
+ * multiplies the stroke's.
  */
-export type SymbolPart = Readonly<{ paint: 'stroke' | 'ink' | 'cover'; weight?: number }> &
+export type SymbolPart = Readonly<{ paint: 'stroke' | 'ink' | 'cover' | 'bare'; weight?: number }> &
   (
     | Readonly<{ kind: 'line'; points: readonly Point[]; closed: boolean }>
     | Readonly<{ kind: 'circle'; centre: Point; radius: number }>

@@ -1,41 +1,13 @@
-import type { Point } from '@footmark/geometry';
 import { crownOutline } from './crown';
 import { strokeLetters } from './letters';
+import { markSymbols } from './markSymbols';
+import { circle, diagonals, line, ORIGIN, ring, square, triangle } from './parts';
 import type { SymbolName, SymbolPart, SymbolShape } from './symbolShape';
-
-const ORIGIN: Point = { x: 0, y: 0 };
-
-function circle(paint: SymbolPart['paint'], radius: number, centre: Point = ORIGIN): SymbolPart {
-  return { paint, kind: 'circle', centre, radius };
-}
-
-function line(paint: SymbolPart['paint'], ...xy: readonly (readonly [number, number])[]): SymbolPart {
-  return { paint, kind: 'line', points: xy.map(([x, y]) => ({ x, y })), closed: false };
-}
-
-function ring(paint: SymbolPart['paint'], ...xy: readonly (readonly [number, number])[]): SymbolPart {
-  return { paint, kind: 'line', points: xy.map(([x, y]) => ({ x, y })), closed: true };
-}
-
-function square(paint: SymbolPart['paint'], half: number): SymbolPart {
-  return ring(paint, [-half, -half], [half, -half], [half, half], [-half, half]);
-}
-
-function triangle(paint: SymbolPart['paint'], radius: number): SymbolPart {
-  const [x, y] = [radius * Math.cos(Math.PI / 6), radius / 2];
-  return ring(paint, [0, radius], [x, -y], [-x, -y]);
-}
-
-/** Two strokes across the middle, to `half` either way on both axes. */
-function diagonals(half: number): readonly SymbolPart[] {
-  return [line('stroke', [-half, -half], [half, half]), line('stroke', [-half, half], [half, -half])];
-}
 
 const paperCrown = crownOutline(ORIGIN, 4, 1.7, 11);
 
 /**
- * The point symbols, in paper mm. Letters and forms are general drafting practice (common practice, no source); the marks are
- * what a paint can draws: a cross in a ring where something is wrong, a ring where something belongs.
+ * The point symbols, in paper mm. Letters and forms are general drafting practice (common practice, no source).
  */
 export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
   cleanout: { parts: [circle('cover', 1.9), ...strokeLetters('CO', 1.3)], clear: 2.1 },
@@ -88,10 +60,7 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
     parts: [ring('cover', [-1.6, -1.1], [1.6, -1.1], [1.6, 1.1], [-1.6, 1.1]), circle('stroke', 0.65)],
     clear: 1.9,
   },
-  'mark-defect': { parts: [circle('cover', 1.7), ...diagonals(1.02)], clear: 2 },
-  'mark-landmark': { parts: [circle('cover', 1.05)], clear: 1.4 },
-  // outside of the largest symbol of the drain but the manhole's
-  'mark-landmark-around': { parts: [circle('stroke', 2.6)], clear: 2.9 },
+  ...markSymbols,
   'mark-chosen': {
     parts: [
       circle('stroke', 3.1),
@@ -102,6 +71,12 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
     ],
     clear: 4,
   },
+  // a ring with gaps: what is below is not painted here
+  'mark-open': { parts: [...gappedRing(1.2), circle('ink', 0.3)], clear: 1.4 },
+  'mark-fitted': { parts: [circle('cover', 0.75)], clear: 0.9 },
+  'fitted-point': { parts: [circle('cover', 0.55)], clear: 0.7 },
+  'sonde-computed': { parts: [circle('ink', 0.45)], clear: 0.5 },
+  'stretch-end': { parts: [line('stroke', [-0.9, 0], [0.9, 0])], clear: 0.9 },
   'tie-end': { parts: [circle('cover', 0.8), circle('ink', 0.3)], clear: 1 },
   'tie-end-around': { parts: [circle('stroke', 2.25)], clear: 2.4 },
   'flow-arrow': { parts: [ring('ink', [0, 1.5], [0.85, -0.9], [0, -0.45], [-0.85, -0.9])], clear: 1.5 },
@@ -112,3 +87,17 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
   },
   'pipe-end': { parts: [line('stroke', [-1, 0], [1, 0])], clear: 1 },
 };
+
+/** Four arcs of a ring, each with as much of a gap after it. */
+function gappedRing(radius: number): readonly SymbolPart[] {
+  const steps = 6;
+  return [0, 1, 2, 3].map((quarter) =>
+    line(
+      'stroke',
+      ...Array.from({ length: steps + 1 }, (_, i): readonly [number, number] => {
+        const angle = (Math.PI / 2) * (quarter - 0.28 + (0.56 * i) / steps);
+        return [radius * Math.cos(angle), radius * Math.sin(angle)];
+      }),
+    ),
+  );
+}
