@@ -16,6 +16,7 @@ export type { OffsetPaint } from './derive/markTies';
 export type { PairExplanation } from './derive/pairExplanations';
 export type { PairSuggestion } from './derive/pairSuggestions';
 export { type PathProfile, type ProfileAt, profileAt } from './derive/profileAt';
+export { type ProfileCrossing, profileCrossings } from './derive/profileCrossings';
 export { type GroundAt, type GroundLine, type GroundMark, groundAt } from './derive/profileGround';
 export { type InvertAt, invertAt, type ProfileLine, type Sag, spanOf } from './derive/profileLine';
 export type { KnownInvert, ProfileDrop, ProfilePoint } from './derive/profilePoints';
@@ -43,6 +44,15 @@ export type { GapEnd, UnseenGap } from './derive/unseen';
 export { compareVisits, type StillThere, type VisitComparison } from './derive/visitComparison';
 export type { VisitThing } from './derive/visitThings';
 export { dependsOn } from './document/dependsOn';
+export {
+  type Dig,
+  type Digging,
+  type OneCall,
+  type Protection,
+  type SiteNote,
+  type Soil,
+  soilIds,
+} from './document/dig';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
 export { feature as featureSchema } from './document/feature';
 export type { FitEvidence, TakenFit } from './document/fit';
@@ -97,6 +107,7 @@ export {
   type TapeMeasure,
   type Units,
 } from './document/site';
+export type { RuleChange, SiteRules } from './document/siteRules';
 export {
   followsPrevious,
   type LegSpot,
@@ -110,6 +121,15 @@ export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
 export type { ValueProblem } from './document/valueProblems';
 export type { Pair, Visit } from './document/visit';
 export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings } from './edits/copyThings';
+export {
+  addDig,
+  addSiteNote,
+  changeDig,
+  changeGround,
+  removeDig,
+  removeSiteNote,
+  setOneCall,
+} from './edits/digEdits';
 export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
 export { addControl, changeControl, removeControl, setNorth } from './edits/frameEdits';
@@ -127,6 +147,7 @@ export {
 } from './edits/pathEdits';
 export { removeThing } from './edits/removeThing';
 export { reversePath } from './edits/reversePath';
+export { changeRule, chooseRuleSet, chooseTreeRule, restoreRule } from './edits/ruleEdits';
 export {
   addReading,
   addReadings,
@@ -209,8 +230,19 @@ export {
 } from './kinds/readingWords';
 export { drainSlopes, leastDrainSlope } from './rules/drainSlopes';
 export { profileRules, wallShares } from './rules/profileRules';
+export { type Rule, ruleOf, ruleValue, treeRuleOf } from './rules/ruleOf';
+export {
+  type RuleGroup,
+  type RuleName,
+  type RuleSetId,
+  ruleGroups,
+  ruleNames,
+  ruleSetIds,
+} from './rules/rules';
 export { type Basis, type SettingRow, settings } from './rules/settings';
+export { sigmaOf } from './rules/sigmaOf';
 export { type SigmaName, sigmaNames, sigmas } from './rules/sigmas';
+export { type TreeRuleId, treeRuleIds } from './rules/treeRules';
 export {
   type ClockRange,
   FOOT_M,

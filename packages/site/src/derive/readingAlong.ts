@@ -83,12 +83,14 @@ export function readingsAlong(
       tail: run.head.length,
       fitted: correction !== null,
     };
-    if (cable < 0) {
+    // before a zero at a point of the plan there may be pipe
+    const beforeZero = cable < 0 && (run.zero.at !== 'point' || along < 0);
+    if (beforeZero) {
       findings.push(finding('reading-before-zero', 'error', at, { reading: counted, zero }));
     } else if (along < 0) {
       findings.push(finding('reading-in-riser', 'error', at, { short: -along }));
     }
-    return { reading, trace, inPipe: cable >= 0 && along >= 0 };
+    return { reading, trace, inPipe: !beforeZero && along >= 0 };
   });
 }
 

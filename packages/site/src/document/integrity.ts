@@ -15,6 +15,7 @@ export type IntegrityProblem = {
     | 'unknown-reading'
     | 'paired-with-itself'
     | 'length-to-itself'
+    | 'dig-out-of-order'
     | 'nothing-before'
     | 'depends-on-itself'
     | 'joins-itself'
@@ -31,6 +32,7 @@ export function integrityProblems(site: Site): readonly IntegrityProblem[] {
     ...danglingRuns(site),
     ...danglingReadings(site),
     ...danglingLengths(site),
+    ...danglingDigs(site),
     ...stretchOrder(site),
     ...circularSpots(site),
     ...circularJoins(site),
@@ -47,6 +49,8 @@ function* duplicateIds(site: Site): Generator<IntegrityProblem> {
   yield* repeated(site.underlays.map((u, i) => ({ id: u.id, path: ['underlays', i] })));
   yield* repeated(site.visits.map((v, i) => ({ id: v.id, path: ['visits', i] })));
   yield* repeated(site.pairs.map((p, i) => ({ id: p.id, path: ['pairs', i] })));
+  yield* repeated(site.digging.digs.map((d, i) => ({ id: d.id, path: ['digging', 'digs', i] })));
+  yield* repeated(site.digging.notes.map((n, i) => ({ id: n.id, path: ['digging', 'notes', i] })));
   yield* repeated(site.frame.control.map((c, i) => ({ id: c.id, path: ['frame', 'control', i] })));
   for (const [i, feature] of site.features.entries()) {
     yield* repeated(feature.vertices.map((v, j) => ({ id: v.id, path: ['features', i, 'vertices', j] })));
@@ -131,6 +135,22 @@ function* danglingReadings(site: Site): Generator<IntegrityProblem> {
   }
   for (const [i, { a, b }] of site.pairs.entries()) {
     if (a.reading === b.reading) yield { code: 'paired-with-itself', path: ['pairs', i], name: a.reading };
+  }
+}
+
+/** Digs stand at readings and on pipes; a trench begins before it ends. */
+function* danglingDigs(site: Site): Generator<IntegrityProblem> {
+  const readings = new Set(site.runs.flatMap((run) => run.readings.map((r) => `${run.id}/${r.id}`)));
+  const paths = new Set(site.paths.map((p) => p.id));
+  for (const [i, dig] of site.digging.digs.entries()) {
+    const here = ['digging', 'digs', i] as const;
+    if (dig.is === 'pit') {
+      const name = `${dig.at.run}/${dig.at.reading}`;
+      if (!readings.has(name)) yield { code: 'unknown-reading', path: [...here, 'at'], name };
+    } else {
+      if (!paths.has(dig.path)) yield { code: 'unknown-path', path: [...here, 'path'], name: dig.path };
+      if (dig.from >= dig.to) yield { code: 'dig-out-of-order', path: [...here, 'to'], name: dig.id };
+    }
   }
 }
 

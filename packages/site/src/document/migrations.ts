@@ -35,6 +35,8 @@ function toVersion2(file: Record<string, unknown>): Record<string, unknown> {
         })
       : file.runs,
     pairs: [],
+    rules: { set: 'us-ipc', changed: [] },
+    digging: { soil: 'not-chosen', disturbed: true, protection: 'slope', digs: [], notes: [] },
     setAside: [],
   };
 }

@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import { sigmaNames } from '../rules/sigmas';
+import { digging } from './dig';
 import { feature } from './feature';
 import { takenFit } from './fit';
 import { frame } from './frame';
 import { path } from './path';
 import { run } from './run';
 import { id, length, line, positiveLength, prose } from './scalars';
+import { siteRules } from './siteRules';
 import { underlay } from './underlay';
 import { pair, visit } from './visit';
 
@@ -65,6 +67,8 @@ export const site = z.strictObject({
   visits: z.array(visit).max(MOST_IN_SITE.visits),
   runs: z.array(run).max(MOST_IN_SITE.runs),
   pairs: z.array(pair).max(MOST_IN_SITE.pairs),
+  rules: siteRules,
+  digging,
   /** Observations that people have set aside, by the names that the fit has for them. */
   setAside: z.array(line).max(10_000),
   /** The fit that was taken last. */

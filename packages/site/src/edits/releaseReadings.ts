@@ -2,18 +2,23 @@ import type { Feature } from '../document/feature';
 import type { ReadingRef } from '../document/readingRef';
 import type { Site } from '../document/site';
 
-/** Frees pairs and locates from readings for which `gone` holds: the pairs go, the locates stay and lose the name. */
+/**
+ * Frees pairs and locates from readings for which `gone` holds: pairs and pits go, the locates stay and lose the
+ * name.
+ */
 export function releaseReadings(
   site: Site,
   gone: (ref: ReadingRef) => boolean,
-): Pick<Site, 'features' | 'pairs'> {
+): Pick<Site, 'features' | 'pairs' | 'digging'> {
   const pairs = site.pairs.filter(({ a, b }) => !gone(a) && !gone(b));
   const features = site.features.map((f): Feature => {
     if (f.kind !== 'locate' || f.fields.reading === undefined || !gone(f.fields.reading)) return f;
     const { reading: _, ...fields } = f.fields;
     return { ...f, fields };
   });
+  const digs = site.digging.digs.filter((dig) => dig.is !== 'pit' || !gone(dig.at));
   return {
+    digging: digs.length === site.digging.digs.length ? site.digging : { ...site.digging, digs },
     pairs: pairs.length === site.pairs.length ? site.pairs : pairs,
     features: features.every((f, i) => f === site.features[i]) ? site.features : features,
   };

@@ -1,4 +1,5 @@
 import type { Point } from '@footmark/geometry';
+import type { Digging } from '../document/dig';
 import type { Edit } from './edit';
 import { unknown } from './edit';
 import { releaseReadings } from './releaseReadings';
@@ -19,7 +20,11 @@ export const removeThing: Edit<{ id: string; places: ReadonlyMap<string, { at: P
     ...freed,
     paths: freed.paths.filter((p) => p.id !== id),
     ...releaseReadings(
-      { ...freed, features: freed.features.filter((f) => f.id !== id) },
+      {
+        ...freed,
+        features: freed.features.filter((f) => f.id !== id),
+        digging: withoutTrenches(freed.digging, id),
+      },
       (ref) => ref.run === id,
     ),
     runs: freed.runs
@@ -36,3 +41,8 @@ export const removeThing: Edit<{ id: string; places: ReadonlyMap<string, { at: P
       ),
   };
 };
+
+function withoutTrenches(digging: Digging, path: string): Digging {
+  const digs = digging.digs.filter((dig) => dig.is !== 'trench' || dig.path !== path);
+  return digs.length === digging.digs.length ? digging : { ...digging, digs };
+}

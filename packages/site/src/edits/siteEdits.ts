@@ -24,6 +24,8 @@ export function newSite(args: { id: string; name: string; createdAt: string; uni
     visits: [],
     runs: [],
     pairs: [],
+    rules: { set: 'us-ipc', changed: [] },
+    digging: { soil: 'not-chosen', disturbed: true, protection: 'slope', digs: [], notes: [] },
     setAside: [],
   };
 }

@@ -75,6 +75,7 @@ export const featureKinds = {
     fields: {
       foundation: choiceField('basement', 'crawl-space', 'slab', 'piers'),
       floorLevel: elevationField(),
+      footingDepth: lengthField(),
     },
   },
   shed: {
@@ -172,7 +173,10 @@ export const featureKinds = {
       species: textField(),
       trunkDiameter: diameterField(),
       stemDiameters: diametersField(),
+      baseDiameter: diameterField(),
       crownSpread: lengthField(),
+      tolerance: choiceField('good', 'moderate', 'poor'),
+      age: choiceField('young', 'mature', 'overmature'),
       condition: choiceField('good', 'fair', 'poor', 'dead'),
       protected: flagField(),
     },

@@ -22,6 +22,7 @@ const numbers: Readonly<Record<string, NumberName>> = {
   along: { name: 'the distance along the line', as: 'length' },
   out: { name: 'the offset from the line', as: 'length' },
   fraction: { name: 'the share of the way', as: 'number' },
+  value: { name: 'the value of a rule', as: 'number' },
   radius: { name: 'the radius', as: 'length' },
   sweep: { name: 'the angle of the curve', as: 'angle' },
   chord: { name: 'the direction of the chord', as: 'angle' },
@@ -88,6 +89,9 @@ const lists: Readonly<Record<string, string>> = {
   pairs: 'pairs',
   knownLengths: 'known lengths of one pipe',
   setAside: 'observations set aside',
+  digs: 'planned digs',
+  notes: 'notes',
+  changed: 'changed rules',
   counters: 'corrected readings',
   evidence: 'observations of a fit',
   drawn: 'points in one line or outline',
@@ -100,6 +104,10 @@ const texts: Readonly<Record<string, string>> = {
   address: 'the address',
   note: 'a note',
   letter: 'the letter of a run',
+  ticket: 'the ticket number',
+  text: 'a note',
+  who: 'the name of who changed a rule',
+  why: 'the reason for a rule’s value',
   observation: 'the name of an observation',
   setAside: 'the name of an observation',
 };
@@ -152,6 +160,8 @@ function reason(problem: EditProblem, units: Units): string {
       return 'a reading would then be paired with itself. Choose a reading of another run.';
     case 'length-to-itself':
       return 'a length of pipe would then begin and end at one point. Choose two.';
+    case 'dig-out-of-order':
+      return 'a trench begins before it ends.';
     case 'duplicate-id':
       return `two things would then have the id ${problem.name}.`;
   }

@@ -11,6 +11,10 @@ export const fieldNames: Record<FieldName, string> = {
   rimLevel: 'Rim level',
   depth: 'Depth',
   material: 'Material',
+  footingDepth: 'Footing, bottom below ground',
+  baseDiameter: 'Diameter above the root flare',
+  tolerance: 'How well its kind stands root loss',
+  age: 'Age',
   species: 'Species',
   trunkDiameter: 'Trunk diameter',
   stemDiameters: 'Diameters of several stems',
@@ -38,6 +42,11 @@ export const fieldNamesByKind: FieldNamesByKind = {
 };
 
 export const choiceNames: Record<ChoiceValue, string> = {
+  // of trees
+  young: 'Young, under a fifth of its life',
+  mature: 'Mature',
+  overmature: 'Overmature, past four fifths of its life',
+  moderate: 'Moderate',
   // foundations
   basement: 'Basement',
   'crawl-space': 'Crawl space',

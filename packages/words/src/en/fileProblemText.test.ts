@@ -100,6 +100,7 @@ describe('a file that is not a sound site', () => {
       'unknown-reading': true,
       'paired-with-itself': true,
       'length-to-itself': true,
+      'dig-out-of-order': true,
       'nothing-before': true,
       'depends-on-itself': true,
       'joins-itself': true,

@@ -14,6 +14,7 @@ const problemNames: Record<FileProblem['code'], (detail: string) => string> = {
   'unknown-reading': (name) => `there is no reading ${JSON.stringify(name)}`,
   'paired-with-itself': (name) => `reading ${JSON.stringify(name)} is paired with itself`,
   'length-to-itself': (name) => `this length begins and ends at point ${JSON.stringify(name)}`,
+  'dig-out-of-order': (name) => `trench ${JSON.stringify(name)} ends before it begins`,
   'nothing-before': (name) =>
     `point ${JSON.stringify(name)} is measured from points before it, and there are too few`,
   'depends-on-itself': (name) => `point ${JSON.stringify(name)} is measured, by way of others, from itself`,

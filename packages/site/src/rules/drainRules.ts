@@ -1,0 +1,75 @@
+import type { SettingRow } from './settings';
+
+const FOOT_M = 0.3048;
+const DEGREE = Math.PI / 180;
+const ipc = (clause: string, basis: SettingRow['basis']) =>
+  ({ title: 'IPC', edition: '2018', clause, basis }) as const;
+
+/**
+ * What a drain itself must be like, by the code that the site's rule set follows. Least slopes by size: `drainSlopes`.
+ */
+export const drainRules = {
+  /** A code leaves this blank for the adopting body: set it to what the local one says. */
+  leastCover: {
+    value: 1 * FOOT_M,
+    unit: 'm',
+    title: 'UPC',
+    edition: '2012',
+    clause: '718.3, not less than 1 ft below the surface',
+    basis: 'read',
+  },
+  frostDepth: {
+    value: 0,
+    unit: 'm',
+    title: 'common practice, no source',
+    edition: '',
+    clause: '',
+    basis: 'practice',
+  },
+  cleanoutSpacing: {
+    value: 100 * FOOT_M,
+    unit: 'm',
+    ...ipc('708.1.1 and 708.1.2, horizontal drains and sewers under 8 in', 'memory'),
+  },
+  cleanoutTurn: {
+    value: 45 * DEGREE,
+    unit: 'rad',
+    ...ipc('708.1.4, each change of direction over 45 degrees', 'read'),
+  },
+  cleanoutTurnGroup: {
+    value: 40 * FOOT_M,
+    unit: 'm',
+    ...ipc('708.1.4, one serves all such changes within 40 ft', 'read'),
+  },
+  /** Sum of turns after which another is asked; 0: turns are not summed. */
+  cleanoutTurnSum: { value: 0, unit: 'rad', ...ipc('708.1.4, turns are not summed', 'read') },
+} as const satisfies Record<string, SettingRow>;
+
+/** Where the uniform code of the western states says otherwise. */
+export const drainRulesUpc = {
+  cleanoutSpacing: {
+    value: 100 * FOOT_M,
+    unit: 'm',
+    title: 'UPC',
+    edition: '2012',
+    clause: '707.4 and 719.1, each 100 ft or fraction',
+    basis: 'read',
+  },
+  cleanoutTurn: {
+    value: Math.PI,
+    unit: 'rad',
+    title: 'UPC',
+    edition: '2012',
+    clause: '707.4, single turns are not asked about',
+    basis: 'read',
+  },
+  cleanoutTurnGroup: { value: 0, unit: 'm', title: 'UPC', edition: '2012', clause: '707.4', basis: 'read' },
+  cleanoutTurnSum: {
+    value: 135 * DEGREE,
+    unit: 'rad',
+    title: 'UPC',
+    edition: '2012',
+    clause: '707.4, an additional one for each aggregate change of more than 135 degrees',
+    basis: 'read',
+  },
+} as const satisfies Partial<Record<keyof typeof drainRules, SettingRow>>;

@@ -1,0 +1,40 @@
+import { drainRules, drainRulesUpc } from './drainRules';
+import { separationRules } from './separationRules';
+import type { SettingRow } from './settings';
+import { type TreeRuleId, treeRules } from './treeRules';
+import { trenchRules } from './trenchRules';
+
+/** What the rules are about, as the page that lists them is divided. */
+export const ruleGroups = {
+  trench: trenchRules,
+  trees: treeRules,
+  separation: separationRules,
+  drain: drainRules,
+} as const;
+export type RuleGroup = keyof typeof ruleGroups;
+
+/** Every rule by its name, as the first rule set has it. */
+export const rules = { ...trenchRules, ...treeRules, ...separationRules, ...drainRules } as const;
+export type RuleName = keyof typeof rules;
+
+export const ruleNames = Object.keys(rules) as unknown as readonly [RuleName, ...RuleName[]]; // keys of a const table
+
+export type RuleSet = {
+  /** Rows that differ from the first set's. */
+  readonly rows: Partial<Record<RuleName, SettingRow>>;
+  readonly treeRule: TreeRuleId;
+};
+
+/**
+ * Rule sets that a site picks from: two US model codes, and for trees and metric sites the British and Australian standards. Model codes
+ * are adopted and amended locally: every value can be changed on a site.
+ */
+export const ruleSets = {
+  'us-ipc': { rows: {}, treeRule: 'critical-root-radius' },
+  'us-upc': { rows: drainRulesUpc, treeRule: 'critical-root-radius' },
+  britain: { rows: {}, treeRule: 'bs-5837' },
+  australia: { rows: {}, treeRule: 'as-4970' },
+} as const satisfies Record<string, RuleSet>;
+export type RuleSetId = keyof typeof ruleSets;
+
+export const ruleSetIds = Object.keys(ruleSets) as unknown as readonly [RuleSetId, ...RuleSetId[]]; // keys of a const table

@@ -1,0 +1,82 @@
+import type { SettingRow } from './settings';
+
+const FOOT_M = 0.3048;
+const INCH_M = 0.0254;
+const practice = { title: 'common practice, no source', edition: '', clause: '', basis: 'practice' } as const;
+const ipc = (clause: string, basis: SettingRow['basis']) =>
+  ({ title: 'IPC', edition: '2012', clause, basis }) as const;
+const upc = (clause: string, basis: SettingRow['basis']) =>
+  ({ title: 'UPC', edition: '2012', clause, basis }) as const;
+
+/** How far a sewer and a dig keep from other things, edge to edge. */
+export const separationRules = {
+  waterService: {
+    value: 5 * FOOT_M,
+    unit: 'm',
+    ...ipc('603.2, water service and building sewer side by side', 'read'),
+  },
+  waterAbove: {
+    value: 12 * INCH_M,
+    unit: 'm',
+    ...ipc('603.2 exception 1, bottom of water over top of sewer', 'memory'),
+  },
+  waterSleeve: {
+    value: 5 * FOOT_M,
+    unit: 'm',
+    ...ipc('603.2, a crossing water pipe sleeved to each side', 'memory'),
+  },
+  waterMain: {
+    value: 10 * FOOT_M,
+    unit: 'm',
+    title: 'Ten States Standards',
+    edition: '',
+    clause: 'Water Works 8.8.2, mains: a caution for laterals',
+    basis: 'read',
+  },
+  waterMainCrossing: {
+    value: 18 * INCH_M,
+    unit: 'm',
+    title: 'Ten States Standards',
+    edition: '',
+    clause: 'Water Works 8.8.3, mains: a caution for laterals',
+    basis: 'read',
+  },
+  building: { value: 2 * FOOT_M, unit: 'm', ...upc('718.3, sewer and building', 'read') },
+  bearingWall: {
+    value: 3 * FOOT_M,
+    unit: 'm',
+    title: 'Sewer-use ordinances after the EPA model',
+    edition: '',
+    clause: 'not parallel to and within 3 ft of a bearing wall it might weaken',
+    basis: 'read',
+  },
+  well: {
+    value: 50 * FOOT_M,
+    unit: 'm',
+    ...upc('Table 721.1, water supply well and building sewer', 'memory'),
+  },
+  propertyLine: {
+    value: 0,
+    unit: 'm',
+    ...upc('Table 721.1, property line adjoining private land: clear of it', 'memory'),
+  },
+  pavement: { value: 0, unit: 'm', ...practice },
+  otherService: { value: 1 * FOOT_M, unit: 'm', ...practice },
+  /** Half width of the tolerance zone beyond the outside of a service; a state's law says how much. */
+  toleranceZone: {
+    value: 24 * INCH_M,
+    unit: 'm',
+    title: 'State one-call laws',
+    edition: '',
+    clause: 'such as FL, SC, NY: 24 in',
+    basis: 'read',
+  },
+  toleranceFloor: {
+    value: 18 * INCH_M,
+    unit: 'm',
+    title: 'Common Ground Alliance, Best Practices',
+    edition: '',
+    clause: '5-19, width of the facility and 18 in to each side, unless the state says more',
+    basis: 'read',
+  },
+} as const satisfies Record<string, SettingRow>;
