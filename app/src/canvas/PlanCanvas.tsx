@@ -2,6 +2,7 @@ import type { Drawing } from '@footmark/drawing';
 import type Konva from 'konva';
 import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
+import { useFit } from '../fit/fitSession';
 import { boundsToShow } from '../pictures/boundsToShow';
 import { paintPictureInHand, paintPictures, usePictureChanges } from '../pictures/paintPictures';
 import { usePicking } from '../session/picking';
@@ -41,13 +42,14 @@ export function PlanCanvas() {
   const { selected, group, vertex, tool, hiddenLayers } = useWorkbench();
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
+  const { fit } = useFit();
   usePictureChanges();
   const box = useRef<HTMLDivElement>(null);
   const stage = useRef<Konva.Stage>(null);
 
   const drawing = useMemo(
-    () => drawingOf(site, derived, selected, hiddenLayers),
-    [site, derived, selected, hiddenLayers],
+    () => drawingOf(site, derived, selected, fit, hiddenLayers),
+    [site, derived, selected, fit, hiddenLayers],
   );
   const draft = useMemo(() => placesInHand(site, tool), [site, tool]);
   const measure = useMemo(() => textMeasurer(scratchContext()), []);

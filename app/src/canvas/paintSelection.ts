@@ -16,7 +16,7 @@ export function paintSelection(overlay: Overlay, moved: Places | null, setting: 
   }
   if (selected?.kind === 'reading') {
     const mark = derived.marks.find((m) => m.reading.id === selected.id);
-    if (mark?.place) paintRing(mark.place.at, 17, setting);
+    if (mark?.place) paintRing(mark.place.paint?.at ?? mark.place.at, 17, setting);
   }
 }
 

@@ -93,11 +93,12 @@ function paintParts(primitive: SymbolPrimitive, pxPerMm: number, { context, pale
       context.fill();
       continue;
     }
-    if (part.paint === 'cover') {
+    if (part.paint !== 'stroke') {
       context.fillStyle = palette[fill?.ink ?? 'paper'];
       context.globalAlpha = fill?.opacity ?? 1;
       context.fill();
       context.globalAlpha = 1;
+      if (part.paint === 'bare') continue;
     }
     // what was placed by eye has a dashed rim
     context.setLineDash(part.paint === 'cover' && stroke.dash !== undefined ? [...stroke.dash] : []);

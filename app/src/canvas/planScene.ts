@@ -1,6 +1,7 @@
 import {
   type Drawing,
   draw,
+  type Highlight,
   type Label,
   type LayerName,
   labelObstacles,
@@ -8,23 +9,50 @@ import {
   type PlacedLabel,
   placeLabels,
 } from '@footmark/drawing';
-import type { Derived, Site, Target } from '@footmark/site';
+import {
+  type Derived,
+  type MarkReach,
+  type RunsFit,
+  reachOfMark,
+  type Site,
+  type Target,
+} from '@footmark/site';
 import { drawingWords } from './drawingWords';
 
-/** The drawing of a site, with the ties of the chosen mark, without the layers that are hidden. */
+/** The drawing of a site, with the ties, zone and hole of the chosen mark, without the layers that are hidden. */
 export function drawingOf(
   site: Site,
   derived: Derived,
   selected: Target | null,
+  fit: RunsFit | null,
   hidden: ReadonlySet<LayerName>,
 ): Drawing {
-  const mark = selected?.kind === 'reading' ? { run: selected.run, id: selected.id } : undefined;
+  const reach = hidden.has('zones') ? null : reachOfChosen(site, derived, selected);
   const drawing = draw(site, derived, {
     words: drawingWords,
-    ...(mark === undefined ? {} : { highlight: { mark } }),
+    highlight: highlightOf(selected),
+    ...(fit === null ? {} : { fit }),
+    ...(reach === null ? {} : { reach }),
   });
   if (hidden.size === 0) return drawing;
   return { ...drawing, layers: drawing.layers.filter((layer) => !hidden.has(layer.name)) };
+}
+
+function highlightOf(selected: Target | null): Highlight {
+  switch (selected?.kind) {
+    case 'reading':
+      return { mark: { run: selected.run, id: selected.id } };
+    case 'feature':
+      return { feature: selected.id };
+    default:
+      return {};
+  }
+}
+
+function reachOfChosen(site: Site, derived: Derived, selected: Target | null): MarkReach | null {
+  if (selected?.kind !== 'reading') return null;
+  const mark = derived.marks.find((m) => m.run.id === selected.run && m.reading.id === selected.id);
+  return mark === undefined ? null : reachOfMark(site, derived, mark);
 }
 
 /** Labels of all layers placed for a scale. */
