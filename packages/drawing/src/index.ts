@@ -15,6 +15,7 @@ export { labelObstacles } from './labels/labelObstacles';
 export type { LabelSetting, MeasureText, Obstacle, PlacedLabel } from './labels/placedLabel';
 export { placeLabels } from './labels/placeLabels';
 export { expandPattern } from './pattern';
+export { stationText } from './pipe/stationText';
 export {
   type CirclePrimitive,
   type Fill,
@@ -27,5 +28,7 @@ export {
   type Stroke,
   type SymbolPrimitive,
 } from './primitive';
+export { drawProfile, type ProfileDrawing } from './profile/drawProfile';
+export { services } from './services';
 export { type SymbolName, type SymbolPart, type SymbolShape, symbolNames } from './symbols/symbolShape';
 export { symbols } from './symbols/symbols';

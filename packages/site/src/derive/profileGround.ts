@@ -33,7 +33,7 @@ export type GroundLine = {
   readonly indoors: readonly Indoors[];
 };
 
-/** `between`: interpolated along the pipe between two levelled points; else held level from one nearby. */
+/** `between`: at a levelled point, or interpolated along the pipe between two; else held level from one nearby. */
 export type GroundAt = { readonly level: number; readonly sigma: number; readonly between: boolean };
 
 /** Levelled points nearer than this (m) along the pipe count as one: two sides of the same place. */
@@ -149,6 +149,7 @@ export function groundAt(ground: GroundLine, station: number): GroundAt | null {
   const next = ground.marks.findIndex((m) => m.station >= station);
   const b = ground.marks[next];
   const a = next === -1 ? ground.marks.at(-1) : ground.marks[next - 1];
+  if (b?.station === station) return { level: b.level, sigma: b.sigma, between: true };
   if (a !== undefined && b !== undefined && b.station - a.station <= groundGap.value) {
     const gap = b.station - a.station;
     const t = (station - a.station) / gap;
