@@ -5,6 +5,7 @@ import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useFit } from '../fit/fitSession';
 import { boundsToShow } from '../pictures/boundsToShow';
 import { paintPictureInHand, paintPictures, usePictureChanges } from '../pictures/paintPictures';
+import { useProfilePointer } from '../profile/profilePointer';
 import { usePicking } from '../session/picking';
 import { useDerived, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
@@ -74,6 +75,7 @@ export function PlanCanvas() {
     landing: null,
     moved: null,
     marquee: null,
+    pointer: null,
   });
 
   const setting = (context: Konva.Context) => ({
@@ -124,6 +126,16 @@ export function PlanCanvas() {
     watch.observe(element);
     return () => watch.disconnect();
   }, []);
+
+  // the place that the profile shows moves with the hand: it is painted without a render
+  useEffect(
+    () =>
+      useProfilePointer.subscribe(({ place }) => {
+        live.current = { ...live.current, pointer: place };
+        stage.current?.getLayers()[1]?.batchDraw();
+      }),
+    [],
+  );
 
   // labels are measured anew when the lettering has come
   useEffect(() => {

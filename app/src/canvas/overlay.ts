@@ -1,5 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import { type Derived, pointOwners, refKey, type Site, type Target } from '@footmark/site';
+import type { PipePlace } from '../profile/profilePointer';
 import type { Candidates } from '../session/picking';
 import type { Landing, Tool } from '../tools/tool';
 
@@ -30,6 +31,8 @@ export type InMotion = {
   /** While dragging: new places by `of/at`. */
   readonly moved: Places | null;
   readonly marquee: Marquee | null;
+  /** The place of a pipe that the profile shows. */
+  readonly pointer: PipePlace | null;
 };
 
 /** A point of a chosen thing that can be held. */

@@ -1,3 +1,6 @@
+import { stationText } from '@footmark/drawing';
+import { locate } from '@footmark/geometry';
+import type { PipePlace } from '../profile/profilePointer';
 import type { Candidates } from '../session/picking';
 import { planToScreen } from './camera';
 import type { InMotion, Marquee, Overlay } from './overlay';
@@ -12,6 +15,21 @@ export function paintOverlay(overlay: Overlay, motion: InMotion, setting: PaintS
   paintDraft(overlay, motion.landing, setting);
   paintCandidates(overlay.candidates, setting);
   if (motion.marquee !== null) paintMarquee(motion.marquee, setting);
+  if (motion.pointer !== null) paintPointer(motion.pointer, overlay, setting);
+}
+
+/** The place that the profile shows, with its station. */
+function paintPointer({ path, station }: PipePlace, { site, derived }: Overlay, setting: PaintSetting): void {
+  const line = derived.paths.get(path)?.line;
+  if (line === undefined) return;
+  const { point } = locate(line, station);
+  const at = planToScreen(setting.camera, setting.size, point);
+  setting.context.beginPath();
+  setting.context.arc(at.x, at.y, 4, 0, 2 * Math.PI);
+  setting.context.fillStyle = setting.palette.chosen;
+  setting.context.fill();
+  paintRing(point, 11, setting);
+  paintTag(stationText(station, site.units), at, setting);
 }
 
 function paintCandidates(candidates: Candidates | null, setting: PaintSetting): void {

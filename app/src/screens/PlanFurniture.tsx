@@ -1,10 +1,11 @@
 import { FOOT_M } from '@footmark/site';
-import { BoxSelect, Layers, Maximize, Minus, Plus, Ruler } from 'lucide-react';
+import { BoxSelect, Layers, Maximize, Minus, Plus, Ruler, TrendingDown } from 'lucide-react';
 import { usePlanView, zoomView } from '../canvas/planView';
 import { showAll } from '../canvas/showAll';
 import { Action } from '../controls/Action';
 import { Toggle } from '../controls/Toggle';
 import { NorthArrow } from '../earth/NorthArrow';
+import { toggleProfile, useProfileView } from '../profile/profileView';
 import { useSite } from '../session/siteSession';
 import { take, toggleLeaf, useWorkbench } from '../session/workbench';
 import { toggleMeasure } from '../tools/useTool';
@@ -53,6 +54,7 @@ function PlanTools() {
   const tool = useWorkbench((w) => w.tool);
   const gathering = useWorkbench((w) => w.gathering);
   const leaf = useWorkbench((w) => w.leaf);
+  const profile = useProfileView((v) => v.isOpen);
   const gather = () => {
     if (tool !== null) take(null);
     useWorkbench.setState({ gathering: !gathering });
@@ -67,6 +69,9 @@ function PlanTools() {
       </Toggle>
       <Toggle label="Layers" isOn={leaf === 'layers'} onPress={() => toggleLeaf('layers')}>
         <Layers size={20} aria-hidden />
+      </Toggle>
+      <Toggle label="Profile" isOn={profile} onPress={toggleProfile}>
+        <TrendingDown size={20} aria-hidden />
       </Toggle>
     </div>
   );

@@ -5,9 +5,11 @@ import { PlanCanvas } from '../canvas/PlanCanvas';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { usePictureArrivals } from '../pictures/usePictureArrivals';
+import { ProfileStrip } from '../profile/ProfileStrip';
+import { startProfile } from '../profile/profileView';
 import { unsavedStateOf } from '../session/autosave';
 import { lockSite, type SiteLock } from '../session/siteLock';
-import { openInSession, useSiteSession } from '../session/siteSession';
+import { derivedFrom, openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
 import { loadSite } from '../storage/siteStore';
 import { CardPane } from './CardPane';
@@ -57,6 +59,7 @@ export function SiteScreen({ id }: { readonly id: string }) {
           setTrouble(null);
           usePlanView.setState({ camera: null });
           openInSession(loaded);
+          startProfile(derivedFrom(loaded));
           goTo('yard');
         } else setTrouble(loaded);
       }
@@ -127,11 +130,14 @@ function OpenSite() {
   return (
     <div className={styles.screen}>
       <TitleStrip />
-      <main ref={plan} className={styles.plan} aria-label="Plan">
-        <PlanCanvas />
-        <PlanFurniture />
-        <Notice />
-      </main>
+      <div className={styles.work}>
+        <main ref={plan} className={styles.plan} aria-label="Plan">
+          <PlanCanvas />
+          <PlanFurniture />
+          <Notice />
+        </main>
+        <ProfileStrip plan={plan} />
+      </div>
       <CardPane />
     </div>
   );

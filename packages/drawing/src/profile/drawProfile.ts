@@ -1,10 +1,7 @@
-import type { PathProfile, ProfileAt } from '@footmark/site';
+import { type PathProfile, type ProfileAt, WITHIN_95 } from '@footmark/site';
 import { PEN } from '../lineTypes';
 import type { Fill, LinePrimitive, Stroke } from '../primitive';
 import { profileSamples } from './profileSamples';
-
-/** Of a normal error, 95 % lies within this many standard deviations. */
-const WITHIN_95 = 1.96;
 
 const GROUND: Stroke = { ink: 'ink', weight: PEN.medium };
 const GROUND_HELD: Stroke = { ink: 'assumed', weight: PEN.fine, dash: [2.2, 1.1] };

@@ -20,7 +20,7 @@ export type ProfileSlope = {
   readonly verdict: SlopeVerdict;
 };
 
-/** Of a normal error, 95 % lies within this many standard deviations. */
+/** Of a normal error, 95 % lies within this many standard deviations on either side. */
 export const WITHIN_95 = 1.96;
 
 /** Slopes that differ by less than this are the same: rounding, not a measurement. */

@@ -5,6 +5,7 @@ import {
   type Site,
   settings,
   type Target,
+  WITHIN_95,
 } from '@footmark/site';
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
@@ -27,9 +28,6 @@ type Speech = {
 type Sentences = {
   readonly [Code in FindingCode]: (values: FindingOf<Code>['values'], speech: Speech) => Said;
 };
-
-/** Of a normal error, 95 % lies within this many standard deviations. */
-const WITHIN_95 = 1.96;
 
 const goodCut = `${angleText(settings.weakCutBelow.value)} to ${angleText(settings.weakCutAbove.value)}`;
 

@@ -1,0 +1,36 @@
+import { type PathProfile, profileAt } from '@footmark/site';
+import { useDerived, useSite } from '../session/siteSession';
+import { useWorkbench } from '../session/workbench';
+import styles from './profile.module.css';
+import { useProfilePointer } from './profilePointer';
+import { readoutOf, slopeSaid } from './profileText';
+
+/** What the profile says of the place that is shown, else of the chosen mark; of none, how the pipe falls as a whole. */
+export function ProfileReadout({ profile }: { readonly profile: PathProfile }) {
+  const { units } = useSite();
+  const { marks } = useDerived();
+  const selected = useWorkbench((w) => w.selected);
+  const pointed = useProfilePointer((p) => p.place);
+  const chosen = marks.find((m) => selected?.kind === 'reading' && m.reading.id === selected.id)?.place;
+  const place = pointed ?? chosen;
+  if (place?.path === profile.path) {
+    const station = Math.min(place.station, profile.length);
+    return (
+      <dl className={styles.readout}>
+        {readoutOf(profileAt(profile, station), profile, units).map(({ label, value, forWide }) => (
+          <div key={label} className={forWide ? styles.wideOnly : undefined}>
+            <dt>{label}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    );
+  }
+  return <p className={styles.whole}>{wholeOf(profile)}</p>;
+}
+
+function wholeOf({ heights, whole, points }: PathProfile): string {
+  if (heights === 'below-ground') return 'Depths below the ground, which is taken as even';
+  if (whole !== null) return `Falls ${slopeSaid(whole)}`;
+  return points.length === 1 ? 'One level is known; the rest is assumed' : 'No level is known';
+}
