@@ -1,16 +1,18 @@
 import { changePath, type Path, reversePath } from '@footmark/site';
 import { lengthText } from '@footmark/words';
-import { ArrowLeft, ArrowLeftRight, Trash2 } from 'lucide-react';
+import { ArrowLeft, ArrowLeftRight, Trash2, TrendingDown } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { TextLine } from '../controls/TextLine';
 import { LengthField } from '../controls/unitFields';
+import { openProfile, useProfileView } from '../profile/profileView';
 import { removeThings } from '../session/chosenThings';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
+import { KnownLengths } from './KnownLengths';
 import { StretchTable } from './StretchTable';
 import { ThingActions } from './ThingActions';
 import { VertexList } from './VertexList';
@@ -29,6 +31,7 @@ export function PathCard({ path }: { readonly path: Path }) {
       reversePath(s, { id: path.id, length: curve?.length ?? 0, places: derivedFrom(s).points }),
     );
   const remove = () => removeThings([path.id]);
+  const profileOpen = useProfileView((v) => v.isOpen);
   return (
     <section className={styles.card} aria-label={path.name || 'Pipe'}>
       <div className={styles.head}>
@@ -43,6 +46,13 @@ export function PathCard({ path }: { readonly path: Path }) {
         {path.name || 'Pipe'}
         {curve ? `, ${lengthText(curve.length, site.units)}` : ''}
       </h2>
+      {curve === undefined || profileOpen ? null : (
+        <div className={styles.actions}>
+          <Action onPress={() => openProfile(path.id)}>
+            <TrendingDown size={18} aria-hidden /> Show its profile
+          </Action>
+        </div>
+      )}
       {about.map((finding) => (
         <FindingRow key={finding.code} finding={finding} />
       ))}
@@ -80,6 +90,10 @@ export function PathCard({ path }: { readonly path: Path }) {
       <div className={styles.section}>
         <h3>Points, with the flow</h3>
         <VertexList owner={path} closed={false} />
+      </div>
+      <div className={styles.section}>
+        <h3>Known lengths</h3>
+        <KnownLengths key={path.vertices.length} path={path} curve={curve} />
       </div>
       {path.locked || curve === undefined ? null : (
         <div className={styles.actions}>
