@@ -9,10 +9,11 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
   route: ['geometry'],
   site: ['adjust', 'geometry', 'route'],
-  words: ['site'],
-  drawing: ['geometry', 'site', 'words'],
-  exchange: ['drawing', 'geometry', 'site', 'words'],
-  report: ['exchange', 'geometry', 'site', 'words'],
+  dig: ['geometry', 'site'],
+  words: ['dig', 'site'],
+  drawing: ['dig', 'geometry', 'site', 'words'],
+  exchange: ['dig', 'drawing', 'geometry', 'site', 'words'],
+  report: ['dig', 'exchange', 'geometry', 'site', 'words'],
 };
 
 /** Runs on Node, from a command line; every other package runs anywhere. */

@@ -1,0 +1,1 @@
+export type { DigFinding, DigSeverity } from './digFinding';
