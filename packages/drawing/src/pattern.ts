@@ -7,7 +7,7 @@ const FENCE_CROSS_MM = 0.9;
 const HEDGE_HALF_WIDTH_MM = 1.4;
 const CURB_WIDTH_MM = 0.9;
 const WALL_TOOTH_MM = 1.2;
-const UNSEEN_HALF_WIDTH_MM = 2;
+const UNSEEN_HALF_WIDTH_MM = 1.6;
 const SCALLOP_POINTS = 6;
 const RIGHT = Math.PI / 2;
 /** How far (rad) the strokes over what nobody has seen lean to the right of the line. */

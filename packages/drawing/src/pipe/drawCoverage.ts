@@ -6,13 +6,14 @@ import { PEN } from '../lineTypes';
 import type { Stroke } from '../primitive';
 import { PRIORITY, TEXT_MM } from '../textStyle';
 import { SAGITTA_M } from './drawPath';
+import { longestStraight } from './longestStraight';
 
 /** A broad pale band under the pipe, stronger where more than one run has been. */
 const BAND = { ink: 'sewer', weight: 4 } as const;
 const SEEN = { once: 0.16, again: 0.3 } as const;
 /** Strokes across the pipe where nobody has looked, this far apart (mm). */
-const UNSEEN: Stroke = { ink: 'warning', weight: PEN.fine };
-const UNSEEN_SPACING_MM = 1.8;
+const UNSEEN: Stroke = { ink: 'warning', weight: PEN.medium };
+const UNSEEN_SPACING_MM = 2.2;
 
 /** Draws where cameras have been, and what no camera has seen: that is a gap only where there is something that one has. */
 export function drawCoverage(
@@ -59,7 +60,9 @@ function drawGap(
     stroke: UNSEEN,
     target,
   });
-  const { point, azimuth } = locate(on.line, (from + to) / 2);
+  const straight = longestStraight(on.line, from, to);
+  if (straight === null) return;
+  const { point, azimuth } = locate(on.line, (straight.from + straight.to) / 2);
   into.label('coverage', {
     id: `${path}/unseen/${from.toFixed(3)}`,
     text: words.unseen?.(to - from, units) || '?',
@@ -70,7 +73,7 @@ function drawGap(
     weight: 'bold',
     priority: PRIORITY.unseen,
     seat: 'on-line',
-    along: { azimuth, span: to - from },
+    along: { azimuth, span: straight.to - straight.from },
     clear: 0,
     whenCrowded: 'leave-out',
     target,

@@ -25,7 +25,6 @@ export const symbolNames = [
   'mark-fitted',
   'fitted-point',
   'sonde-computed',
-  'stretch-end',
   'tie-end',
   'tie-end-around',
   'flow-arrow',

@@ -76,7 +76,6 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
   'mark-fitted': { parts: [circle('cover', 0.75)], clear: 0.9 },
   'fitted-point': { parts: [circle('cover', 0.55)], clear: 0.7 },
   'sonde-computed': { parts: [circle('ink', 0.45)], clear: 0.5 },
-  'stretch-end': { parts: [line('stroke', [-0.9, 0], [0.9, 0])], clear: 0.9 },
   'tie-end': { parts: [circle('cover', 0.8), circle('ink', 0.3)], clear: 1 },
   'tie-end-around': { parts: [circle('stroke', 2.25)], clear: 2.4 },
   'flow-arrow': { parts: [ring('ink', [0, 1.5], [0.85, -0.9], [0, -0.45], [-0.85, -0.9])], clear: 1.5 },
