@@ -1,5 +1,6 @@
 import type { Site } from '../document/site';
-import { apartSigma } from './alongSigma';
+import { sigmaOf } from '../rules/sigmaOf';
+import { alongSigma } from './alongSigma';
 import type { SeenStretch } from './coverage';
 import type { Mark } from './marks';
 import { type Candidate, orderedMatch } from './orderedMatch';
@@ -71,10 +72,7 @@ function matchThings(
   was: readonly VisitThing[],
   is: readonly VisitThing[],
 ): readonly StillThere[] {
-  const paired = was.flatMap((before) => {
-    const after = is.find((other) => arePaired(site, before, other));
-    return after === undefined ? [] : [stillThere(site, before, after)];
-  });
+  const paired = pairedThings(site, was, is).map(([before, after]) => stillThere(site, before, after));
   const known = new Set(paired.flatMap((s) => [s.before, s.after]));
   const rows = new Map<string, { was: VisitThing[]; is: VisitThing[] }>();
   const rowOf = ({ path, seen }: VisitThing) => {
@@ -89,34 +87,67 @@ function matchThings(
 }
 
 function matchRow(site: Site, was: readonly VisitThing[], is: readonly VisitThing[]): readonly StillThere[] {
-  const along = (things: readonly VisitThing[]) => things.toSorted((a, b) => middleOf(a) - middleOf(b));
+  const [befores, afters] = [was, is].map((things) =>
+    things
+      .toSorted((a, b) => middleOf(a) - middleOf(b))
+      .map((thing) => ({ thing, middle: middleOf(thing), sigma: sigmaOfThing(site, thing) })),
+  );
+  const look = sigmaOf(site, 'sameThing');
   const candidates: (StillThere & Candidate)[] = [];
-  for (const [i, before] of along(was).entries()) {
-    for (const [j, after] of along(is).entries()) {
-      const still = stillThere(site, before, after);
-      const share = Math.abs(still.moved) / searchDistance(still.sigma);
-      if (share < 1) candidates.push({ ...still, i, j, gain: 1 - share * share });
+  for (const [i, before] of befores?.entries() ?? []) {
+    for (const [j, after] of afters?.entries() ?? []) {
+      const moved = after.middle - before.middle;
+      const sigma = Math.sqrt(before.sigma ** 2 + after.sigma ** 2 + look ** 2);
+      const share = Math.abs(moved) / searchDistance(sigma);
+      if (share >= 1) continue;
+      candidates.push({
+        before: before.thing,
+        after: after.thing,
+        moved,
+        sigma,
+        i,
+        j,
+        gain: 1 - share * share,
+      });
     }
   }
   return orderedMatch(candidates).map(({ before, after, moved, sigma }) => ({ before, after, moved, sigma }));
 }
 
+/** Of its place along the pipe, as the first run had it. */
+function sigmaOfThing(site: Site, { marks: [mark] }: VisitThing): number {
+  return mark === undefined ? 0 : alongSigma(site, mark);
+}
+
 function stillThere(site: Site, before: VisitThing, after: VisitThing): StillThere {
-  const [a, b] = [before.marks[0], after.marks[0]];
   return {
     before,
     after,
     moved: middleOf(after) - middleOf(before),
-    sigma: a === undefined || b === undefined ? 0 : apartSigma(site, a, b),
+    sigma: Math.hypot(sigmaOfThing(site, before), sigmaOfThing(site, after), sigmaOf(site, 'sameThing')),
   };
 }
 
-function arePaired(site: Site, before: VisitThing, after: VisitThing): boolean {
-  const has = (thing: VisitThing, reading: string) => thing.marks.some((m) => m.reading.id === reading);
-  return site.pairs.some(
-    ({ a, b }) =>
-      (has(before, a.reading) && has(after, b.reading)) || (has(before, b.reading) && has(after, a.reading)),
-  );
+/** The things of both visits that a pair says are one, each once. */
+function pairedThings(
+  site: Site,
+  was: readonly VisitThing[],
+  is: readonly VisitThing[],
+): readonly (readonly [before: VisitThing, after: VisitThing])[] {
+  const byReading = (things: readonly VisitThing[]) =>
+    new Map(things.flatMap((thing) => thing.marks.map((m) => [m.reading.id, thing] as const)));
+  const [befores, afters] = [byReading(was), byReading(is)];
+  const found = new Map<VisitThing, VisitThing>();
+  const used = new Set<VisitThing>();
+  for (const { a, b } of site.pairs) {
+    const before = befores.get(a.reading) ?? befores.get(b.reading);
+    const after = afters.get(b.reading) ?? afters.get(a.reading);
+    if (before === undefined || after === undefined || before.path !== after.path) continue;
+    if (found.has(before) || used.has(after)) continue;
+    found.set(before, after);
+    used.add(after);
+  }
+  return [...found];
 }
 
 function middleOf({ from, to }: VisitThing): number {
