@@ -13,10 +13,12 @@ type Props = {
   /** What is to be said of it. */
   readonly note: string;
   readonly isOdd?: boolean;
+  /** There is much to say: whether it counts stands below it. */
+  readonly isLong?: boolean;
 };
 
 /** An observation of the fit: a tap shows where it is, and it can be set aside. */
-export function EvidenceRow({ tag, observation, note, isOdd = false }: Props) {
+export function EvidenceRow({ tag, observation, note, isOdd = false, isLong = false }: Props) {
   const site = useSite();
   const name = words.evidenceName(tag, site);
   const aside = site.setAside.includes(observation);
@@ -26,7 +28,7 @@ export function EvidenceRow({ tag, observation, note, isOdd = false }: Props) {
       {...(aside ? { 'data-aside': true } : {})}
       {...(isOdd ? { 'data-odd': true } : {})}
     >
-      <div className={styles.itemHead}>
+      <div className={isLong ? styles.long : styles.itemHead}>
         <Button className={styles.shows ?? ''} onPress={() => showEvidence(tag)}>
           {name}
           <small>{note}</small>

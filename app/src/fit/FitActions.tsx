@@ -19,7 +19,7 @@ export function FitActions({ withDetails = false }: Props) {
   return (
     <div className={cards.actions}>
       {withDetails ? (
-        <Action look={doubtful || !worth ? 'primary' : 'plain'} onPress={() => toggleLeaf('fit')}>
+        <Action look={doubtful ? 'primary' : 'plain'} onPress={() => toggleLeaf('fit')}>
           <Scale size={20} aria-hidden /> See how it agrees
         </Action>
       ) : null}

@@ -62,15 +62,19 @@ function PairRow({ agreement }: { readonly agreement: PairAgreement }) {
         One thing. As shown they are {sureText(closure, site.units)} apart:{' '}
         {words.surpriseText(closure / sigma)}.
       </p>
-      <Fold title="What alone would explain it">
-        <ul className={styles.list}>
-          {explanations.map((explanation) => (
-            <li key={`${explanation.is}${explanation.is === 'pipe' ? '' : explanation.run}`}>
-              {words.explanationText(explanation, site)}
-            </li>
-          ))}
-        </ul>
-      </Fold>
+      {Math.abs(closure) < sigma ? null : (
+        <div className={styles.fold}>
+          <Fold title="What alone would explain it">
+            <ul className={styles.list}>
+              {explanations.map((explanation) => (
+                <li key={`${explanation.is}${explanation.is === 'pipe' ? '' : explanation.run}`}>
+                  {words.explanationText(explanation, site)}
+                </li>
+              ))}
+            </ul>
+          </Fold>
+        </div>
+      )}
     </div>
   );
 }

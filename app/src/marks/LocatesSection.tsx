@@ -43,7 +43,7 @@ export function LocatesSection({ mark }: { readonly mark: Mark }) {
         <div className={cards.actions}>
           <Action onPress={() => setAdding(true)}>
             <Radio size={20} aria-hidden />{' '}
-            {own.length === 0 ? 'Found with the receiver here' : 'Found again'}
+            {own.length === 0 ? 'Found with the receiver here' : 'Found with the receiver again'}
           </Action>
         </div>
       )}

@@ -15,9 +15,9 @@ import { FittedHere } from './FittedHere';
 import { GroundSection } from './GroundSection';
 import { LocatesSection } from './LocatesSection';
 import { OffsetSection } from './OffsetSection';
+import { PaintTapes } from './PaintTapes';
 import { ReachFold } from './ReachFold';
 import { showMark } from './showMark';
-import { TapesList } from './TapesList';
 import { ZoneSection } from './ZoneSection';
 
 /** One mark, large: the tapes and the hole to find it by, what is near, what was found, and how its number came about. */
@@ -100,7 +100,7 @@ function PlaceSections({ mark, place }: PlaceProps) {
   return (
     <>
       <GroundSection mark={mark} />
-      {place.ties ? <TapesList ties={place.ties} /> : null}
+      <PaintTapes mark={mark} place={place} />
       {known === undefined ? null : <ZoneSection zone={known.zone} />}
       {known?.fitted ? <FittedHere fitted={known.fitted} at={place.at} /> : null}
       <LocatesSection mark={mark} />

@@ -20,7 +20,9 @@ type Props = {
 export function MarkRow({ mark, zone, isOld }: Props) {
   const { units } = useSite();
   const { locates } = useDerived();
-  const tapes = mark.place?.ties?.pair.map((tie) => lengthText(tie.distance, units)).join(' and ');
+  const tapes = (mark.place?.paint ?? mark.place)?.ties?.pair
+    .map((tie) => lengthText(tie.distance, units))
+    .join(' and ');
   return (
     <Button className={cards.row ?? ''} onPress={() => showMark(mark)}>
       <span className={cards.paint}>{mark.label}</span>

@@ -7,7 +7,9 @@ import {
   type Site,
 } from '@footmark/site';
 import { angleText, counterText, directionText, lengthText } from '../measureText';
+import { inSentence } from '../named';
 import { sureText } from '../sureText';
+import { choiceNames } from './fieldNames';
 import { featureInText, targetInText } from './thingName';
 
 /** Scales are told to a few parts in ten thousand. */
@@ -102,15 +104,16 @@ export function blunderText(suspect: BlunderGroup[number], site: Site): string {
       const known = site.paths
         .find((p) => p.id === tag.path)
         ?.knownLengths?.find((k) => k.id === tag.length)?.length;
-      if (known === undefined) return `It is off by ${by}.`;
-      return `It is given as ${lengthText(known, units)} and would have to be ${lengthText(known - blunder, units)}.`;
+      return known === undefined ? `It is off by ${by}.` : lengthBlunderText(known, blunder, site);
     }
     case 'bend':
       return `It turns by ${angleText(observed - Math.PI)} and would have to turn by ${angleText(observed - blunder - Math.PI)}.`;
     case 'scale': {
       const run = site.runs.find((r) => r.id === tag.run);
       const said = run === undefined ? observed : factorOf(run.scale);
-      return `It is taken as × ${scaleText(said)} and would have to be × ${scaleText(said - blunder)}.`;
+      return said - blunder > 0
+        ? `It is taken as × ${scaleText(said)} and would have to be × ${scaleText(said - blunder)}.`
+        : NOTHING_EXPLAINS;
     }
     case 'zero': {
       const said = site.runs.find((r) => r.id === tag.run)?.zero.counter ?? observed;
@@ -122,11 +125,20 @@ export function blunderText(suspect: BlunderGroup[number], site: Site): string {
       return `It would have to be ${by} further ${POINT_WAYS[tag.axis][blunder > 0 ? 0 : 1]}.`;
     case 'leg':
       return tag.part === 'length'
-        ? `It is given as ${lengthText(observed, units)} and would have to be ${lengthText(observed - blunder, units)}.`
+        ? lengthBlunderText(observed, blunder, site)
         : `It is given as ${directionText(observed, units)} and would have to be ${directionText(observed - blunder, units)}.`;
     case 'stray':
       return `The pipe would have to stray by ${by} more to the ${blunder > 0 ? 'left' : 'right'}, looking with the flow.`;
   }
+}
+
+/** Of a length or a scale that would have to be nothing or less. */
+const NOTHING_EXPLAINS = 'Nothing that it could be would explain it alone.';
+
+function lengthBlunderText(said: number, blunder: number, { units }: Site): string {
+  return said - blunder > 0
+    ? `It is given as ${lengthText(said, units)} and would have to be ${lengthText(said - blunder, units)}.`
+    : NOTHING_EXPLAINS;
 }
 
 /** Where a point would have to be that is said to be too far that way, or the other way. */
@@ -142,7 +154,10 @@ function locateInText(id: string, site: Site): string {
   if (feature === undefined) return id;
   const reading = readingOfLocate(feature);
   if (reading === null) return featureInText(feature);
-  return `${feature.name || 'the locate'} at ${markLabel(reading, site)}`;
+  const name = `${feature.name || 'the locate'} at ${markLabel(reading, site)}`;
+  const others = site.features.filter((f) => f !== feature && readingOfLocate(f) === reading);
+  const method = feature.kind === 'locate' ? feature.fields.method : undefined;
+  return others.length === 0 || method === undefined ? name : `${name} (${inSentence(choiceNames[method])})`;
 }
 
 function readingOfLocate(feature: Feature): string | null {
