@@ -2,6 +2,7 @@ import { open } from 'node:fs/promises';
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
+import { readingRows } from '../src/Runs';
 import { Screen } from '../src/Screen';
 import { featureNamed, placeOf } from '../src/siteFile';
 import { Yard } from '../src/Yard';
@@ -31,13 +32,13 @@ test('readings that cannot be are refused by name or kept with a warning', async
     await expect(counter).toHaveValue(typed);
     await expect(counter).toBeFocused();
     await expect(entry.getByRole('textbox', { name: 'Note' })).toHaveValue('keep me');
-    await expect(screen.row('A')).toHaveCount(10);
+    await expect(readingRows(screen)).toHaveCount(10);
   }
   await hand.write(counter, '70');
   await hand.write(entry.getByRole('textbox', { name: "On the wall, o'clock" }), '13');
   await page.keyboard.press('Enter');
   await expect(entry).toContainText('13 is not on a clock face');
-  await expect(screen.row('A')).toHaveCount(10);
+  await expect(readingRows(screen)).toHaveCount(10);
   await hand.write(entry.getByRole('textbox', { name: "On the wall, o'clock" }), '11');
 
   // more than any reading can be: the site's rule refuses it, and what was typed stays
@@ -46,12 +47,12 @@ test('readings that cannot be are refused by name or kept with a warning', async
   await expect(screen.notice).toContainText('the counter can be at most');
   await expect(counter).toHaveValue('99999999');
   await expect(entry.getByRole('textbox', { name: 'Note' })).toHaveValue('keep me');
-  await expect(screen.row('A')).toHaveCount(10);
+  await expect(readingRows(screen)).toHaveCount(10);
 
   // past the end: taken, with what is the matter
   await hand.write(counter, '500');
   await page.keyboard.press('Enter');
-  await expect(screen.row('A11')).toContainText('no place on the line');
+  await expect(readingRows(screen)).toHaveCount(11);
   await expect(
     screen.card.getByRole('button', { name: /^Reading A11 \(500\.0 ft\) lies .* past the end of Lateral/ }),
   ).toBeVisible();

@@ -2,6 +2,7 @@ import { misfitsOn } from '../src/fit';
 import { expect, test } from '../src/fixtures';
 import { Home } from '../src/Home';
 import { keepPicture } from '../src/keepPicture';
+import { openReading } from '../src/Runs';
 import { Screen } from '../src/Screen';
 import { Yard } from '../src/Yard';
 
@@ -46,8 +47,17 @@ test('nothing is cut off, too small or wider than the screen', async ({ page, ha
   await look('runs');
   await hand.press(screen.row('A'));
   await look('run');
-  await hand.press(screen.row('A4'));
+  await openReading(screen, 'A4');
   await look('reading');
+  await screen.press('How the camera went in');
+  await screen.choose('Zeroed with the', 'Head in the pipe, at a known point');
+  await screen.press('Counter, camera head and visit');
+  await look('run-setup');
+  await screen.press('More');
+  await look('reading-entry');
+  await screen.press('Paste readings');
+  await screen.write('Rows of a spreadsheet', 'abc\tRoots');
+  await look('paste-readings');
   await screen.goTo('Marks');
   await look('marks');
   await hand.press(screen.row('A8'));
