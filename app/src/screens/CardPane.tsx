@@ -15,6 +15,7 @@ import { Action } from '../controls/Action';
 import { EarthCard } from '../earth/EarthFold';
 import { FitCard } from '../fit/FitCard';
 import { MarksCard } from '../marks/MarksCard';
+import { RulesCard } from '../rules/RulesCard';
 import { RunsCard } from '../runs/RunsCard';
 import { useDerived, useSite } from '../session/siteSession';
 import {
@@ -51,6 +52,7 @@ const LEAVES: Record<Leaf, (props: { readonly onClose: () => void }) => React.Re
   layers: LayersCard,
   keys: KeysCard,
   north: EarthCard,
+  rules: RulesCard,
   fit: FitCard,
 };
 

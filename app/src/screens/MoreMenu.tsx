@@ -9,6 +9,7 @@ const ITEMS = [
   { name: 'History', does: () => toggleLeaf('history') },
   { name: 'Paste what was copied', does: pasteThings },
   { name: 'Paper, night or sun colours', does: nextTheme },
+  { name: 'Rules and their sources', does: () => toggleLeaf('rules') },
   { name: 'Keys', does: () => toggleLeaf('keys') },
 ];
 

@@ -21,7 +21,11 @@ import type {
   ParseFailure,
   Path,
   PipeMaterial,
+  Protection,
   ReferencePoint,
+  RuleGroup,
+  RuleName,
+  RuleSetId,
   RunEnd,
   RunsFit,
   SearchZone,
@@ -33,9 +37,11 @@ import type {
   Site,
   SiteAccuracy,
   SlopeVerdict,
+  Soil,
   Target,
   Tie,
   Ties,
+  TreeRuleId,
   Units,
   Visit,
   VisitPurpose,
@@ -92,6 +98,12 @@ export type Words = {
   sigmaName(name: SigmaName): string;
   findingSeverityName(severity: Severity): string;
   yesNo(value: boolean): string;
+  ruleName(rule: RuleName): string;
+  ruleGroupName(group: RuleGroup): string;
+  ruleSetName(set: RuleSetId): string;
+  treeRuleName(rule: TreeRuleId): string;
+  soilName(soil: Soil): string;
+  protectionName(protection: Protection): string;
 
   /** A thing by the name that people gave it, else by its kind and id. */
   targetName(target: Target, site: Site): string;

@@ -29,6 +29,14 @@ import { foundText, windText } from './locateText';
 import { parseProblemText } from './parseProblemText';
 import { digText, locatedText, planLineNames, unseenText } from './planText';
 import { reachTexts } from './reachText';
+import {
+  protectionNames,
+  ruleGroupNames,
+  ruleNames,
+  ruleSetNames,
+  soilNames,
+  treeRuleNames,
+} from './ruleNames';
 import { sigmaNames } from './sigmaNames';
 import { tableProblemText } from './tableProblemText';
 import { clearedInText, referenceInText, targetInText } from './thingName';
@@ -65,6 +73,12 @@ export const en: Words = {
   levelSourceName,
   sigmaName: (name) => sigmaNames[name],
   findingSeverityName: (severity) => findingSeverityNames[severity],
+  ruleName: (rule) => ruleNames[rule],
+  ruleGroupName: (group) => ruleGroupNames[group],
+  ruleSetName: (set) => ruleSetNames[set],
+  treeRuleName: (rule) => treeRuleNames[rule],
+  soilName: (soil) => soilNames[soil],
+  protectionName: (protection) => protectionNames[protection],
   yesNo: (value) => (value ? 'yes' : 'no'),
   targetName: (target, site) => atStart(targetInText(target, site)),
   referenceName: (reference, site) => atStart(referenceInText(reference, site)),

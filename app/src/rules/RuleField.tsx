@@ -1,0 +1,40 @@
+import { lengthInputText, parseLength, type Rule } from '@footmark/site';
+import { MeasureField } from '../controls/MeasureField';
+import { useSite } from '../session/siteSession';
+
+type Props = {
+  readonly label: string;
+  readonly rule: Rule;
+  readonly onChange: (value: number | undefined) => void;
+};
+
+const DEGREE = Math.PI / 180;
+/** Decimals in which a plain number or an angle is shown: more is rounding. */
+const DECIMALS = 3;
+
+/** The value of a rule in its own unit: a length, degrees, or a plain number. */
+export function RuleField({ label, rule, onChange }: Props) {
+  const { units } = useSite();
+  const { unit } = rule.row;
+  const scale = unit === 'rad' ? DEGREE : 1;
+  const length = unit === 'm';
+  const print = (value: number) =>
+    length ? lengthInputText(value, units.length) : String(Number((value / scale).toFixed(DECIMALS)));
+  return (
+    <MeasureField
+      label={unit === 'rad' ? `${label}, degrees` : label}
+      value={rule.changed?.value}
+      placeholder={print(rule.row.value)}
+      parse={(text) => (length ? parseLength(text, units.length) : parseNumber(text, scale))}
+      print={print}
+      onChange={onChange}
+    />
+  );
+}
+
+function parseNumber(text: string, scale: number) {
+  const value = Number(text.trim().replace(',', '.'));
+  return text.trim() !== '' && Number.isFinite(value) && value >= 0
+    ? ({ ok: true, value: value * scale } as const)
+    : ({ ok: false, code: 'not-a-number', values: { text } } as const);
+}
