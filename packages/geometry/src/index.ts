@@ -10,6 +10,7 @@ export {
 export { lengthAlongArc, pointsOnArc, radiusOfArc, segmentArea } from './arc';
 export { arcFromPlat, type PlatArc, type PlatArcProblem, type SolvedArc } from './arcFromPlat';
 export { arcRingArea, arcRingPerimeter, flattenArcs } from './arcLine';
+export { circleRegionArea, circleRingArea } from './circleRingArea';
 export { type CircleCuts, closestApproach, cutAngleAt, intersectCircles } from './circles';
 export {
   pointToCircle,
@@ -20,6 +21,7 @@ export {
   polylineToRing,
 } from './clearance';
 export type { Clearance } from './clearanceType';
+export { differenceOf, intersectionArea, intersectionOf, regionArea, unionOf } from './combineRegions';
 export { arcLength, cableSaved, external, longChord, middleOrdinate, tangentLength } from './curve';
 export {
   type DevelopedProfile,
@@ -34,6 +36,7 @@ export { boundingRectangleAlong, type HalfExtents } from './ellipseRectangle';
 export { type ErrorEllipse, errorEllipse, type PlaneCovariance, tapeFixCovariance } from './errorEllipse';
 export { flattenPath, slicePath } from './flattenPath';
 export { locate, locateMany, type PathPlace } from './locate';
+export { type PathStretch, pathInCircle } from './pathInCircle';
 export {
   type PathElement,
   type PathLine,
@@ -61,6 +64,7 @@ export type { KnownPoint, ReachArc } from './reachArcs';
 export { type Reach, type ReachProblem, reachOf } from './reachOf';
 export { type PipeReach, pipeReach, withinPipeReach } from './reachOfPipe';
 export { cableFromCounter, entryLeg } from './reading';
+export { boxesMeet, type Region, type RegionBox, regionBox } from './region';
 export { type Failure, fail, ok, type Result, type Success } from './result';
 export {
   pointInRing,
@@ -90,6 +94,7 @@ export {
   type SimilarityProblem,
 } from './similarity';
 export { type PathOffset, stationOf } from './stationOf';
+export { type StripPoint, stripRegion } from './stripRegion';
 export { COINCIDENT_M, DEPTH_M, FOLD_RAD, NEGLIGIBLE_LENGTH_M } from './tolerances';
 export {
   compassBalance,

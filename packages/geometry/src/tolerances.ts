@@ -32,3 +32,15 @@ export const PLAT_LENGTH_M = 0.01;
 
 /** Radians (half a minute): old plats round the central angle of a curve to the minute. */
 export const PLAT_ANGLE_RAD = Math.PI / 180 / 60 / 2;
+
+/**
+ * Gaps and slivers of regions thinner than this, in metres, are rounding: what lies on either side of such a gap is one piece. Far over
+ * the rounding of corners that were computed in different ways, far under what anyone could dig.
+ */
+export const SLIVER_M = 1e-7;
+
+/**
+ * Outer corners of a strip run out to a point up to this many times the half width from the line's own corner, which is a turn of
+ * 120°; sharper ones are cut off square to the bisector, at the half width.
+ */
+export const MITRE_LIMIT = 2;
