@@ -28,9 +28,7 @@ export function FitStatus() {
       </p>
       {open === 0 ? null : <p>{words.suggestedText(open)}</p>}
       {busy ? <p className={styles.again}>Weighing again.</p> : null}
-      {failed && !busy ? (
-        <p className={styles.again}>The last change could not be weighed; this is from before it.</p>
-      ) : null}
+      {failed && !busy ? <p>The last change could not be weighed; this is from before it.</p> : null}
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { edit } from '../session/siteSession';
 
 /** What people set aside when two readings are not one thing. */
 function nameOf(a: string, b: string): string {
-  return `pair/${[a, b].sort().join('/')}`;
+  return `not-same/${[a, b].sort().join('/')}`;
 }
 
 /** Readings that may be one thing and of which nobody has said that they are not. */

@@ -28,7 +28,7 @@ export function surpriseText(standardized: number): string {
 export function fitText(fit: RunsFit, site: Site): Said {
   switch (fit.status) {
     case 'no-evidence':
-      return fit.aside.length > 0
+      return fit.aside.some(isEvidence)
         ? {
             text: 'All evidence is set aside, so nothing checks these marks.',
             cure: 'Count some of it again.',
