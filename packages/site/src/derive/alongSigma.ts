@@ -7,12 +7,12 @@ import type { Mark } from './marks';
 type Sigmas = Pick<Site, 'sigmas' | 'tape'>;
 
 /** Of one look at the counter (m of its count): the look itself, and the step of its display, which is off by up to half of it. */
-function counterSigma(site: Sigmas, resolution: number): number {
+export function counterSigma(site: Sigmas, resolution: number): number {
   return Math.hypot(sigmaOf(site, 'counter'), resolution / Math.sqrt(12));
 }
 
 /** Of a run's scale (true per counted length): a length that was counted from one look to another and taped, or what nobody checked. */
-function scaleSigma(site: Sigmas, { scale, resolution }: Run): number {
+export function scaleSigma(site: Sigmas, { scale, resolution }: Run): number {
   if (scale.by === 'said') return sigmaOf(site, 'scale') * scale.factor;
   const factor = scale.actual / scale.counted;
   return Math.hypot(Math.SQRT2 * counterSigma(site, resolution) * factor, site.tape.sigma) / scale.counted;

@@ -1,18 +1,10 @@
 import type { Derived } from '../derive/derive';
+import { sondePlace } from '../derive/sondePlace';
 import type { Site } from '../document/site';
 import type { Net } from './net';
+import type { LegPlace, Located, Looked } from './placed';
 import { netReading, placeOfReading } from './readingPlace';
-import { sondeStation } from './sondeStation';
 import { placeOf } from './way';
-
-/** On a pipe: the leg, counted from 0, and the share of it from its upstream end. */
-export type LegPlace = { readonly path: string; readonly leg: number; readonly share: number };
-
-/** By reading: on which leg the computation has what its lens saw. */
-export type Looked = ReadonlyMap<string, LegPlace>;
-
-/** By reading: the features that located its sonde, and the place on a pipe where the computation has it. */
-export type Located = ReadonlyMap<string, { readonly locates: readonly string[]; readonly at: LegPlace }>;
 
 /** Locates that count, with their places as drawn. */
 export function locatedAsDrawn(site: Site, drawn: Derived, aside: ReadonlySet<string>): Located {
@@ -25,7 +17,7 @@ export function locatedAsDrawn(site: Site, drawn: Derived, aside: ReadonlySet<st
   return new Map(
     drawn.marks.flatMap((mark) => {
       const own = locates.get(mark.reading.id);
-      const place = own === undefined ? null : sondeStation(drawn, mark);
+      const place = own === undefined ? null : sondePlace(drawn, mark);
       const on = place === null ? undefined : drawn.paths.get(place.path);
       if (own === undefined || place === null || on === undefined) return [];
       const at = legPlace(place.path, placeOf(on, place.station), on.points.length - 2);

@@ -1,7 +1,7 @@
 import { distance, type Point } from '@footmark/geometry';
 import type { Derived } from '../derive/derive';
 import type { DerivedPath } from '../derive/derivePaths';
-import type { Located } from './located';
+import type { Located } from './placed';
 
 /**
  * A place on a leg of a pipe where the sonde was located, and where among the unknowns the pipe's distance from the straight leg is

@@ -1,7 +1,7 @@
 import { ellipseFactor95, errorEllipse, type Gradient, type Solved } from '@footmark/adjust';
 import { normalizeAzimuth, type Point } from '@footmark/geometry';
+import { counterSigma } from '../derive/alongSigma';
 import { sigmaOf } from '../rules/sigmaOf';
-import { counterSigma } from './guesses/runGuesses';
 import type { Net } from './net';
 import { type ObservationTag, sourceOf, type ZoneSource, zoneSources } from './observationTag';
 import { addPlace, type NetReading, placeOfReading } from './readingPlace';

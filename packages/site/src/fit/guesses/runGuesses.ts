@@ -1,4 +1,4 @@
-import type { Site } from '../../document/site';
+import { counterSigma, scaleSigma } from '../../derive/alongSigma';
 import { sigmaOf } from '../../rules/sigmaOf';
 import type { Net } from '../net';
 import { pointSigmas } from '../pointSigma';
@@ -9,12 +9,6 @@ export function* runGuesses({ site, derived, runs, marks, counters, start }: Net
   const sigmaOfPoint = pointSigmas(site, derived.points);
   for (const { run, scale, zero, entryLeg } of runs.values()) {
     const said = start[scale] ?? 1;
-    const known = run.scale.by === 'calibration' ? run.scale : null;
-    const scaleSigma =
-      known === null
-        ? sigmaOf(site, 'scale') * said
-        : // a length counted from one look to another, and taped
-          Math.hypot(Math.SQRT2 * counterSigma(site, run.resolution) * said, site.tape.sigma) / known.counted;
     yield {
       tag: { is: 'scale', run: run.id },
       observation: {
@@ -22,7 +16,7 @@ export function* runGuesses({ site, derived, runs, marks, counters, start }: Net
         id: `scale/${run.id}`,
         unknown: scale,
         value: said,
-        sigma: scaleSigma,
+        sigma: scaleSigma(site, run),
       },
     };
     const entry = derived.features.get(run.entry ?? '')?.feature;
@@ -68,9 +62,4 @@ export function* runGuesses({ site, derived, runs, marks, counters, start }: Net
       },
     };
   }
-}
-
-/** Of one look at the counter (m of its count): the look itself, and the step of its display, which is off by up to half of it. */
-export function counterSigma(site: Site, resolution: number): number {
-  return Math.hypot(sigmaOf(site, 'counter'), resolution / Math.sqrt(12));
 }
