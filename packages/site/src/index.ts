@@ -242,7 +242,7 @@ export {
 export { type Basis, type SettingRow, settings } from './rules/settings';
 export { sigmaOf } from './rules/sigmaOf';
 export { type SigmaName, sigmaNames, sigmas } from './rules/sigmas';
-export { type TreeRuleId, treeRuleIds } from './rules/treeRules';
+export { boreDistances, type TreeRuleId, treeRuleIds } from './rules/treeRules';
 export {
   type ClockRange,
   FOOT_M,

@@ -115,6 +115,14 @@ export const treeRules = {
     clause: 'bore at least 4.5 ft deep within 10 ft of trunks to 6 in, 15 ft of larger ones',
     basis: 'read',
   },
+  boreSmallTrunk: {
+    value: 6 * INCH_M,
+    unit: 'm',
+    title: 'Arlington County VA',
+    edition: '',
+    clause: 'trunks to 6 in are small',
+    basis: 'read',
+  },
   boreNearSmall: {
     value: 10 * FOOT_M,
     unit: 'm',
@@ -132,3 +140,12 @@ export const treeRules = {
     basis: 'read',
   },
 } as const satisfies Record<string, SettingRow>;
+
+/** Which bore distance holds for trunks up to a diameter (m), smallest first. A trunk between two of the table's whole inches has the larger. */
+export const boreDistances = [
+  { upTo: 4 * INCH_M, rule: 'boreTo4' },
+  { upTo: 9 * INCH_M, rule: 'boreTo9' },
+  { upTo: 14 * INCH_M, rule: 'boreTo14' },
+  { upTo: 19 * INCH_M, rule: 'boreTo19' },
+  { upTo: Infinity, rule: 'boreOver19' },
+] as const satisfies readonly { readonly upTo: number; readonly rule: keyof typeof treeRules }[];

@@ -34,6 +34,12 @@ export const trenchRules = {
     unit: '1',
     ...osha('1926.652(b)(1)(i), where nobody has looked at the soil', 'read'),
   },
+  /** Ground that was dug before, whatever it is by nature. */
+  slopeDisturbed: {
+    value: 1,
+    unit: '1',
+    ...osha('Appendix A, soil that was disturbed is at best Type B', 'memory'),
+  },
   shieldAbove: {
     value: 18 * INCH_M,
     unit: 'm',
