@@ -3,7 +3,7 @@ import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { useDerived, useSite } from '../session/siteSession';
-import type { ChangeRun } from './RunSetup';
+import type { ChangeRun } from './changeRunFacts';
 
 type Props = { readonly run: Run; readonly change: ChangeRun };
 

@@ -2,7 +2,7 @@ import type { Run } from '@footmark/site';
 import { Segments } from '../controls/Segments';
 import { LengthField } from '../controls/unitFields';
 import { words } from '../words';
-import type { ChangeRun } from './RunSetup';
+import type { ChangeRun } from './changeRunFacts';
 
 type Props = { readonly run: Run; readonly change: ChangeRun };
 

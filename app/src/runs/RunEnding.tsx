@@ -3,7 +3,7 @@ import cards from '../cards/cards.module.css';
 import { Choice } from '../controls/Choice';
 import { TextLine } from '../controls/TextLine';
 import { words } from '../words';
-import type { ChangeRun } from './RunSetup';
+import type { ChangeRun } from './changeRunFacts';
 
 type Props = { readonly run: Run; readonly change: ChangeRun };
 

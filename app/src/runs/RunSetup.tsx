@@ -1,14 +1,12 @@
-import { kindSpec, type Run, type RunFacts } from '@footmark/site';
+import { kindSpec, type Run } from '@footmark/site';
 import { Choice } from '../controls/Choice';
 import { Segments } from '../controls/Segments';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { BranchPicker } from './BranchPicker';
+import type { ChangeRun } from './changeRunFacts';
 import styles from './runs.module.css';
 import { ZeroFields } from './ZeroFields';
-
-/** Changes a run under a name for the history; false when that is refused. */
-export type ChangeRun = (what: string, facts: RunFacts) => boolean;
 
 type Props = { readonly run: Run; readonly change: ChangeRun };
 

@@ -6,8 +6,8 @@ import { Segments } from '../controls/Segments';
 import { LengthField } from '../controls/unitFields';
 import { useSite } from '../session/siteSession';
 import { CounterField } from './CounterField';
+import type { ChangeRun } from './changeRunFacts';
 import { counterUnit } from './counterUnit';
-import type { ChangeRun } from './RunSetup';
 import styles from './runs.module.css';
 
 type Props = { readonly run: Run; readonly change: ChangeRun };

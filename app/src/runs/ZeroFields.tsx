@@ -7,8 +7,8 @@ import { PointField } from '../measure/PointField';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { CounterField } from './CounterField';
+import type { ChangeRun } from './changeRunFacts';
 import { entryOf } from './entryOf';
-import type { ChangeRun } from './RunSetup';
 import styles from './runs.module.css';
 
 type Props = { readonly run: Run; readonly change: ChangeRun };
