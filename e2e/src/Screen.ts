@@ -1,7 +1,7 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import type { Hand } from './hand';
 
-export type Step = 'Yard' | 'Line' | 'Runs' | 'Marks' | 'Hand-off';
+export type Step = 'Yard' | 'Line' | 'Runs' | 'Marks' | 'Route' | 'Hand-off';
 
 /** The open site as one sees it: the strip on top, the plan, and the card of the step in hand. Things go by their names. */
 export class Screen {

@@ -25,6 +25,12 @@ function placeOf(target: Target) {
       const entry = currentSite().runs.find((r) => r.id === target.id)?.entry;
       return derived.features.get(entry ?? '')?.points[0];
     }
+    case 'dig': {
+      const dig = currentSite().digging.digs.find((d) => d.id === target.id);
+      return dig?.is === 'pit'
+        ? derived.marks.find((m) => m.reading.id === dig.at.reading)?.place?.at
+        : derived.paths.get(dig?.path ?? '')?.points[0];
+    }
     case 'reading':
       return derived.marks.find((m) => m.reading.id === target.id)?.place?.at;
   }

@@ -12,6 +12,7 @@ import { LineCard } from '../cards/LineCard';
 import { MeasureCard } from '../cards/MeasureCard';
 import { YardCard } from '../cards/YardCard';
 import { Action } from '../controls/Action';
+import { RouteCard } from '../dig/RouteCard';
 import { EarthCard } from '../earth/EarthFold';
 import { FitCard } from '../fit/FitCard';
 import { MarksCard } from '../marks/MarksCard';
@@ -35,6 +36,7 @@ const STEP_NAMES: Record<Step, string> = {
   line: 'Line',
   runs: 'Runs',
   marks: 'Marks',
+  route: 'Route',
   'hand-off': 'Hand-off',
 };
 
@@ -43,6 +45,7 @@ const CARDS: Record<Step, () => React.ReactNode> = {
   line: LineCard,
   runs: RunsCard,
   marks: MarksCard,
+  route: RouteCard,
   'hand-off': HandOffCard,
 };
 

@@ -15,6 +15,10 @@ export function stepState(step: Step, site: Site, derived: Derived): string {
       if (derived.marks.length === 0) return 'empty';
       return placed === derived.marks.length ? String(placed) : `${placed} of ${derived.marks.length}`;
     }
+    case 'route': {
+      const { digs } = site.digging;
+      return digs.length === 0 ? 'none' : String(digs.length);
+    }
     case 'hand-off': {
       const missing = derived.marks.filter((m) => m.place === null).length;
       if (derived.marks.length === 0) return 'later';

@@ -4,7 +4,7 @@ import { create } from 'zustand';
 import type { Tool } from '../tools/tool';
 
 /** The steps of the job, in its order. */
-export const steps = ['yard', 'line', 'runs', 'marks', 'hand-off'] as const;
+export const steps = ['yard', 'line', 'runs', 'marks', 'route', 'hand-off'] as const;
 export type Step = (typeof steps)[number];
 
 /** How much of a phone's screen the card takes. */
@@ -109,6 +109,8 @@ function stepOf(target: Target): Step | null {
       return 'runs';
     case 'reading':
       return 'marks';
+    case 'dig':
+      return 'route';
     case 'site':
       return null;
   }

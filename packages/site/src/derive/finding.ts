@@ -4,7 +4,8 @@ export type Target =
   | { readonly kind: 'feature'; readonly id: string; readonly vertex?: string }
   | { readonly kind: 'path'; readonly id: string; readonly vertex?: string }
   | { readonly kind: 'run'; readonly id: string }
-  | { readonly kind: 'reading'; readonly run: string; readonly id: string };
+  | { readonly kind: 'reading'; readonly run: string; readonly id: string }
+  | { readonly kind: 'dig'; readonly id: string };
 
 /** `error`: something cannot be computed; `warning`: it can, but do not trust it unseen; `note`: worth knowing. */
 export type Severity = 'error' | 'warning' | 'note';

@@ -8,7 +8,7 @@ import {
   type Site,
   type Target,
 } from '@footmark/site';
-import { counterText } from '../measureText';
+import { counterText, lengthText } from '../measureText';
 import { inSentence } from '../named';
 import { kindNames } from './kindNames';
 
@@ -49,6 +49,8 @@ export function targetInText(target: Target, site: Site): string {
       const run = site.runs.find((r) => r.id === target.id);
       return run === undefined ? target.id : runInText(run);
     }
+    case 'dig':
+      return digInText(target.id, site);
     case 'reading': {
       const run = site.runs.find((r) => r.id === target.run);
       const reading = run?.readings.find((r) => r.id === target.id);
@@ -56,6 +58,18 @@ export function targetInText(target: Target, site: Site): string {
       return `reading ${run.letter}${reading.number} (${counterText(reading.counter, site.units)})`;
     }
   }
+}
+
+/** A planned dig by its name, else by what it is and where. */
+function digInText(id: string, site: Site): string {
+  const dig = site.digging.digs.find((d) => d.id === id);
+  if (dig === undefined) return id;
+  if (dig.name !== '') return dig.name;
+  if (dig.is === 'pit') {
+    return `pit at ${markInText({ kind: 'reading', run: dig.at.run, id: dig.at.reading }, site)}`;
+  }
+  const [from, to] = [dig.from, dig.to].map((station) => lengthText(station, site.units));
+  return `trench on ${targetInText({ kind: 'path', id: dig.path }, site)}, ${from} to ${to}`;
 }
 
 /** The mark that a reading leads to, `mark A7`; for any other target as `targetInText`. */

@@ -1,0 +1,133 @@
+import { changeDig, type Dig, type Protection, removeDig } from '@footmark/site';
+import { ArrowLeft, Trash2 } from 'lucide-react';
+import cards from '../cards/cards.module.css';
+import { Action } from '../controls/Action';
+import { Choice } from '../controls/Choice';
+import { TextLine } from '../controls/TextLine';
+import { LengthField } from '../controls/unitFields';
+import { edit, useSite } from '../session/siteSession';
+import { select } from '../session/workbench';
+import { words } from '../words';
+
+type Facts = Partial<Record<'bottomWidth' | 'depth' | 'length', number | undefined>>;
+
+/** One planned dig: what is said of it. What is left empty follows from the mark, the pipe and the rules. */
+export function DigCard({ dig }: { readonly dig: Dig }) {
+  const site = useSite();
+  const change = (what: string, next: Dig) => edit(what, (s) => changeDig(s, { dig: next }));
+  const measure = (facts: Facts) => change('Change a dig', withFacts(dig, facts));
+  return (
+    <section className={cards.card} aria-label={words.targetName({ kind: 'dig', id: dig.id }, site)}>
+      <div className={cards.head}>
+        <Action look="quiet" onPress={() => select(null)}>
+          <ArrowLeft size={20} aria-hidden /> Route
+        </Action>
+        <Action
+          look="quiet"
+          onPress={() => {
+            select(null);
+            edit('Delete a dig', (s) => removeDig(s, { id: dig.id }));
+          }}
+        >
+          <Trash2 size={20} aria-hidden /> Delete
+        </Action>
+      </div>
+      <h2 className={cards.title}>{words.targetName({ kind: 'dig', id: dig.id }, site)}</h2>
+      <TextLine label="Name" value={dig.name} onCommit={(name) => change('Name a dig', { ...dig, name })} />
+      {dig.is === 'trench' ? (
+        <div className={cards.pair}>
+          <LengthField
+            label="From station"
+            value={dig.from}
+            required
+            onChange={(from) => from !== undefined && change('Move the start of a trench', { ...dig, from })}
+          />
+          <LengthField
+            label="To station"
+            value={dig.to}
+            required
+            onChange={(to) => to !== undefined && change('Move the end of a trench', { ...dig, to })}
+          />
+        </div>
+      ) : (
+        <LengthField
+          label="Length along the pipe"
+          value={dig.length}
+          placeholder="as the mark’s hole"
+          onChange={(length) => measure({ length })}
+        />
+      )}
+      <div className={cards.pair}>
+        <LengthField
+          label="Depth of the bottom"
+          value={dig.depth}
+          placeholder="from the pipe"
+          onChange={(depth) => measure({ depth })}
+        />
+        <LengthField
+          label="Width of the bottom"
+          value={dig.bottomWidth}
+          placeholder={dig.is === 'pit' ? 'as the mark’s hole' : 'by the rule'}
+          onChange={(bottomWidth) => measure({ bottomWidth })}
+        />
+      </div>
+      <div className={cards.pair}>
+        <Choice
+          label="Sides"
+          options={[
+            {
+              id: 'site',
+              name: `As on this site: ${words.protectionName(site.digging.protection).toLowerCase()}`,
+            },
+            ...(['slope', 'shield'] as const).map((id) => ({ id, name: words.protectionName(id) })),
+          ]}
+          value={dig.protection ?? 'site'}
+          onChange={(id) =>
+            change('Say how the sides are kept', withProtection(dig, id === 'site' ? undefined : id))
+          }
+        />
+        <Choice
+          label="Spoil goes"
+          options={SPOIL_SIDES}
+          value={dig.spoil ?? 'any'}
+          onChange={(id) => change('Say where the spoil goes', withSpoil(dig, id === 'any' ? undefined : id))}
+        />
+      </div>
+      <TextLine
+        label="Note"
+        value={dig.note}
+        lines={2}
+        maxLength={5000}
+        onCommit={(note) => change('Change the note', { ...dig, note })}
+      />
+    </section>
+  );
+}
+
+const SPOIL_SIDES = [
+  { id: 'any', name: 'Where there is room' },
+  { id: 'left', name: 'Left of the flow' },
+  { id: 'right', name: 'Right of the flow' },
+  { id: 'away', name: 'Away, by truck' },
+] as const;
+
+/** A dig with some measures said anew; undefined says nothing. */
+function withFacts(dig: Dig, facts: Facts): Dig {
+  const { bottomWidth, depth, length, ...rest } = { length: undefined, ...dig, ...facts };
+  return {
+    ...rest,
+    ...(bottomWidth === undefined ? {} : { bottomWidth }),
+    ...(depth === undefined ? {} : { depth }),
+    ...(length === undefined ? {} : { length }),
+  } as Dig; // a trench has no length to begin with, and its form does not give one
+}
+
+function withProtection(dig: Dig, protection: Protection | undefined): Dig {
+  const { protection: _, ...rest } = dig;
+  return protection === undefined ? rest : { ...rest, protection };
+}
+
+function withSpoil(dig: Dig, spoil: Dig['spoil']): Dig {
+  const { spoil: _, ...rest } = dig;
+  return spoil === undefined ? rest : { ...rest, spoil };
+}

@@ -1,0 +1,32 @@
+import { BookOpen } from 'lucide-react';
+import cards from '../cards/cards.module.css';
+import { Action } from '../controls/Action';
+import { useSite } from '../session/siteSession';
+import { toggleLeaf, useWorkbench } from '../session/workbench';
+import { DigCard } from './DigCard';
+import { DigList } from './DigList';
+import { GroundFold } from './GroundFold';
+import { NotesFold } from './NotesFold';
+import { OneCallFold } from './OneCallFold';
+
+/** What a dig would take, and what stands in its way. */
+export function RouteCard() {
+  const site = useSite();
+  const selected = useWorkbench((w) => w.selected);
+  const dig = selected?.kind === 'dig' ? site.digging.digs.find((d) => d.id === selected.id) : undefined;
+  if (dig !== undefined) return <DigCard key={dig.id} dig={dig} />;
+  return (
+    <section className={cards.card} aria-label="Route">
+      <div className={cards.head}>
+        <h2>What stands in the way</h2>
+        <Action look="quiet" onPress={() => toggleLeaf('rules')}>
+          <BookOpen size={20} aria-hidden /> Rules
+        </Action>
+      </div>
+      <DigList />
+      <GroundFold />
+      <OneCallFold />
+      <NotesFold />
+    </section>
+  );
+}
