@@ -185,3 +185,41 @@ test('a mark is found, painted beside and dug, and says so in the list', async (
   await screen.press('Marks');
   await expect(screen.row('A8')).toContainText('Located');
 });
+
+test('readings that are no pair are refused; a wrong pair is said with all that it cannot be told from', async ({
+  page,
+  hand,
+}) => {
+  const home = new Home(page, hand);
+  const screen = new Screen(page, hand);
+  await home.open();
+  await home.press('Open the sample site');
+  await screen.goTo('Marks');
+  await screen.press('See how it agrees');
+  const agree = screen.card.getByRole('region', { name: 'How it agrees' });
+  await screen.press('Pair two other readings');
+  const pick = async (label: string, mark: string) => {
+    await hand.press(screen.chooser(label));
+    await hand.press(page.getByRole('option', { name: new RegExp(`^${mark},`) }));
+  };
+  await pick('This reading', 'A8');
+  await pick('saw the same as', 'A8');
+  await expect(agree).toContainText('That is the same reading twice.');
+  await expect(screen.button('Same thing')).toBeDisabled();
+  await pick('saw the same as', 'A9');
+  await expect(agree).toContainText('Both are of one run.');
+  await pick('saw the same as', 'B4');
+  await screen.press('Same thing');
+
+  // two cameras stood 2 m apart at it: the pair is wrong or one of the two counters, and no arithmetic tells which
+  await expect(agree).toContainText('One of these is wrong. Nothing tells which.');
+  for (const name of ['A8 and B4 as one thing', 'The counter at A8', 'The counter at B4']) {
+    await expect(agree.getByRole('checkbox', { name: `${name} counts` }).first()).toBeChecked();
+  }
+  await screen.press('A8 and B4 are not one thing after all');
+  await expect(agree).toContainText(/6 pieces of evidence agree\./);
+  await screen.press('Not the same: A9 and B5');
+  await expect(agree.getByRole('listitem').filter({ hasText: 'A9 and B5' })).toHaveCount(0);
+  expect(await screen.undo()).toBe('Not the same: A9 and B5');
+  await expect(agree.getByRole('listitem').filter({ hasText: 'A9 and B5' })).toHaveCount(1);
+});

@@ -1,6 +1,7 @@
 import { addPair, type PairAgreement, type PairSuggestion, removePair } from '@footmark/site';
 import { sureText } from '@footmark/words';
 import { Link2, Trash2, X } from 'lucide-react';
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
@@ -10,6 +11,7 @@ import { newId } from '../tools/newId';
 import { words } from '../words';
 import styles from './fit.module.css';
 import { openSuggestions, sayNotSame } from './notSame';
+import { PairForm } from './PairForm';
 import { showReadings } from './showEvidence';
 
 /** What two runs both saw, from both ends: what may be one thing, and what is known to be, with how well the runs agree on it. */
@@ -17,6 +19,7 @@ export function PairsSection() {
   const site = useSite();
   const derived = useDerived();
   const { pairs } = derived;
+  const [choosing, setChoosing] = useState(false);
   const open = openSuggestions(site, derived);
   if (site.runs.length < 2) return null;
   return (
@@ -37,6 +40,15 @@ export function PairsSection() {
             </li>
           ))}
         </ul>
+      )}
+      {choosing ? (
+        <PairForm onDone={() => setChoosing(false)} />
+      ) : (
+        <div className={cards.actions}>
+          <Action onPress={() => setChoosing(true)}>
+            <Link2 size={20} aria-hidden /> Pair two other readings
+          </Action>
+        </div>
       )}
     </div>
   );

@@ -3,6 +3,7 @@ export type { ChoiceValue, FieldName, RunDirection, SpotKind, ZeroKind } from '.
 export { en } from './en/en';
 export { filePathText } from './filePath';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';
+export type { PairProblem } from './pairProblem';
 export { giveOrTakeText, holeSizeText, sureText } from './sureText';
 export type { TraceStep, TraceStepCode } from './traceStep';
 export type { Said, SaidOfFile, Words } from './words';

@@ -49,6 +49,7 @@ import type {
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
+import type { PairProblem } from './pairProblem';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
 
@@ -139,6 +140,8 @@ export type Words = {
   offText(parts: readonly FitObservation[], site: Site): string;
   /** What a suspect would have to be, were it the only wrong one. */
   blunderText(suspect: BlunderGroup[number], site: Site): string;
+  /** Why two readings cannot be said to have seen one thing. */
+  pairProblemText(problem: PairProblem): string;
   /** What one thing alone would have to be to make two runs agree. */
   explanationText(explanation: PairExplanation, site: Site): string;
   /** How well the computation agrees with the receiver, and what that is worth. */

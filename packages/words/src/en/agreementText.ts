@@ -1,9 +1,17 @@
 import type { PairExplanation, Site, SiteAccuracy } from '@footmark/site';
 import { counterText, lengthText } from '../measureText';
 import { atStart } from '../named';
+import type { PairProblem } from '../pairProblem';
 import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { runInText, scaleText } from './evidenceText';
+
+/** Why two readings cannot be said to have seen one thing. */
+export const pairProblemTexts: Record<PairProblem, string> = {
+  itself: 'That is the same reading twice. Choose one of each run.',
+  'one-run': 'Both are of one run. A pair is of two runs that saw one thing.',
+  paired: 'These two are paired already.',
+};
 
 /** What one thing alone would have to be to make two runs agree. */
 export function explanationText(explanation: PairExplanation, site: Site): string {

@@ -1,6 +1,6 @@
 import { atStart, named } from '../named';
 import type { Words } from '../words';
-import { accuracyText, explanationText } from './agreementText';
+import { accuracyText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
 import { cautions } from './cautions';
 import {
@@ -97,6 +97,7 @@ export const en: Words = {
   evidenceName: (tag, site) => atStart(evidenceInText(tag, site)),
   offText,
   blunderText,
+  pairProblemText: (problem) => pairProblemTexts[problem],
   explanationText,
   accuracyText,
   foundText,

@@ -3,8 +3,10 @@ import {
   type Feature,
   type FitObservation,
   factorOf,
+  formatLength,
   type ObservationTag,
   type Site,
+  type Units,
 } from '@footmark/site';
 import { angleText, counterText, directionText, lengthText } from '../measureText';
 import { inSentence } from '../named';
@@ -98,7 +100,7 @@ export function blunderText(suspect: BlunderGroup[number], site: Site): string {
     case 'counter': {
       const said = readingOf(tag.reading, site)?.reading.counter;
       if (said === undefined) return `It is off by ${by}.`;
-      return `It says ${counterText(said, units)} and would have to say ${counterText(said - blunder, units)}.`;
+      return `It says ${counterText(said, units)} and would have to say ${countText(said - blunder, units)}.`;
     }
     case 'length': {
       const known = site.paths
@@ -117,7 +119,7 @@ export function blunderText(suspect: BlunderGroup[number], site: Site): string {
     }
     case 'zero': {
       const said = site.runs.find((r) => r.id === tag.run)?.zero.counter ?? observed;
-      return `The counter is said to have shown ${counterText(said, units)} there; it would have to be ${counterText(said - blunder, units)}.`;
+      return `The counter is said to have shown ${counterText(said, units)} there; it would have to be ${countText(said - blunder, units)}.`;
     }
     case 'riser':
       return `There would have to be ${by} ${blunder > 0 ? 'less' : 'more'} cable in it.`;
@@ -195,6 +197,13 @@ function pointInText(
 
 export function runInText(id: string, site: Site): string {
   return targetInText({ kind: 'run', id }, site);
+}
+
+/** What a counter would have to show: to its tenths of feet, or to centimetres. */
+function countText(metres: number, { length }: Units): string {
+  return length === 'm'
+    ? formatLength(metres, 'm', { decimals: 2 })
+    : formatLength(metres, 'ft', { decimals: 1 });
 }
 
 export function scaleText(scale: number): string {

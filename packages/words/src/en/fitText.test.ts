@@ -7,7 +7,8 @@ const FT = 0.3048;
 const { site: yard } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
 
 const SENTENCES = /^[\p{Lu}\d“].*\.$/u;
-const NOT_SAID = /undefined|\bnull\b(?! agree)|NaN|Infinity|[{}$]|\b(sigma|residual|standard deviation|chi|covariance)\b/i;
+const NOT_SAID =
+  /undefined|\bnull\b(?! agree)|NaN|Infinity|[{}$]|\b(sigma|residual|standard deviation|chi|covariance)\b/i;
 
 function weighed(site: Site): RunsFit {
   const fit = fitRuns(site, derive(site));
