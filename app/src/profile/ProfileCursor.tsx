@@ -9,6 +9,7 @@ import { marksOn } from './ProfileMarks';
 import styles from './profile.module.css';
 import { pointAt, useProfilePointer } from './profilePointer';
 import { readoutOf } from './profileText';
+import { useChosenStation } from './useChosenStation';
 
 /** How near (px) a press must come to a mark. */
 const REACH_PX = { mouse: 10, pen: 16, touch: 24 } as const;
@@ -27,7 +28,11 @@ export function ProfileCursor({ profile, layout: { scale, margin }, size }: Prop
   const derived = useDerived();
   const place = useProfilePointer((p) => p.place);
   const box = useRef<HTMLDivElement>(null);
+  const chosen = useChosenStation(profile);
   const station = place?.path === profile.path ? Math.min(place.station, profile.length) : null;
+  // with nothing pointed at, what is chosen is the place: what a key goes on from, and a reader says
+  const from = station ?? chosen?.station ?? 0;
+  const isShown = station !== null || chosen?.of === 'point';
   const here = marksOn(profile, derived.marks).toSorted((a, b) => a.station - b.station);
   const step = site.units.length === 'm' ? 0.25 : FOOT_M;
 
@@ -57,7 +62,7 @@ export function ProfileCursor({ profile, layout: { scale, margin }, size }: Prop
     showOnPlan(near.station);
   };
   const onKey = (event: KeyboardEvent) => {
-    const at = station ?? 0;
+    const at = from;
     const stride = event.shiftKey ? FAR * step : step;
     const to = {
       ArrowRight: at + stride,
@@ -80,7 +85,7 @@ export function ProfileCursor({ profile, layout: { scale, margin }, size }: Prop
     if (near !== undefined) chooseStop(targetOf(near));
   };
 
-  const at = profileAt(profile, station ?? 0);
+  const at = profileAt(profile, from);
   const said = readoutOf(at, profile, site.units)
     .map(({ label, value }) => `${label} ${value}`)
     .join(', ');
@@ -93,11 +98,11 @@ export function ProfileCursor({ profile, layout: { scale, margin }, size }: Prop
       aria-label="Place on the profile"
       aria-valuemin={0}
       aria-valuemax={Math.round(profile.length / step)}
-      aria-valuenow={Math.round((station ?? 0) / step)}
+      aria-valuenow={Math.round(from / step)}
       aria-valuetext={said}
       onKeyDown={onKey}
       onFocus={() => {
-        if (station === null) goTo(0);
+        if (station === null) goTo(from);
       }}
       onPointerDown={(event) => {
         if (event.pointerType !== 'mouse') event.currentTarget.setPointerCapture(event.pointerId);
@@ -109,17 +114,17 @@ export function ProfileCursor({ profile, layout: { scale, margin }, size }: Prop
         if (event.pointerType === 'mouse' && document.activeElement !== box.current) pointAt(null);
       }}
     >
-      {station === null ? null : (
+      {!isShown ? null : (
         <svg className={styles.chart} width={size.width} height={size.height} aria-hidden>
           <line
             className={styles.here}
-            x1={scale.x(station)}
-            x2={scale.x(station)}
+            x1={scale.x(from)}
+            x2={scale.x(from)}
             y1={margin.top}
             y2={size.height - margin.bottom}
           />
           {at.pipe === null ? null : (
-            <circle className={styles.hereDot} cx={scale.x(station)} cy={scale.y(at.pipe.invert)} r={5} />
+            <circle className={styles.hereDot} cx={scale.x(from)} cy={scale.y(at.pipe.invert)} r={5} />
           )}
         </svg>
       )}

@@ -1,20 +1,18 @@
 import { type PathProfile, profileAt } from '@footmark/site';
-import { useDerived, useSite } from '../session/siteSession';
-import { useWorkbench } from '../session/workbench';
+import { useSite } from '../session/siteSession';
 import styles from './profile.module.css';
 import { useProfilePointer } from './profilePointer';
 import { readoutOf, slopeSaid } from './profileText';
+import { useChosenStation } from './useChosenStation';
 
-/** What the profile says of the place that is shown, else of the chosen mark; of none, how the pipe falls as a whole. */
+/** What the profile says of the place that is shown, else of what is chosen; of none, how the pipe falls as a whole. */
 export function ProfileReadout({ profile }: { readonly profile: PathProfile }) {
   const { units } = useSite();
-  const { marks } = useDerived();
-  const selected = useWorkbench((w) => w.selected);
   const pointed = useProfilePointer((p) => p.place);
-  const chosen = marks.find((m) => selected?.kind === 'reading' && m.reading.id === selected.id)?.place;
-  const place = pointed ?? chosen;
-  if (place?.path === profile.path) {
-    const station = Math.min(place.station, profile.length);
+  const chosen = useChosenStation(profile);
+  const station =
+    pointed?.path === profile.path ? Math.min(pointed.station, profile.length) : chosen?.station;
+  if (station !== undefined) {
     return (
       <dl className={styles.readout}>
         {readoutOf(profileAt(profile, station), profile, units).map(({ label, value, forWide }) => (

@@ -32,6 +32,7 @@ function OpenStrip({ plan }: Props) {
   const profile = useShownProfile();
   usePlanPointer(plan, profile);
   useEffect(() => () => pointAt(null), []);
+  useLetGo();
   return (
     <section className={styles.strip} aria-label="Profile">
       <div className={styles.head}>
@@ -70,6 +71,14 @@ function OpenStrip({ plan }: Props) {
       )}
     </section>
   );
+}
+
+/** Whoever chooses a mark or a point of a pipe looks at that, and no longer at the place that was pointed at before. */
+function useLetGo(): void {
+  const { selected, vertex } = useWorkbench();
+  useEffect(() => {
+    if (selected?.kind === 'reading' || vertex !== null) pointAt(null);
+  }, [selected, vertex]);
 }
 
 /** Which pipe is shown; with one alone there is nothing to choose. */

@@ -29,7 +29,7 @@ type Chart = {
 /** Factors that are said easily. */
 const FACTORS = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
 
-const STATION_TICK_PX = 84;
+const STATION_TICK_PX = 72;
 const HEIGHT_TICK_PX = 34;
 /** Less than this (m) is not drawn higher: a level pipe alone would fill the chart with its own diameter. */
 const LEAST_HIGH_M = 0.5;

@@ -1,16 +1,28 @@
 import { stationText } from '@footmark/drawing';
-import { type PathProfile, type ProfileAt, type ProfileSlope, type Units, WITHIN_95 } from '@footmark/site';
-import { counterText, lengthText, slopeText } from '@footmark/words';
+import {
+  formatLength,
+  type PathProfile,
+  type ProfileAt,
+  type ProfileSlope,
+  type Units,
+  WITHIN_95,
+} from '@footmark/site';
+import { lengthText, slopeText } from '@footmark/words';
 import { words } from '../words';
 
-/** A level; where heights count from the ground, how far below it. Levels are decimal wherever tapes are in feet and inches. */
-export function heightText(height: number, profile: PathProfile, units: Units): string {
-  return profile.heights === 'levels' ? counterText(height, units) : lengthText(-height, units);
+/** Levels are decimal wherever tapes are in feet and inches, and to hundredths: a rod is read no finer. */
+function levelText(metres: number, units: Units): string {
+  return formatLength(metres, units.length === 'm' ? 'm' : 'ft', { decimals: 2 });
+}
+
+/** A level; where heights count from the ground, how far below it. */
+function heightText(height: number, profile: PathProfile, units: Units): string {
+  return profile.heights === 'levels' ? levelText(height, units) : lengthText(-height, units);
 }
 
 /** A measure with what it may be off by; the unit once where both are in the same: `91.83 ± 0.2 ft`. */
 function withRange(text: string, sigma: number, units: Units): string {
-  const range = counterText(Math.ceil(WITHIN_95 * sigma * 100) / 100, units);
+  const range = levelText(Math.ceil(WITHIN_95 * sigma * 100) / 100, units);
   const [, amount, unit = ''] = /^(.*\d)( \D+)$/.exec(text) ?? [];
   return amount !== undefined && range.endsWith(unit) ? `${amount} ± ${range}` : `${text} ± ${range}`;
 }
@@ -35,7 +47,7 @@ export function slopeSaid({ slope, sigma, least, verdict }: ProfileSlope): strin
 }
 
 /** The slope of the stretch that a station lies on. */
-export function slopeOn(profile: PathProfile, station: number): ProfileSlope | null {
+function slopeOn(profile: PathProfile, station: number): ProfileSlope | null {
   return profile.slopes.find((s) => station >= s.from && station < s.to) ?? null;
 }
 

@@ -24,6 +24,8 @@ function pathOf(selected: Target | null, derived: Derived): string | null {
       return derived.profiles.has(selected.id) ? selected.id : null;
     case 'reading':
       return derived.marks.find((m) => m.reading.id === selected.id)?.place?.path ?? null;
+    case 'run':
+      return derived.routes.get(selected.id)?.legs[0]?.path ?? null;
     default:
       return null;
   }
