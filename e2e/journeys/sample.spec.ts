@@ -23,20 +23,22 @@ test('the sample site shows its marks and its checks', async ({ page, hand }) =>
   await expect(screen.card.getByRole('region', { name: 'Mark A9' })).toContainText('Offset joint');
 
   const checks = page.getByRole('banner').getByRole('button', { name: /^Checks: / });
-  await expect(checks).toHaveAccessibleName('Checks: 3 found');
+  await expect(checks).toHaveAccessibleName('Checks: 4 found');
   await hand.press(checks);
   const list = screen.card.getByRole('region', { name: 'Checks' });
   await expect(list.getByRole('button').filter({ hasText: 'Mark A1 lies under House' })).toBeVisible();
   await expect(list.getByRole('button').filter({ hasText: 'Alley manhole' })).toBeVisible();
+  const slope = list.getByRole('button').filter({ hasText: 'the levels cannot tell' });
+  await expect(slope).toContainText('From the first level to the last it does fall enough.');
   await hand.press(list.getByRole('button').filter({ hasText: 'Dogwood has no trunk diameter' }));
   await expect(screen.card.getByRole('region', { name: 'Dogwood' })).toBeVisible();
   await expect(screen.tab('Yard')).toHaveAttribute('aria-selected', 'true');
 
   // giving the diameter settles the check
   await screen.fill('Trunk diameter', '10');
-  await expect(checks).toHaveAccessibleName('Checks: 2 found');
-  await screen.undo();
   await expect(checks).toHaveAccessibleName('Checks: 3 found');
+  await screen.undo();
+  await expect(checks).toHaveAccessibleName('Checks: 4 found');
 });
 
 test('a downloaded site opens again as the same site', async ({ page, hand }, testInfo) => {
