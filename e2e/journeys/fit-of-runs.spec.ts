@@ -222,4 +222,14 @@ test('readings that are no pair are refused; a wrong pair is said with all that 
   await expect(agree.getByRole('listitem').filter({ hasText: 'A9 and B5' })).toHaveCount(0);
   expect(await screen.undo()).toBe('Not the same: A9 and B5');
   await expect(agree.getByRole('listitem').filter({ hasText: 'A9 and B5' })).toHaveCount(1);
+
+  // how sure the directions of the line are makes the holes: a surer one here, a smaller hole
+  await screen.press('How sure things are');
+  const sure = 'Direction of a pipe told as a course or a turn';
+  await screen.fill(sure, '0.5°');
+  await screen.press('Close');
+  const hole = async () => Number(/× ([\d.]+) ft/.exec((await screen.row('A10').textContent()) ?? '')?.[1]);
+  await expect.poll(hole).toBe(12);
+  expect(await screen.undo()).toBe(`Change how sure: ${sure.toLowerCase()}`);
+  await expect.poll(hole).toBe(17);
 });

@@ -1,8 +1,8 @@
-import type { Parsed } from '@footmark/site';
 import { sureText } from '@footmark/words';
 import { MeasureField } from '../controls/MeasureField';
 import { LengthField } from '../controls/unitFields';
 import { useSite } from '../session/siteSession';
+import { parseNumber } from './parseNumber';
 
 type Props = {
   readonly label: string;
@@ -43,15 +43,4 @@ function NumberField({ usual, per, mark, ...rest }: NumberProps) {
       parse={(text) => parseNumber(text, mark.trim(), per)}
     />
   );
-}
-
-/** A number with or without its unit. */
-function parseNumber(text: string, mark: string, per: number): Parsed {
-  const typed = text.trim();
-  const number = /^(\d+(?:[.,]\d+)?|[.,]\d+)\s*(\D*)$/.exec(typed);
-  if (number === null || !['', mark].includes((number[2] ?? '').trim())) {
-    return { ok: false, code: 'not-a-number', values: { text: typed } };
-  }
-  const value = Number((number[1] ?? '').replace(',', '.')) * per;
-  return value > 0 ? { ok: true, value } : { ok: false, code: 'not-positive', values: { text: typed } };
 }

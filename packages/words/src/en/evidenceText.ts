@@ -175,7 +175,7 @@ function readingOf(id: string, site: Site) {
 }
 
 /** What is painted for a reading, such as `A7`. */
-export function markLabel(reading: string, site: Site): string {
+function markLabel(reading: string, site: Site): string {
   const found = readingOf(reading, site);
   return found === null ? reading : `${found.run.letter}${found.reading.number}`;
 }
