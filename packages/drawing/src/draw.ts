@@ -5,6 +5,7 @@ import { drawOutline } from './features/drawOutline';
 import { drawPoint } from './features/drawPoint';
 import { drawFitted } from './fitted/drawFitted';
 import { layerBuilder } from './layerBuilder';
+import { drawContinuous } from './marks/drawContinuous';
 import { drawLocates } from './marks/drawLocates';
 import { drawMarks } from './marks/drawMarks';
 import { drawTies } from './marks/drawTies';
@@ -39,6 +40,7 @@ export function draw(site: Site, derived: Derived, options: DrawOptions = {}): D
     drawFitted(derived, fit, words, into);
   }
   drawLocates(derived, into);
+  drawContinuous(derived, into);
   drawMarks(derived, words, highlight, units, into);
   const chosen = derived.marks.find((mark) => isChosen(mark, highlight));
   if (chosen !== undefined) drawTies(chosen, derived.features, units, into);

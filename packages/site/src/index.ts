@@ -7,6 +7,7 @@ export type { DerivedFeature, FeatureClosure } from './derive/deriveFeatures';
 export type { DerivedFrame } from './derive/deriveFrame';
 export type { DerivedPath, Join } from './derive/derivePaths';
 export { faceRadiusOf } from './derive/faceRadius';
+export { farEnd } from './derive/farEnd';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
 export type { Locate } from './derive/locates';
 export type { LookedStretch } from './derive/lookedAt';
