@@ -114,7 +114,7 @@ test('a pipe with levels lies open in elevation, in step with the plan', async (
   const profile = profileOn(page);
   await expect(profile.getByRole('heading', { name: 'House drain' })).toBeVisible();
   // 0.6 m in 30 m; 1.96 · √2 · 0.01 / 30 = 0.09 %
-  await expect(profile).toContainText('Falls 2.0 % ± 0.09 %: falls enough');
+  await expect(profile).toContainText('On the whole 2.0 % ± 0.09 %: falls enough');
   await expect(profile).toContainText(/Heights (× [\d.]+|true to lengths)/);
   await keepPicture(page, 'profile');
 
@@ -223,7 +223,7 @@ test('levels, a bend and a known length are typed at the pipe and show at once',
   await expect(profile).toContainText(/Invert\s*96\.00 ± /);
   await screen.goTo('Line');
   // from there to 29.2608 m in 15 m
-  await expect(profile).toContainText('Falls 5.7 %');
+  await expect(profile).toContainText('On the whole 5.7 %');
 
   await hand.press(screen.row('House drain'));
   await screen.choose('From point', 'A');

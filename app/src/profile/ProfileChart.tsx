@@ -12,6 +12,9 @@ import styles from './profile.module.css';
 /** Pixels to a millimetre of pen: lines as heavy as on the plan. */
 const PX_PER_PEN_MM = 4.2;
 
+/** Half of what a station takes below the chart. */
+const HALF_STATION_PX = 20;
+
 type Props = {
   readonly profile: PathProfile;
   readonly layout: ChartLayout;
@@ -66,7 +69,7 @@ function Ruling({ layout: { scale, margin }, size, profile, palette }: RulingPro
             y2={bottom + 4}
             stroke={palette.ink}
           />
-          <text x={scale.x(station)} y={size.height - 5} textAnchor={station === 0 ? 'start' : 'middle'}>
+          <text {...anchorAt(scale.x(station), left, size.width)} y={size.height - 5}>
             {stationText(station, units)}
           </text>
         </g>
@@ -78,6 +81,14 @@ function Ruling({ layout: { scale, margin }, size, profile, palette }: RulingPro
       </text>
     </g>
   );
+}
+
+/** How a station stands below its tick: in the middle of it, at the ends of the chart within the paper. */
+function anchorAt(x: number, left: number, width: number) {
+  if (x <= left) return { x, textAnchor: 'start' } as const;
+  return x > width - HALF_STATION_PX
+    ? ({ x: width - 2, textAnchor: 'end' } as const)
+    : ({ x, textAnchor: 'middle' } as const);
 }
 
 /** The drawing's own lines and fills. */

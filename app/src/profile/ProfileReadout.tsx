@@ -29,6 +29,6 @@ export function ProfileReadout({ profile }: { readonly profile: PathProfile }) {
 
 function wholeOf({ heights, whole, points }: PathProfile): string {
   if (heights === 'below-ground') return 'Depths below the ground, which is taken as even';
-  if (whole !== null) return `Falls ${slopeSaid(whole)}`;
+  if (whole !== null) return `On the whole ${slopeSaid(whole)}`;
   return points.length === 1 ? 'One level is known; the rest is assumed' : 'No level is known';
 }
