@@ -166,7 +166,23 @@ describe('draw', () => {
         .filter((p) => p.kind === 'line')
         .map((p) => (p.kind === 'line' ? p.stroke?.dash : undefined));
     };
-    for (const dash of dashesOf('proposed')) expect(dashesOf('existing')).not.toContainEqual(dash);
+    const dashes = dashesOf('proposed').filter((dash) => dash !== undefined);
+    expect(dashes).not.toEqual([]);
+    for (const dash of dashes) expect(dashesOf('existing')).not.toContainEqual(dash);
+  });
+
+  it('paints each leg of a proposed pipe white with dark dashes in it, and writes beside it in ink', () => {
+    const site = sample();
+    const of = { ...site, paths: site.paths.map((p) => ({ ...p, state: 'proposed' as const })) };
+    const drawing = draw(of, derive(of));
+    const lines = primitivesAbout(drawing, 'pipe').filter((p) => p.kind === 'line');
+    expect(lines.length).toBeGreaterThan(1);
+    // white is the uniform colour code's for a proposed excavation (APWA / ANSI Z535.1, STANDARDS C1)
+    lines.forEach((p, i) => {
+      expect(p.stroke?.ink).toBe(i % 2 === 0 ? 'proposed' : 'proposed-dash');
+    });
+    for (const { ink } of drawing.layers.find((l) => l.name === 'pipe')?.labels ?? [])
+      expect(ink).toBe('ink');
   });
 
   it('marks every reading that has a place, in green, with its label', () => {

@@ -8,7 +8,7 @@ import type { SymbolName } from './symbols/symbolShape';
 /**
  * What a colour stands for; each renderer has a palette for its theme. The services' inks are the uniform colour code's (APWA /
  * ANSI Z535.1): sewer green, water blue, gas yellow, electric red, communication orange, reclaimed water purple, survey
- * pink, proposed excavation white. `storm` is drawn apart from the sewer though the code gives both green.
+ * pink, proposed excavation white; `proposed-dash` is the dark in that white. `storm` is drawn apart from the sewer though the code gives both green.
  */
 export const inks = [
   'ink',
@@ -19,6 +19,7 @@ export const inks = [
   'pavement',
   'sewer',
   'proposed',
+  'proposed-dash',
   'survey',
   'water',
   'gas',

@@ -42,7 +42,9 @@ describe('what was fitted', () => {
       expect(points[i]?.x).toBeCloseTo(at.x, 12);
       expect(points[i]?.y).toBeCloseTo(at.y, 12);
     });
-    const dashes = Object.values(pipePens).flatMap((pens) => [pens.measured.dash, pens.assumed.dash]);
+    const dashes = Object.values(pipePens).flatMap((pens) =>
+      [...pens.measured, ...pens.assumed].map((stroke) => stroke.dash),
+    );
     expect(line?.stroke?.dash).toBeDefined();
     expect(dashes).not.toContainEqual(line?.stroke?.dash);
     expect(own.flatMap((p) => (p.kind === 'symbol' ? [p.at] : []))).toEqual(bent.points.map((p) => p.at));

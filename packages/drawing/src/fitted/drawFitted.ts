@@ -22,7 +22,7 @@ export function drawFitted(derived: Derived, fit: RunsFit, words: DrawingWords, 
   for (const fitted of fit.paths) {
     const path = derived.paths.get(fitted.id)?.path;
     if (path === undefined || fitted.points.every((p) => p.moved <= LEAST_MOVE_M)) continue;
-    const { ink } = pipePens[path.state].measured;
+    const ink = pipePens[path.state].beside;
     const stroke: Stroke = { ink, weight: PEN.medium };
     const target = { kind: 'path', id: path.id } as const;
     const points = lineOfFitted(fitted, path);

@@ -30,10 +30,11 @@ export function drawPath(
   const pens = pipePens[of.path.state];
   for (const leg of legsKnownAlike(of)) {
     const points = slicePath(of.line, leg.from, leg.to, SAGITTA_M);
-    const stroke = leg.measured ? pens.measured : pens.assumed;
-    into.add('pipe', { kind: 'line', points, closed: false, stroke, target });
+    for (const stroke of leg.measured ? pens.measured : pens.assumed) {
+      into.add('pipe', { kind: 'line', points, closed: false, stroke, target });
+    }
   }
-  const { ink } = pens.measured;
+  const ink = pens.beside;
   const whole = flattenPath(of.line, SAGITTA_M);
   into.add('pipe', {
     kind: 'pattern',

@@ -23,7 +23,7 @@ export function stretchLabels(of: DerivedPath, units: Site['units'], words: Draw
         text: `${formatDiameter(stretch.diameter, units.diameter)} ${material}`.trimEnd(),
         at: point,
         height: TEXT_MM.small,
-        ink: pipePens[of.path.state].measured.ink,
+        ink: pipePens[of.path.state].beside,
         weight: 'regular',
         priority: PRIORITY.pipe,
         seat: 'along',

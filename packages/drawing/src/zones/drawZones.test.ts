@@ -75,7 +75,7 @@ describe('search zones', () => {
       ['sewer', expect.any(Number), false],
       // white for a proposed excavation (APWA / ANSI Z535.1, STANDARDS C1), dark dashes in it
       ['proposed', null, false],
-      ['ink', null, true],
+      ['proposed-dash', null, true],
     ]);
     expect(clear[1]?.points).toEqual(holeCorners({ x: 0, y: 10 }, 0, { length: 4, width: 2.1 }));
     expect(clear[2]?.stroke?.weight).toBeLessThan(clear[1]?.stroke?.weight ?? 0);

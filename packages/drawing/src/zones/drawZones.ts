@@ -5,6 +5,7 @@ import type { LayerBuilder } from '../layerBuilder';
 import { PEN } from '../lineTypes';
 import { isChosen } from '../marks/isChosen';
 import type { Fill, Stroke } from '../primitive';
+import { proposedPaint } from '../proposedPaint';
 import { PRIORITY, TEXT_MM } from '../textStyle';
 import { holeCorners } from './holeCorners';
 
@@ -15,9 +16,7 @@ const CHOSEN: Readonly<{ stroke: Stroke; fill: Fill }> = {
 };
 const FAINT: Stroke = { ink: 'sewer', weight: PEN.thin, opacity: 0.35 };
 
-/** Paint for a proposed excavation is white (uniform colour code, APWA / ANSI Z535.1); dark dashes in it show it on white paper too. */
-const HOLE_PAINT: Stroke = { ink: 'proposed', weight: 1.1 };
-const HOLE_DASHES: Stroke = { ink: 'ink', weight: PEN.medium, dash: [2.4, 1.4] };
+const HOLE = proposedPaint(1.1, { weight: PEN.medium, dash: [2.4, 1.4] });
 
 /** The search zones of all marks, faint, and of the chosen one clear with the hole that is sure to find it. */
 export function drawZones(
@@ -39,7 +38,7 @@ export function drawZones(
     const corners = holeCorners(at, flow, zone.hole);
     const rectangle = { kind: 'line', points: corners, closed: true } as const;
     into.add('zones', { ...ellipse, ...CHOSEN });
-    into.add('zones', { ...rectangle, stroke: HOLE_PAINT }, { ...rectangle, stroke: HOLE_DASHES });
+    into.add('zones', ...HOLE.map((stroke) => ({ ...rectangle, stroke })));
     const text = words.hole?.(zone.hole, units) ?? '';
     if (text === '') continue;
     into.label('zones', {
