@@ -1,4 +1,5 @@
 import { marksCsv } from '@footmark/exchange';
+import { fitRuns } from '@footmark/site';
 import { en } from '@footmark/words';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
@@ -15,7 +16,7 @@ function readBack(csv: string): readonly Row[] {
 
 describe('the table of marks, read back by another reader', () => {
   const { site, derived } = rearAlley();
-  const csv = marksCsv(site, derived, en);
+  const csv = marksCsv(site, derived, fitRuns(site, derived), en);
   const rows = readBack(csv);
 
   it('has one row for each mark, in their order', () => {
@@ -54,6 +55,17 @@ describe('the table of marks, read back by another reader', () => {
     }
   });
 
+  it('gives the hole that finds each mark: twice the 95 % range along the pipe, and across it with the pipe', () => {
+    const fit = fitRuns(site, derived);
+    for (const [i, mark] of derived.marks.entries()) {
+      const zone = fit?.marks.get(mark.reading.id)?.zone;
+      if (zone === undefined) throw new Error(`${mark.label} has a zone in this sample`);
+      expect(Number(rows[i]?.hole_length_ft)).toBeCloseTo((2 * zone.along) / FT, 2);
+      expect(Number(rows[i]?.hole_width_ft)).toBeGreaterThan((2 * zone.across) / FT);
+      expect(rows[i]?.state).not.toBe('');
+    }
+  });
+
   it('names the nearest trunk and the way to it and to the boundary', () => {
     const near = rows.filter((row) => row.nearest_trunk !== '');
     expect(near.length).toBe(rows.length);
@@ -75,7 +87,8 @@ describe('what people typed', () => {
     const { site, derived } = rearAlley((raw) => {
       for (const run of raw.runs) for (const reading of run.readings) reading.note = note;
     });
-    for (const row of readBack(marksCsv(site, derived, en))) expect(row.note).toBe(note);
+    for (const row of readBack(marksCsv(site, derived, fitRuns(site, derived), en)))
+      expect(row.note).toBe(note);
   });
 
   it('is never run as a formula by a spreadsheet', () => {
@@ -85,7 +98,7 @@ describe('what people typed', () => {
       for (const run of raw.runs) for (const reading of run.readings) reading.note = '-1+1';
     });
     const numeric = /^-?\d+(\.\d+)?$/;
-    for (const row of readBack(marksCsv(site, derived, en))) {
+    for (const row of readBack(marksCsv(site, derived, fitRuns(site, derived), en))) {
       for (const cell of Object.values(row)) {
         if (!numeric.test(cell)) expect(cell).not.toMatch(/^[=+\-@\t\r]/);
       }
@@ -100,7 +113,7 @@ describe('other sites', () => {
     const { site, derived } = rearAlley((raw) => {
       raw.units.length = 'm';
     });
-    const [first] = readBack(marksCsv(site, derived, en));
+    const [first] = readBack(marksCsv(site, derived, fitRuns(site, derived), en));
     expect(first?.unit).toBe('m');
     expect(Number(first?.x_m)).toBeCloseTo(derived.marks[0]?.place?.at.x ?? Number.NaN, 3);
   });
@@ -109,9 +122,9 @@ describe('other sites', () => {
     const { site, derived } = rearAlley((raw) => {
       for (const reading of raw.runs[0]?.readings ?? []) reading.counter += 1000;
     });
-    const [first] = readBack(marksCsv(site, derived, en));
+    const [first] = readBack(marksCsv(site, derived, fitRuns(site, derived), en));
     expect(first).toMatchObject({ mark: 'A1', path: '', station_ft: '', tie_1_from: '', cut_deg: '' });
-    expect(Object.keys(first ?? {}).length).toBe(23);
+    expect(Object.keys(first ?? {}).length).toBe(26);
   });
 
   it('without runs are a header alone', () => {
@@ -119,6 +132,6 @@ describe('other sites', () => {
       raw.runs = [];
       raw.features = raw.features.filter((f) => f.kind !== 'locate');
     });
-    expect(marksCsv(site, derived, en).split('\r\n').length).toBe(2);
+    expect(marksCsv(site, derived, fitRuns(site, derived), en).split('\r\n').length).toBe(2);
   });
 });

@@ -1,5 +1,6 @@
 import { marksCsv, parseReadingTable, type ReadingRow } from '@footmark/exchange';
 import type { LengthStyle } from '@footmark/site';
+import { fitRuns } from '@footmark/site';
 import { en } from '@footmark/words';
 import { describe, expect, it } from 'vitest';
 import { rearAlley } from './rearAlley';
@@ -237,7 +238,7 @@ describe('the table of marks that this program writes', () => {
     const { site, derived } = rearAlley((raw) => {
       for (const run of raw.runs) for (const reading of run.readings) reading.note = '=1+1, "wet"\nand cold';
     });
-    const table = read(marksCsv(site, derived, en));
+    const table = read(marksCsv(site, derived, fitRuns(site, derived), en));
     expect(table.problems).toEqual([]);
     expect(table.rows.length).toBeGreaterThan(10);
     for (const [i, { reading }] of derived.marks.entries()) {

@@ -3,6 +3,7 @@ import { writeSite } from '@footmark/site';
 import { cautionCodes } from '@footmark/words';
 import { Download } from 'lucide-react';
 import { Action } from '../controls/Action';
+import { fitOfSite } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './cards.module.css';
@@ -26,7 +27,13 @@ export function HandOffCard() {
         </Action>
         <Action
           wide
-          onPress={() => downloadText(siteFileName(site, 'csv'), marksCsv(site, derived, words), 'text/csv')}
+          onPress={() =>
+            downloadText(
+              siteFileName(site, 'csv'),
+              marksCsv(site, derived, fitOfSite(site), words),
+              'text/csv',
+            )
+          }
           isDisabled={derived.marks.length === 0}
         >
           <Download size={20} aria-hidden /> Download marks as CSV

@@ -1,6 +1,6 @@
-import type { RunsFit, Site } from '@footmark/site';
+import { fitRuns, type RunsFit, type Site } from '@footmark/site';
 import { create } from 'zustand';
-import { useSiteSession } from '../session/siteSession';
+import { derivedFrom, useSiteSession } from '../session/siteSession';
 import { type FitDesk, fitDesk } from './fitDesk';
 
 type FitSession = {
@@ -32,6 +32,11 @@ export function currentFit(): FitSession {
 }
 
 const fitOf = new WeakMap<Site, RunsFit>();
+
+/** What a site comes to, weighed on the spot when no answer for just this state is there yet: for what leaves the device. */
+export function fitOfSite(site: Site): RunsFit | null {
+  return fitOf.get(site) ?? fitRuns(site, derivedFrom(site));
+}
 
 /** Weighs the open site whenever it has changed and has runs. */
 export function startWeighing(

@@ -6,7 +6,7 @@ import { downloadText } from '../cards/downloadText';
 import { Action } from '../controls/Action';
 import { FitActions } from '../fit/FitActions';
 import { FitStatus } from '../fit/FitStatus';
-import { useFit } from '../fit/fitSession';
+import { fitOfSite, useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
 import { notify, useWorkbench } from '../session/workbench';
 import { words } from '../words';
@@ -24,7 +24,7 @@ export function MarksCard() {
   const mark =
     selected?.kind === 'reading' ? derived.marks.find((m) => m.reading.id === selected.id) : undefined;
   if (mark !== undefined) return <MarkCard key={mark.reading.id} mark={mark} />;
-  const csv = () => marksCsv(site, derived, words);
+  const csv = () => marksCsv(site, derived, fitOfSite(site), words);
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(csv());

@@ -4,7 +4,9 @@ import {
   formatClock,
   type Mark,
   type MarkPlace,
+  markState,
   type Reading,
+  type RunsFit,
   type Site,
   type Tie,
 } from '@footmark/site';
@@ -21,12 +23,13 @@ type TableUnit = { readonly name: 'ft' | 'm'; readonly metres: number };
 
 /**
  * All marks as a table, one row each in the order of runs and readings; a mark without a place has its place's cells empty.
- * The header names the unit of each length, `station_ft` or `station_m`. x is east and y north in the site frame.
+ * The header names the unit of each length, `station_ft` or `station_m`. x is east and y north in the site frame. The hole is the one that
+ * finds the mark at 95 %, along the pipe and across it; empty without a fit.
  */
-export function marksCsv(site: Site, derived: Derived, words: Words): string {
+export function marksCsv(site: Site, derived: Derived, fit: RunsFit | null, words: Words): string {
   const unit: TableUnit =
     site.units.length === 'm' ? { name: 'm', metres: 1 } : { name: 'ft', metres: FOOT_M };
-  const rows = derived.marks.map((mark) => markRow(mark, { site, words, unit }));
+  const rows = derived.marks.map((mark) => markRow(mark, { site, derived, fit, words, unit }));
   return csvText([header(unit.name), ...rows]);
 }
 
@@ -36,14 +39,22 @@ function header(unit: string): readonly string[] {
     ...['path', `station_${unit}`, `x_${unit}`, `y_${unit}`],
     ...['tie_1_from', `tie_1_${unit}`, 'tie_2_from', `tie_2_${unit}`, 'side', 'cut_deg'],
     ...['check_from', `check_${unit}`],
+    ...['state', `hole_length_${unit}`, `hole_width_${unit}`],
     ...['nearest_trunk', `trunk_clearance_${unit}`, `boundary_clearance_${unit}`, 'note'],
   ];
 }
 
-type Setting = { readonly site: Site; readonly words: Words; readonly unit: TableUnit };
+type Setting = {
+  readonly site: Site;
+  readonly derived: Derived;
+  readonly fit: RunsFit | null;
+  readonly words: Words;
+  readonly unit: TableUnit;
+};
 
-function markRow({ run, reading, label, place }: Mark, setting: Setting): readonly CsvCell[] {
+function markRow(mark: Mark, setting: Setting): readonly CsvCell[] {
   const { words, unit } = setting;
+  const { run, reading, label } = mark;
   return [
     label,
     run.name === '' ? run.letter : `${run.letter} ${run.name}`,
@@ -52,15 +63,17 @@ function markRow({ run, reading, label, place }: Mark, setting: Setting): readon
     words.observationName(reading.seen),
     clockText(reading),
     words.yesNo(reading.passed),
-    ...placeCells(place, setting),
+    ...placeCells(mark, setting),
     reading.note,
   ];
 }
 
-const EMPTY_PLACE: readonly CsvCell[] = Array.from({ length: 15 }, () => null);
+const EMPTY_PLACE: readonly CsvCell[] = Array.from({ length: 18 }, () => null);
 
-function placeCells(place: MarkPlace | null, { site, words, unit }: Setting): readonly CsvCell[] {
+function placeCells(mark: Mark, { site, derived, fit, words, unit }: Setting): readonly CsvCell[] {
+  const place: MarkPlace | null = mark.place;
   if (place === null) return EMPTY_PLACE;
+  const hole = fit?.marks.get(mark.reading.id)?.zone.hole;
   const { ties, clearances } = place;
   const tieCells = (tie: Tie | null | undefined): readonly CsvCell[] =>
     tie == null ? [null, null] : [words.referenceName(tie.from, site), amount(tie.distance, unit)];
@@ -76,6 +89,9 @@ function placeCells(place: MarkPlace | null, { site, words, unit }: Setting): re
     ties === null ? null : words.sideText(ties, site),
     ties === null ? null : rounded((ties.cutAngle * 180) / Math.PI, ANGLE_DECIMALS),
     ...tieCells(ties?.check),
+    words.markStateName(markState(mark, derived.locates)),
+    hole === undefined ? null : amount(hole.length, unit),
+    hole === undefined ? null : amount(hole.width, unit),
     trunk === undefined ? null : words.clearanceName(trunk, site),
     trunk === undefined ? null : amount(trunk.distance, unit),
     boundary === undefined ? null : amount(boundary.distance, unit),

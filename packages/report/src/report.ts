@@ -1,5 +1,5 @@
 import { derivedReport } from '@footmark/exchange';
-import { derive, MOST_SITE_CHARACTERS, type OpenFailure, openSite, type Site } from '@footmark/site';
+import { derive, fitRuns, MOST_SITE_CHARACTERS, type OpenFailure, openSite, type Site } from '@footmark/site';
 import { en, type Words } from '@footmark/words';
 import { readCapped } from './readCapped';
 
@@ -46,7 +46,7 @@ export async function report(
 
 function printReport(site: Site, words: Words, out: Output, err: Output): void {
   const derived = derive(site);
-  out.write(`${JSON.stringify(derivedReport(site, derived, words), null, 2)}\n`);
+  out.write(`${JSON.stringify(derivedReport(site, derived, fitRuns(site, derived), words), null, 2)}\n`);
   for (const finding of derived.findings) {
     const { text, cure } = words.findingText(finding, site);
     err.write(`${words.findingSeverityName(finding.severity)}: ${text}\n  ${cure}\n`);

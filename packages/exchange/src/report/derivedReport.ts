@@ -1,6 +1,7 @@
-import type { Derived, Finding, ReferencePoint, Site } from '@footmark/site';
+import type { Derived, Finding, ReferencePoint, RunsFit, Site } from '@footmark/site';
 import { lengthText, type Words } from '@footmark/words';
 import { coverageReport } from './coverageReport';
+import { fitReport } from './fitReport';
 import { accuracyReport, locateReport } from './locateReport';
 import { markReport } from './markReport';
 import { pairReport, suggestionReport } from './pairReport';
@@ -16,8 +17,8 @@ const REPORT_VERSION = 1;
  * radians in the site frame (to a micrometre and a nanoradian); `display` beside them is the text that people see. The README
  * has the keys.
  */
-export function derivedReport(site: Site, derived: Derived, words: Words) {
-  const setting: ReportSetting = { site, derived, words };
+export function derivedReport(site: Site, derived: Derived, fit: RunsFit | null, words: Words) {
+  const setting: ReportSetting = { site, derived, fit, words };
   const paths = [...derived.paths.values()];
   return {
     report: 'footmark-report',
@@ -28,6 +29,7 @@ export function derivedReport(site: Site, derived: Derived, words: Words) {
     paths: paths.map((path) => pathReport(path, setting)),
     coverage: [...derived.lookedAt].map(([path, stretches]) => coverageReport(path, stretches, setting)),
     locates: derived.locates.map((locate) => locateReport(locate, setting)),
+    fit: fit === null ? null : fitReport(fit),
     accuracy: derived.accuracy === null ? null : accuracyReport(derived.accuracy, setting),
     pairs: derived.pairs.map((pair) => pairReport(pair, setting)),
     pairSuggestions: derived.pairSuggestions.map((suggestion) => suggestionReport(suggestion, setting)),

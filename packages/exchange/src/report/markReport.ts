@@ -8,13 +8,15 @@ import {
   type Ties,
 } from '@footmark/site';
 import { angleText, counterText, directionText, lengthText } from '@footmark/words';
+import { zoneReport } from './fitReport';
 import type { ReportSetting } from './reportSetting';
 import { roundedAngle, roundedLength } from './rounding';
 
 /** A mark: the reading, how its number came about, and its place with ties and clearances. */
 export function markReport(mark: Mark, setting: ReportSetting) {
-  const { site, derived, words } = setting;
+  const { site, derived, fit, words } = setting;
   const { run, reading, label, trace, place } = mark;
+  const zone = fit?.marks.get(reading.id)?.zone;
   return {
     label,
     run: run.id,
@@ -42,6 +44,7 @@ export function markReport(mark: Mark, setting: ReportSetting) {
       along: lengthText(trace.along, site.units),
     },
     place: place === null ? null : placeReport(place, setting),
+    zone: zone === undefined ? null : zoneReport(zone, setting),
   };
 }
 

@@ -52,7 +52,7 @@ export function fitRuns(site: Site, derived: Derived, { shouldStop }: FitOptions
     const after = good === null ? null : markSpread(net, good, tagsOf(list), reading);
     const before = spreadAsDrawn(asDrawn, id);
     const off = after === null ? 0 : distance(after.at, shown.at);
-    if (good !== null && taken) pending = Math.max(pending, off);
+    if (good !== null) pending = Math.max(pending, off);
     const basis = taken && after !== null ? after : (before ?? after);
     if (basis === null) continue;
     const shift: Point = taken && after !== null && off > SAME_M ? subtract(shown.at, after.at) : NOWHERE;
