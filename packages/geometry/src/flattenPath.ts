@@ -24,21 +24,36 @@ export function slicePath(
   toStation: number,
   maxSagitta: number,
 ): readonly Point[] {
-  if (!(maxSagitta > 0)) throw new RangeError(`maxSagitta ${maxSagitta}`);
   if (fromStation > toStation) return slicePath(line, toStation, fromStation, maxSagitta).toReversed();
+  return chordStations(line, fromStation, toStation, maxSagitta).map(
+    (station) => locate(line, station).point,
+  );
+}
+
+/**
+ * The stations, ascending, of the corners that `slicePath` gives between two stations, the first not above the second. Throws a
+ * RangeError unless `maxSagitta` is above 0.
+ */
+export function chordStations(
+  line: PathLine,
+  fromStation: number,
+  toStation: number,
+  maxSagitta: number,
+): readonly number[] {
+  if (!(maxSagitta > 0)) throw new RangeError(`maxSagitta ${maxSagitta}`);
   const first = locate(line, fromStation);
   const last = locate(line, toStation);
   const from = Math.max(0, fromStation);
   const to = Math.min(pathLength(line), toStation);
-  const points = [first.point];
+  const stations = [Math.min(from, pathLength(line))];
   for (let i = first.element; i <= last.element; i += 1) {
     const begin = Math.max(from, valueAt(line.starts, i));
     const end = Math.min(to, valueAt(line.starts, i + 1));
     if (!(end > begin)) continue;
     const element = line.elements[i];
     const chords = element?.kind === 'arc' ? chordCount(element.radius, end - begin, maxSagitta) : 1;
-    for (let k = 1; k < chords; k += 1) points.push(locate(line, begin + ((end - begin) * k) / chords).point);
-    points.push(locate(line, end).point);
+    for (let k = 1; k < chords; k += 1) stations.push(begin + ((end - begin) * k) / chords);
+    stations.push(end);
   }
-  return points;
+  return stations;
 }

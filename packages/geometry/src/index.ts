@@ -34,7 +34,8 @@ export {
 export { ellipseOutline } from './ellipseOutline';
 export { boundingRectangleAlong, type HalfExtents } from './ellipseRectangle';
 export { type ErrorEllipse, errorEllipse, type PlaneCovariance, tapeFixCovariance } from './errorEllipse';
-export { flattenPath, slicePath } from './flattenPath';
+export { chordStations, flattenPath, slicePath } from './flattenPath';
+export { lineInRegion } from './lineInRegion';
 export { locate, locateMany, type PathPlace } from './locate';
 export { type PathStretch, pathInCircle } from './pathInCircle';
 export {
