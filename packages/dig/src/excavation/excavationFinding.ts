@@ -1,0 +1,100 @@
+import type { Point } from '@footmark/geometry';
+import type { Dig, FeatureKind, RuleName, Soil, Target } from '@footmark/site';
+import type { DigFinding, DigSeverity } from '../digFinding';
+
+type Of = { dig: string };
+type Thing = Of & { feature: string; kind: FeatureKind };
+
+/** Values by code: things by their ids, lengths in metres, areas in m², volumes in m³, slopes as horizontal over vertical. */
+export type ExcavationFindingValues = {
+  // where and how large
+  'dig-without-place': Of;
+  'trench-without-length': Of & { from: number; to: number };
+  'trench-past-end': Of & { beyond: number; length: number };
+  'pit-without-size': Of;
+  // how deep
+  'depth-not-known': Of & { because: 'no-pipe-level' | 'no-ground' | 'indoors'; station: number };
+  /** The pipe's level is carried on past the last that is known, by the slope that was said of it. */
+  'depth-carried-on': Of & { sigma: number };
+  'depth-not-positive': Of & { depth: number; station: number };
+  // what keeps the sides
+  'soil-not-chosen': Of & { slope: number };
+  'disturbed-soil-is-not': Of & { chosen: Soil; as: Soil; slope: number };
+  'protective-system-needed': Of & { depth: number; limit: number; planned: 'slope' | 'shield' };
+  'competent-person-decides': Of & { depth: number; limit: number };
+  /** Less deep than the limit, but not surely so. */
+  'depth-may-pass-limit': Of & { depth: number; sigma: number; limit: number };
+  'rock-must-be-stable': Of & { depth: number };
+  'engineer-designs': Of & { depth: number; limit: number };
+  'shield-stands-above': Of & { above: number };
+  'egress-needed': Of & { depth: number; limit: number; places: number; travel: number };
+  // spoil
+  'spoil-kept-back': Of & {
+    setback: number;
+    width: number;
+    height: number;
+    volume: number;
+    side: 'left' | 'right';
+  };
+  /** `side` null: nobody chose one, and neither has room. */
+  'spoil-without-room': Of & {
+    side: 'left' | 'right' | null;
+    suggested: 'left' | 'right' | 'away';
+    features: readonly string[];
+  };
+  // what the top outline meets
+  'dig-crosses-boundary': Thing & { length: number };
+  'dig-in-easement': Thing & { area: number };
+  'dig-reaches-building': Thing & { area: number };
+  'dig-takes-pavement': Thing & { area: number };
+  'dig-crosses-service': Thing & { length: number };
+  'dig-takes-thing': Thing;
+  /**
+   * The dig goes below the line that spreads down and out from a footing. `distance`: bottom edge to building; `reach`: how far off
+   * it would have to stay. `assumed`: how deep the footing is follows from the kind of foundation, or from none at all.
+   */
+  'dig-under-footing': Thing & {
+    depth: number;
+    footing: number;
+    distance: number;
+    reach: number;
+    assumed: 'foundation' | 'nothing' | null;
+  };
+};
+
+export type ExcavationFinding = {
+  [Code in keyof ExcavationFindingValues]: DigFinding<Code, ExcavationFindingValues[Code]>;
+}[keyof ExcavationFindingValues];
+
+type Code = keyof ExcavationFindingValues;
+
+/** Notes a finding about one dig; `place` where it is not the dig's own, `rule` the rule that asks. */
+export type Say = <C extends Code>(
+  code: C,
+  severity: DigSeverity,
+  values: Omit<ExcavationFindingValues[C], 'dig'>,
+  more?: { readonly rule?: RuleName; readonly place?: Point },
+) => void;
+
+/** What a dig is shown by: the mark of a pit, the pipe of a trench. */
+export function targetOfDig(dig: Dig): Target {
+  return dig.is === 'pit'
+    ? { kind: 'reading', run: dig.at.run, id: dig.at.reading }
+    : { kind: 'path', id: dig.path };
+}
+
+/** Gathers findings about a dig whose middle is at `middle`. */
+export function sayOf(dig: Dig, middle: Point | null, findings: ExcavationFinding[]): Say {
+  return (code, severity, values, more = {}) => {
+    const found = {
+      code,
+      severity,
+      at: targetOfDig(dig),
+      place: more.place ?? middle,
+      rule: more.rule ?? null,
+      values: { ...values, dig: dig.id },
+    };
+    // a generic code cannot be seen by the compiler as one member of the union, though it always is
+    findings.push(found as unknown as ExcavationFinding);
+  };
+}

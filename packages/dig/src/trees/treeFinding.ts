@@ -1,0 +1,38 @@
+import type { Path, TreeRuleId } from '@footmark/site';
+import type { DigFinding } from '../digFinding';
+import type { TreeAssumption } from './treeAssumption';
+
+type Named = { tree: string };
+type Zone = Named & { zone: TreeRuleId; radius: number; protected: boolean };
+
+/** Values by code: things by their ids, lengths in metres, shares of the zone's area. */
+export type TreeFindingValues = {
+  /** No zone can be told by any rule. */
+  'tree-without-diameter': Named;
+  /** A fact that the chosen rule asks for is not known; what it was taken as. */
+  'tree-fact-assumed': Named & { zone: TreeRuleId } & TreeAssumption;
+  'pipe-in-root-zone': Zone & {
+    path: string;
+    state: Path['state'];
+    length: number;
+    /** Pipe wall to trunk face; negative where they overlap. */
+    distance: number;
+    /** Of the pipe, seen with its flow, on which the tree stands. */
+    side: 'left' | 'right';
+    /** How deep boring under the roots is asked to be, and the pipe's least cover there; null where it is not known. */
+    boreDepth: number;
+    cover: number | null;
+  };
+  /** `share`: with its spoil. `atLeast`: of its bottom alone, as its depth is not known. */
+  'dig-in-root-zone': Zone & { dig: string; share: number; atLeast: boolean };
+  'spoil-in-root-zone': Zone & { dig: string; share: number };
+  /** Where roots hold the tree up: AS 4970's structural root zone, or the diameters that are quoted for stability. */
+  'dig-in-structural-roots': Zone & { dig: string };
+  /** Of all digs together, by AS 4970. */
+  'minor-encroachment': Zone & { share: number; limit: number };
+  'major-encroachment': Zone & { share: number; limit: number; structural: boolean };
+};
+
+export type TreeFinding = {
+  [Code in keyof TreeFindingValues]: DigFinding<Code, TreeFindingValues[Code]>;
+}[keyof TreeFindingValues];

@@ -1,0 +1,71 @@
+import type { Point } from '@footmark/geometry';
+import {
+  type Derived,
+  type Site,
+  stemDiameterOf,
+  type TreeRuleId,
+  treeRuleIds,
+  treeRuleOf,
+} from '@footmark/site';
+import type { TreeFinding } from './treeFinding';
+import { type TreeZone, treeZone } from './treeZone';
+
+/** A tree with its root zones by every rule. */
+export type TreeZones = {
+  /** Of the feature. */
+  readonly tree: string;
+  readonly at: Point;
+  /** The one diameter (m) that it counts with, of several stems the equivalent. */
+  readonly diameter: number;
+  readonly protected: boolean;
+  /** By the rule that the site has chosen. */
+  readonly chosen: TreeZone;
+  /** All, the chosen first. */
+  readonly zones: readonly TreeZone[];
+};
+
+/** The root zones of all trees, in the order of the site. A tree without a diameter has none, and a finding says so. */
+export function treeZones(
+  site: Site,
+  derived: Pick<Derived, 'features'>,
+): { readonly trees: readonly TreeZones[]; readonly findings: readonly TreeFinding[] } {
+  const chosenRule = treeRuleOf(site);
+  const others = treeRuleIds.filter((rule) => rule !== chosenRule);
+  const trees: TreeZones[] = [];
+  const findings: TreeFinding[] = [];
+  for (const { feature, points } of derived.features.values()) {
+    const [place] = points;
+    if (feature.kind !== 'tree' || place === undefined) continue;
+    const about = { at: { kind: 'feature', id: feature.id }, place } as const;
+    const diameter = stemDiameterOf(feature);
+    if (diameter === null) {
+      findings.push({
+        ...about,
+        code: 'tree-without-diameter',
+        severity: 'should',
+        rule: null,
+        values: { tree: feature.id },
+      });
+      continue;
+    }
+    const zoneBy = (rule: TreeRuleId) => treeZone(site, feature, diameter, rule);
+    const chosen = zoneBy(chosenRule);
+    for (const assumed of chosen.assumed)
+      findings.push({
+        ...about,
+        code: 'tree-fact-assumed',
+        severity: 'note',
+        rule: chosen.row,
+        values: { tree: feature.id, zone: chosenRule, ...assumed },
+      });
+    trees.push({
+      tree: feature.id,
+      at: place,
+      diameter,
+      protected: feature.fields.protected === true,
+      chosen,
+      zones: [chosen, ...others.map(zoneBy)],
+    });
+  }
+  return { trees, findings };
+}
