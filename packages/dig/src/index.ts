@@ -1,1 +1,29 @@
 export type { DigFinding, DigSeverity } from './digFinding';
+export type { CutPoint } from './excavation/cut';
+export type { Holes } from './excavation/digPlace';
+export type {
+  DigDepth,
+  EgressPlace,
+  Excavation,
+  Restore,
+  Sides,
+  Spoil,
+  SpoilHeap,
+  SpoilSide,
+} from './excavation/excavation';
+export {
+  type ExcavationFinding,
+  type ExcavationFindingValues,
+  targetOfDig,
+} from './excavation/excavationFinding';
+export { excavationsOf } from './excavation/excavationsOf';
+export { type Footing, footingOf } from './excavation/footings';
+export { type BoreUnder, boreDistanceRule, boreUnder } from './trees/boreUnder';
+export type { DigByTree, TreeTaken, ZoneTaken } from './trees/digInZones';
+export { type Encroachment, encroachmentOf } from './trees/encroachment';
+export type { PipeByTree, PipeInZone } from './trees/pipeInZones';
+export type { TreeAssumption } from './trees/treeAssumption';
+export { type TreeEncroachments, treeEncroachments } from './trees/treeEncroachments';
+export type { TreeFinding, TreeFindingValues } from './trees/treeFinding';
+export { type TreeZone, treeZone } from './trees/treeZone';
+export { type TreeZones, treeZones } from './trees/treeZones';
