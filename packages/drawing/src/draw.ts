@@ -1,4 +1,5 @@
 import type { Derived, Locate, Site } from '@footmark/site';
+import { drawDigs } from './dig/drawDigs';
 import type { Drawing } from './drawing';
 import type { DrawOptions, Highlight } from './drawOptions';
 import { drawOutline } from './features/drawOutline';
@@ -34,6 +35,7 @@ export function draw(site: Site, derived: Derived, options: DrawOptions = {}): D
   }
   for (const path of derived.paths.values()) drawPath(path, units, words, dimensions, into);
   drawCoverage(derived, units, words, into);
+  drawDigs(site, derived, options, into);
   drawReach(options, into);
   if (fit !== undefined) {
     drawZones(derived.marks, fit, options, units, into);

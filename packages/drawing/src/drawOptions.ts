@@ -1,4 +1,13 @@
+import type { Excavation, TreeZone } from '@footmark/dig';
 import type { MarkReach, ObservationKind, PipeMaterial, RunsFit, SearchZone, Units } from '@footmark/site';
+import type { DigDrawing } from './dig/digDrawing';
+
+/** A circle about a tree: the zone of the rule that the site has chosen, or that of the roots that hold the tree up. */
+export type RootZone = Readonly<{
+  is: 'chosen' | NonNullable<TreeZone['inner']>['is'];
+  rule: TreeZone['rule'];
+  radius: number;
+}>;
 
 /** What the app's language says of things. A word that is absent or empty is left out of its label. */
 export type DrawingWords = Readonly<{
@@ -13,6 +22,9 @@ export type DrawingWords = Readonly<{
   /** Beside a fitted line, and beside the outline that a mark cannot lie outside of. */
   fitted?: string;
   reach?: string;
+  /** Beside a planned dig: how deep it is and how wide at the top. */
+  excavation?: (excavation: Excavation, units: Units) => string;
+  rootZone?: (zone: RootZone, units: Units) => string;
 }>;
 
 /** What to bring out. */
@@ -21,6 +33,9 @@ export type Highlight = Readonly<{
   mark?: Readonly<{ run: string; id: string }>;
   /** Id of a feature: a locate says how far off it is. */
   feature?: string;
+  /** Ids of a pipe and of a dig: what is too near to it is dimensioned. */
+  path?: string;
+  dig?: string;
 }>;
 
 export type DrawOptions = Readonly<{
@@ -32,4 +47,6 @@ export type DrawOptions = Readonly<{
   fit?: RunsFit;
   /** What the chosen mark, and the pipe to it, cannot lie outside of by lengths of cable alone. */
   reach?: MarkReach;
+  /** What is to be dug and what stands in its way. */
+  dig?: DigDrawing;
 }>;

@@ -1,3 +1,4 @@
+export type { DigDrawing } from './dig/digDrawing';
 export { draw } from './draw';
 export {
   type Bounds,
@@ -7,7 +8,7 @@ export {
   type LayerName,
   layerNames,
 } from './drawing';
-export type { DrawingWords, DrawOptions, Highlight } from './drawOptions';
+export type { DrawingWords, DrawOptions, Highlight, RootZone } from './drawOptions';
 export { HATCH, hatchLines } from './hatchLines';
 export type { Label, LabelSeat } from './label';
 export { LONGEST_LEADER_MM } from './labels/candidates';

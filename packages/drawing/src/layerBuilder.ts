@@ -10,6 +10,9 @@ export type LayerBuilder = Readonly<{
   build: () => Drawing;
 }>;
 
+/** Layers of zones and distances, which say something of places and not how far the site goes. */
+const SAYING_HOW_FAR: ReadonlySet<LayerName> = new Set(['zones', 'root-zones', 'clearances']);
+
 export function layerBuilder(): LayerBuilder {
   const layers = new Map(
     layerNames.map((name) => [name, { name, primitives: [] as Primitive[], labels: [] as Label[] }]),
@@ -28,8 +31,7 @@ export function layerBuilder(): LayerBuilder {
     },
     build: () => {
       const all = [...layers.values()].map((l) => ({ ...l, primitives: fillsFirst(l.primitives) }));
-      // a zone says how unsure a place is, not how far the site goes
-      const things = all.filter((l) => l.name !== 'zones');
+      const things = all.filter((l) => !SAYING_HOW_FAR.has(l.name));
       return { layers: all, bounds: boundsOf(things.flatMap((l) => l.primitives.flatMap(pointsOf))) };
     },
   };

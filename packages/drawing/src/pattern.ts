@@ -8,6 +8,7 @@ const HEDGE_HALF_WIDTH_MM = 1.4;
 const CURB_WIDTH_MM = 0.9;
 const WALL_TOOTH_MM = 1.2;
 const UNSEEN_HALF_WIDTH_MM = 1.6;
+const SLOPE_TICK_MM = 3;
 const SCALLOP_POINTS = 6;
 const RIGHT = Math.PI / 2;
 /** How far (rad) the strokes over what nobody has seen lean to the right of the line. */
@@ -49,6 +50,11 @@ export function expandPattern(
           bit([point, pointAtAzimuth(point, azimuth + RIGHT, metres(WALL_TOOTH_MM))]),
         ),
       ];
+    case 'slope':
+      return places.map(({ point, azimuth }, i) => {
+        const down = Math.min(metres(SLOPE_TICK_MM), of.reach ?? Infinity) / (i % 2 === 0 ? 1 : 2);
+        return bit([point, pointAtAzimuth(point, azimuth + RIGHT, down)]);
+      });
     case 'curb':
       return [
         base,

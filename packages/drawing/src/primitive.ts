@@ -42,7 +42,7 @@ export type Stroke = Readonly<{ ink: Ink; weight: number; dash?: readonly number
 export type Fill = Readonly<{ ink: Ink; opacity: number; hatch?: 'diagonal' }>;
 
 /** Ornaments that repeat along a line at a paper distance; `expandPattern` makes lines of them for a scale. */
-export type PatternName = 'fence' | 'hedge' | 'curb' | 'retaining-wall' | 'flow' | 'unseen';
+export type PatternName = 'fence' | 'hedge' | 'curb' | 'retaining-wall' | 'flow' | 'unseen' | 'slope';
 
 export type LinePrimitive = Readonly<{
   kind: 'line';
@@ -84,6 +84,8 @@ export type PatternPrimitive = Readonly<{
   pattern: PatternName;
   /** Paper mm from one ornament to the next. */
   spacing: number;
+  /** Metres that ornaments reach beside the line at most. */
+  reach?: number;
   stroke: Stroke;
   target?: Target;
 }>;

@@ -35,7 +35,7 @@ function obstaclesOf(of: Primitive, layer: LayerName, mmPerMetre: number): reado
       if (of.pattern === 'flow') {
         return expandPattern(of, mmPerMetre).flatMap((p) => obstaclesOf(p, layer, mmPerMetre));
       }
-      return of.pattern === 'unseen' ? [] : strokesOf(of.points, of.closed, 1);
+      return of.pattern === 'unseen' || of.pattern === 'slope' ? [] : strokesOf(of.points, of.closed, 1);
     case 'line':
       if (PALE.has(layer) || of.stroke === undefined || of.stroke.opacity !== undefined) return [];
       return strokesOf(of.points, of.closed, layer === 'ties' ? TIE_WEIGHT : 1);

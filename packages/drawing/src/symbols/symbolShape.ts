@@ -31,6 +31,8 @@ export const symbolNames = [
   'station-tick',
   'pipe-change',
   'pipe-end',
+  'dimension-end',
+  'ladder',
   ...markSymbolNames,
 ] as const;
 export type SymbolName = (typeof symbolNames)[number];

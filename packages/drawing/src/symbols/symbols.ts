@@ -85,6 +85,16 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
     clear: 1.5,
   },
   'pipe-end': { parts: [line('stroke', [-1, 0], [1, 0])], clear: 1 },
+  'dimension-end': { parts: [line('stroke', [-0.7, -0.7], [0.7, 0.7])], clear: 0.7 },
+  ladder: {
+    parts: [
+      ring('bare', [-0.8, -2.2], [0.8, -2.2], [0.8, 2.2], [-0.8, 2.2]),
+      line('stroke', [-0.8, -2.2], [-0.8, 2.2]),
+      line('stroke', [0.8, -2.2], [0.8, 2.2]),
+      ...[-1.5, -0.5, 0.5, 1.5].map((y) => line('stroke', [-0.8, y], [0.8, y])),
+    ],
+    clear: 2.3,
+  },
 };
 
 /** Four arcs of a ring, each with as much of a gap after it. */

@@ -1,0 +1,284 @@
+import type { EdgeClearance } from '@footmark/dig';
+import { excavationsOf, treeZones } from '@footmark/dig';
+import { regionArea } from '@footmark/geometry';
+import { type Dig, derive, type Site } from '@footmark/site';
+import { describe, expect, it } from 'vitest';
+import { draw } from '../draw';
+import type { DrawOptions } from '../drawOptions';
+import { hatchLines } from '../hatchLines';
+import { expandPattern } from '../pattern';
+import type { LinePrimitive, PatternPrimitive } from '../primitive';
+import { labelsOn, pointFeature, primitivesOn, pushed, straightSite } from '../testing/straightRun';
+import type { DigDrawing } from './digDrawing';
+import { clearancesToDraw } from './drawClearances';
+import { fillRing } from './ringsOf';
+
+// A trench 2 m deep along the pipe north from (0, 10) to (0, 14), 1 m wide at the bottom.
+const trench: Dig = {
+  is: 'trench',
+  id: 't',
+  name: '',
+  path: 'p',
+  from: 10,
+  to: 14,
+  depth: 2,
+  bottomWidth: 1,
+  protection: 'slope',
+  spoil: 'left',
+  note: '',
+};
+
+const oak = pointFeature('oak', 'tree', 4, 12, { trunkDiameter: 0.3 });
+
+function siteWith(dig: Partial<Dig> = {}, features = [oak]): Site {
+  const site = straightSite({ features, runs: [pushed('A', [{ counter: 12 }])] });
+  const digs = [{ ...trench, ...dig } as Dig]; // what is given fits a trench
+  const withSoil = { ...site.digging, soil: 'c' as const, digs };
+  return { ...site, digging: withSoil, rules: { ...site.rules, trees: 'as-4970' } };
+}
+
+function digOf(site: Site): DigDrawing {
+  const derived = derive(site);
+  return { excavations: excavationsOf(site, derived, new Map()), treeZones: treeZones(site, derived).trees };
+}
+
+const picture = (site: Site, options: DrawOptions = {}) =>
+  draw(site, derive(site), { dig: digOf(site), ...options });
+const lines = (drawing: ReturnType<typeof draw>, layer: 'excavation' | 'root-zones' | 'clearances') =>
+  primitivesOn(drawing, layer).filter((p): p is LinePrimitive => p.kind === 'line');
+const box = (points: readonly { x: number; y: number }[]) => {
+  const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
+  return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+};
+
+describe('a planned dig', () => {
+  it('is drawn by its bottom, fine, and its top, white with dark dashes in it', () => {
+    const drawing = picture(siteWith());
+    const ofDig = lines(drawing, 'excavation').filter((l) => l.target?.kind === 'dig');
+    // white is the uniform colour code's for a proposed excavation (APWA / ANSI Z535.1, STANDARDS C1)
+    expect(ofDig.map((l) => [l.stroke?.ink, l.stroke?.dash !== undefined])).toEqual([
+      ['ink', false],
+      ['proposed', false],
+      ['proposed-dash', true],
+    ]);
+    // by hand: Type C soil is cut back 1½ to 1 (29 CFR 1926 Subpart P, App. B), 3 m to all sides at 2 m deep
+    const [bottom, top] = ofDig;
+    for (const [line, expected] of [
+      [bottom, [-0.5, 0.5, 10, 14]],
+      [top, [-3.5, 3.5, 7, 17]],
+    ] as const) {
+      box(line?.points ?? []).forEach((side, i) => {
+        expect(side).toBeCloseTo(expected[i] ?? Number.NaN, 9);
+      });
+    }
+  });
+
+  it('has ticks that go down its slopes, long and short in turn, and stop before the bottom', () => {
+    const pattern = primitivesOn(picture(siteWith()), 'excavation').find(
+      (p): p is PatternPrimitive => p.kind === 'pattern' && p.pattern === 'slope',
+    );
+    if (pattern === undefined) throw new Error('the dig has slopes');
+    for (const mmPerMetre of [10, 1]) {
+      const ticks = expandPattern(pattern, mmPerMetre).flatMap((p) => (p.kind === 'line' ? [p.points] : []));
+      expect(ticks.length).toBeGreaterThan(4);
+      const lengths = ticks.map(([a, b]) => Math.hypot((b?.x ?? 0) - (a?.x ?? 0), (b?.y ?? 0) - (a?.y ?? 0)));
+      // by hand: 3 mm of paper is 0.3 m at 1:100; at 1:1000 it would be 3 m, and three quarters of the 3 m of slope is 2.25 m
+      const long = mmPerMetre === 10 ? 0.3 : 2.25;
+      lengths.forEach((length, i) => {
+        expect(length).toBeCloseTo(i % 2 === 0 ? long : long / 2, 9);
+      });
+      for (const [edge, down] of ticks) {
+        // the top's rectangle is centred on (0, 12): every tick ends nearer to its middle lines than it begins
+        const inside = (p?: { x: number; y: number }) =>
+          Math.min(3.5 - Math.abs(p?.x ?? 0), 5 - Math.abs((p?.y ?? 0) - 12));
+        expect(inside(edge)).toBeCloseTo(0, 9);
+        expect(inside(down)).toBeGreaterThan(0.01);
+      }
+    }
+  });
+
+  it('has no ticks where a shield holds its sides', () => {
+    const kinds = primitivesOn(picture(siteWith({ protection: 'shield' })), 'excavation').map((p) => p.kind);
+    expect(kinds).not.toContain('pattern');
+  });
+
+  it('has its heap hatched on the side where it lies, and none where it is carted away', () => {
+    const fills = (spoil: 'left' | 'right' | 'away') =>
+      lines(picture(siteWith({ spoil })), 'excavation').filter((l) => l.fill?.hatch === 'diagonal');
+    const [left] = fills('left');
+    const [right] = fills('right');
+    // seen along the pipe, which goes north: left is west, beyond the top's edge at 3.5 m
+    expect(Math.max(...(left?.points ?? []).map((p) => p.x))).toBeLessThan(-3.5);
+    expect(Math.min(...(right?.points ?? []).map((p) => p.x))).toBeGreaterThan(3.5);
+    expect(fills('away')).toEqual([]);
+  });
+
+  it('has a ladder across its line at every way out', () => {
+    // 4 ft deep asks for a way out within 25 ft (29 CFR 1926.651(c)(2)): one, in the middle of 4 m
+    const ladders = primitivesOn(picture(siteWith()), 'excavation').filter((p) => p.kind === 'symbol');
+    expect(ladders).toMatchObject([{ symbol: 'ladder', at: { x: 0, y: 12 }, azimuth: Math.PI / 2 }]);
+    expect(primitivesOn(picture(siteWith({ depth: 1 })), 'excavation').map((p) => p.kind)).not.toContain(
+      'symbol',
+    );
+  });
+
+  it('is labelled with what is said of it, at the corner of its top', () => {
+    const words: DrawOptions['words'] = {
+      excavation: ({ depth, top }) => `${depth?.most} deep ${top?.width} wide`,
+    };
+    expect(labelsOn(picture(siteWith(), { words }), 'excavation')).toMatchObject([
+      { text: '2 deep 7 wide', target: { kind: 'dig', id: 't' } },
+    ]);
+    const [label] = labelsOn(picture(siteWith(), { words }), 'excavation');
+    expect([label?.at.x, label?.at.y]).toEqual([expect.closeTo(3.5, 9), expect.closeTo(17, 9)]);
+  });
+
+  it('shows its bottom alone in the paint where its depth is not known', () => {
+    const site = siteWith();
+    const dig = digOf(site);
+    const shallow = dig.excavations.map((e) => ({ ...e, depth: null, top: null, spoil: null, egress: [] }));
+    const drawing = draw(site, derive(site), { dig: { ...dig, excavations: shallow } });
+    const paint = lines(drawing, 'excavation').filter((l) => l.stroke?.ink === 'proposed');
+    expect(paint.map((l) => box(l.points))).toEqual([[-0.5, 0.5, 10, 14].map((v) => expect.closeTo(v, 9))]);
+  });
+
+  it('brings out the tolerance zones of services when it is chosen, and not before', () => {
+    const gas = {
+      ...pointFeature('gas', 'service', 0, 0, { carries: 'gas', diameter: 0.1 }),
+      vertices: [0, 20].map((x, i) => ({ id: `${i}`, spot: { by: 'coordinates', x, y: 12 } })),
+    } as typeof oak; // a line of two points
+    const site = siteWith({}, [gas]);
+    const bands = (options: DrawOptions) =>
+      lines(picture(site, options), 'excavation').filter((l) => l.fill?.ink === 'gas');
+    expect(bands({})).toEqual([]);
+    const [band] = bands({ highlight: { dig: 't' } });
+    // by hand: 24 in beyond the outside of a pipe of 100 mm (STANDARDS C10)
+    const half = 0.05 + 24 * 0.0254;
+    box(band?.points ?? []).forEach((side, i) => {
+      expect(side).toBeCloseTo([0, 20, 12 - half, 12 + half][i] ?? Number.NaN, 9);
+    });
+    expect(band?.fill?.opacity).toBeLessThan(0.2);
+  });
+});
+
+describe('root zones', () => {
+  it('are a circle of the chosen rule and one of the roots that hold the tree up, each with its name', () => {
+    const words: DrawOptions['words'] = { rootZone: ({ is, rule }) => `${is} ${rule}` };
+    const drawing = picture(siteWith(), { words });
+    const circles = primitivesOn(drawing, 'root-zones').filter((p) => p.kind === 'circle');
+    // AS 4970-2009: 12 × 0.3 = 3.6 m (3.2); (0.3 × 50)^0.42 × 0.64 = 1.996 m (3.3.5)
+    expect(circles.map((c) => [c.radius, c.stroke?.ink, c.stroke?.dash !== undefined])).toEqual([
+      [expect.closeTo(3.6, 9), 'plant', true],
+      [expect.closeTo(1.996, 3), 'plant', true],
+    ]);
+    expect(labelsOn(drawing, 'root-zones').map((l) => l.text)).toEqual([
+      'chosen as-4970',
+      'structural-root-zone as-4970',
+    ]);
+  });
+
+  it('are hatched where a dig takes them', () => {
+    const [taken] = lines(picture(siteWith()), 'root-zones');
+    expect(taken?.fill?.hatch).toBe('diagonal');
+    // by hand: the edge at x = 3.5 stands 0.5 m from the trunk's middle: half the circle less the strip of 0.5 m beside the middle,
+    // of which the dig (y from 7 to 17) reaches all
+    const [r, d] = [3.6, 0.5];
+    const segment = r * r * Math.acos(d / r) - d * Math.sqrt(r * r - d * d);
+    const area = regionArea([taken?.points ?? []]);
+    expect(area).toBeLessThan(segment);
+    expect(area).toBeGreaterThan(0.98 * segment);
+  });
+
+  it('do not make the site larger', () => {
+    const far = siteWith({}, [pointFeature('oak', 'tree', 4, 12, { trunkDiameter: 1 })]);
+    const none = { excavations: [], treeZones: [] };
+    const { excavations } = digOf(far);
+    expect(picture(far).bounds).toEqual(draw(far, derive(far), { dig: { ...none, excavations } }).bounds);
+  });
+});
+
+describe('clearances', () => {
+  const one = (facts: Partial<EdgeClearance>): EdgeClearance => ({
+    of: { is: 'outline', dig: 't' },
+    feature: 'oak',
+    kind: 'tree',
+    distance: 1,
+    from: { x: 0, y: 0 },
+    at: { x: 3, y: 4 },
+    station: null,
+    toCentre: false,
+    rule: null,
+    required: null,
+    verdict: null,
+    ...facts,
+  });
+
+  it('are dimension lines from the one to the other, with their distance', () => {
+    const site = siteWith();
+    const dig = { ...digOf(site), clearances: [one({ distance: 1.25, verdict: 'misses' })] };
+    expect(primitivesOn(draw(site, derive(site), { dig }), 'clearances')).toEqual([]);
+    const drawing = draw(site, derive(site), { dig, highlight: { dig: 't' } });
+    expect(primitivesOn(drawing, 'clearances')).toMatchObject([
+      {
+        kind: 'line',
+        points: [
+          { x: 0, y: 0 },
+          { x: 3, y: 4 },
+        ],
+        stroke: { ink: 'warning' },
+      },
+      { kind: 'symbol', at: { x: 0, y: 0 } },
+      { kind: 'symbol', at: { x: 3, y: 4 } },
+    ]);
+    expect(labelsOn(drawing, 'clearances')).toMatchObject([{ text: '1.25 m', at: { x: 1.5, y: 2 } }]);
+  });
+
+  it('are the worst few of what is chosen, one to a feature', () => {
+    const many = ['a', 'b', 'b', 'c', 'd', 'e', 'f'].map((feature, i) => one({ feature, distance: i / 2 }));
+    const drawn = clearancesToDraw(many, { dig: 't' });
+    // the first overlaps: it has no line
+    expect(drawn.map((c) => c.feature)).toEqual(['b', 'c', 'd', 'e']);
+    const far = [one({ feature: 'a', distance: 30 }), one({ feature: 'b', distance: 30, verdict: 'misses' })];
+    expect(clearancesToDraw(far, { dig: 't' }).map((c) => c.feature)).toEqual(['b']);
+    expect(clearancesToDraw(many, { dig: 'other' })).toEqual([]);
+    expect(clearancesToDraw(many, undefined)).toEqual([]);
+  });
+
+  it('of a pipe and a mark are those that miss their rule', () => {
+    const of = { is: 'path', id: 'p', state: 'proposed' } as const;
+    const found = [one({ of, feature: 'a', verdict: 'misses' }), one({ of, feature: 'b', verdict: 'meets' })];
+    expect(clearancesToDraw(found, { path: 'p' }).map((c) => c.feature)).toEqual(['a']);
+    const mark = { is: 'mark', run: 'A', reading: 'A1' } as const;
+    const near = [one({ of: mark, verdict: 'by-depth' })];
+    expect(clearancesToDraw(near, { mark: { run: 'A', id: 'A1' } })).toHaveLength(1);
+    expect(clearancesToDraw(near, { mark: { run: 'A', id: 'A2' } })).toEqual([]);
+  });
+});
+
+describe('a region as one ring', () => {
+  it('leaves its hole out of the hatching', () => {
+    const outer = [
+      [0, 0],
+      [4, 0],
+      [4, 4],
+      [0, 4],
+    ].map(([x = 0, y = 0]) => ({ x, y }));
+    const hole = [
+      [1, 1],
+      [1, 3],
+      [3, 3],
+      [3, 1],
+    ].map(([x = 0, y = 0]) => ({ x, y }));
+    for (const [a, b] of hatchLines(fillRing([outer, hole]), 100)) {
+      const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+      const within = Math.max(Math.abs(middle.x - 2), Math.abs(middle.y - 2));
+      expect(within).toBeGreaterThanOrEqual(1 - 1e-9);
+    }
+  });
+});
+
+it('without digs the drawing is as it is without `dig`', () => {
+  const site = straightSite({});
+  const dig = { excavations: [], treeZones: [], clearances: [] };
+  expect(draw(site, derive(site), { dig })).toEqual(draw(site, derive(site)));
+});

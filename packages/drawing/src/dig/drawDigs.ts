@@ -1,0 +1,23 @@
+import type { Derived, Site } from '@footmark/site';
+import type { DrawOptions } from '../drawOptions';
+import type { LayerBuilder } from '../layerBuilder';
+import { drawClearances } from './drawClearances';
+import { drawExcavation } from './drawExcavation';
+import { drawRootZones } from './drawRootZones';
+import { drawTolerance } from './drawTolerance';
+
+/** What is to be dug and what stands in its way. Nothing without `dig`. */
+export function drawDigs(
+  site: Site,
+  derived: Derived,
+  { dig, words = {}, highlight }: DrawOptions,
+  into: LayerBuilder,
+): void {
+  if (dig === undefined) return;
+  const { excavations, treeZones, clearances = [] } = dig;
+  const { units } = site;
+  drawRootZones(treeZones, excavations, words, units, into);
+  if (excavations.some((e) => e.dig.id === highlight?.dig)) drawTolerance(site, derived, into);
+  for (const one of excavations) drawExcavation(one, one.dig.id === highlight?.dig, words, units, into);
+  drawClearances(clearances, highlight, units, into);
+}

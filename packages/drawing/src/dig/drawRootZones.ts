@@ -1,0 +1,62 @@
+import type { Excavation, TreeZones } from '@footmark/dig';
+import { ellipseOutline, intersectionOf, pointAtAzimuth, type Region } from '@footmark/geometry';
+import type { Units } from '@footmark/site';
+import type { DrawingWords, RootZone } from '../drawOptions';
+import type { LayerBuilder } from '../layerBuilder';
+import { PEN } from '../lineTypes';
+import type { Fill, Stroke } from '../primitive';
+import { PRIORITY, TEXT_MM } from '../textStyle';
+import { fillRing } from './ringsOf';
+
+const ZONE: Stroke = { ink: 'plant', weight: PEN.fine, dash: [3.2, 1.6] };
+const INNER: Stroke = { ink: 'plant', weight: PEN.medium, dash: [1.4, 1] };
+const TAKEN: Fill = { ink: 'plant', opacity: 0.85, hatch: 'diagonal' };
+/** Where on the circle its name stands. */
+const NAME_AZIMUTH = Math.PI / 4;
+const INNER_NAME_AZIMUTH = -Math.PI / 4;
+
+/** The root zone of the chosen rule about each tree, within it that of the roots that hold it up, and hatched what digs take. */
+export function drawRootZones(
+  trees: readonly TreeZones[],
+  excavations: readonly Excavation[],
+  words: DrawingWords,
+  units: Units,
+  into: LayerBuilder,
+): void {
+  for (const { tree, at, chosen } of trees) {
+    const target = { kind: 'feature', id: tree } as const;
+    const name = (zone: RootZone, azimuth: number) => {
+      const text = words.rootZone?.(zone, units) ?? '';
+      if (text === '') return;
+      into.label('root-zones', {
+        id: `${tree}/root-zone/${zone.is}`,
+        text,
+        at: pointAtAzimuth(at, azimuth, zone.radius),
+        height: TEXT_MM.small,
+        ink: 'plant',
+        weight: 'regular',
+        priority: PRIORITY.rootZone,
+        seat: 'around',
+        clear: 0.6,
+        whenCrowded: 'leave-out',
+        target,
+      });
+    };
+    const { radius, rule, inner } = chosen;
+    for (const { top, bottom } of excavations) {
+      const dug = top?.outline ?? bottom?.outline ?? [];
+      const taken = intersectionOf([ellipseOutline(at, radius, radius, 0)], dug);
+      drawTaken(taken, into);
+    }
+    into.add('root-zones', { kind: 'circle', centre: at, radius, stroke: ZONE });
+    name({ is: 'chosen', rule, radius }, NAME_AZIMUTH);
+    if (inner === null) continue;
+    into.add('root-zones', { kind: 'circle', centre: at, radius: inner.radius, stroke: INNER });
+    name({ is: inner.is, rule, radius: inner.radius }, INNER_NAME_AZIMUTH);
+  }
+}
+
+function drawTaken(taken: Region, into: LayerBuilder): void {
+  if (taken.length === 0) return;
+  into.add('root-zones', { kind: 'line', points: fillRing(taken), closed: true, fill: TAKEN });
+}
