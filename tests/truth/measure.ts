@@ -118,7 +118,7 @@ function tally(sum: Sum, { derived, fit }: Weighed, reading: string, truth: Poin
 }
 
 /** Whether an offset from a zone's middle lies in its ellipse. */
-export function holds(zone: SearchZone, { x, y }: Point): boolean {
+function holds(zone: SearchZone, { x, y }: Point): boolean {
   const [sin, cos] = [Math.sin(zone.azimuth), Math.cos(zone.azimuth)];
   const along = x * sin + y * cos;
   const across = x * cos - y * sin;
