@@ -1,3 +1,4 @@
+import type { DigSeverity, EdgeClearance } from '@footmark/dig';
 import type {
   ActionWord,
   BlunderGroup,
@@ -49,6 +50,7 @@ import type {
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
+import type { AnyDigFinding } from './digFindings';
 import type { PairProblem } from './pairProblem';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
@@ -160,6 +162,20 @@ export type Words = {
   markStateName(state: MarkState): string;
 
   findingText(finding: Finding, site: Site): Said;
+  /** What stands in the way of a dig or a pipe, how much, and what would cure it. */
+  digFindingText(finding: AnyDigFinding, site: Site): Said;
+  /** How pressing such findings are, as a heading. */
+  digSeverityName(severity: DigSeverity): string;
+  /** What two things a clearance is between; and how far they are apart against what is asked. */
+  obstacleText(clearance: EdgeClearance, site: Site): Said;
+  /** An area given in square metres. */
+  areaText(squareMetres: number, units: Units): string;
+  /** A volume of ground given in cubic metres. */
+  volumeText(cubicMetres: number, units: Units): string;
+  /** A share of a whole, in per cent. */
+  shareText(share: number): string;
+  /** How a side is cut back, given as horizontal over vertical. */
+  acrossText(acrossOverDown: number): string;
   fileProblemText(failure: OpenFailure): SaidOfFile;
   /** Why an edit was not made, and the limit that it would have passed. */
   editProblemText(problem: EditProblem, units: Units): string;

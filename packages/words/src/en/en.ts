@@ -3,6 +3,10 @@ import type { Words } from '../words';
 import { accuracyText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
 import { cautions } from './cautions';
+import { obstacleText } from './digClearanceText';
+import { digFindingText } from './digFindingText';
+import { acrossText, areaText, shareText, volumeText } from './digMeasure';
+import { digSeverityNames } from './digZone';
 import {
   actionNames,
   directionNames,
@@ -107,6 +111,13 @@ export const en: Words = {
   zoneSourceName: (source) => zoneSourceNames[source],
   markStateName: (state) => markStateNames[state],
   findingText,
+  digFindingText,
+  digSeverityName: (severity) => digSeverityNames[severity],
+  obstacleText,
+  areaText,
+  volumeText,
+  shareText,
+  acrossText,
   fileProblemText,
   editProblemText,
   parseProblemText,

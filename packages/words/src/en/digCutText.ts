@@ -1,0 +1,156 @@
+import type { ExcavationFindingValues } from '@footmark/dig';
+import { inSentence } from '../named';
+import type { Said } from '../words';
+import { acrossText } from './digMeasure';
+import type { DigSpeech } from './digSpeech';
+import { soilNames } from './ruleNames';
+
+type Sentences = {
+  readonly [Code in keyof ExcavationFindingValues]: (
+    values: ExcavationFindingValues[Code],
+    speech: DigSpeech,
+  ) => Said;
+};
+
+const sideNames = { left: 'to the left of the flow', right: 'to the right of the flow' } as const;
+
+const depthMissing = {
+  'no-pipe-level': {
+    text: 'no level of the pipe is known there',
+    cure: 'Give a level or a depth of the pipe, or say how deep the dig is.',
+  },
+  'no-ground': {
+    text: 'no level of the ground is known there',
+    cure: 'Give a spot level near by, or say how deep the dig is.',
+  },
+  indoors: {
+    text: 'the pipe runs under a building there',
+    cure: 'End the trench at the wall, or say how deep the dig is.',
+  },
+} as const;
+
+/** What is said of planned digs. */
+export const cutSentences: Sentences = {
+  'dig-without-place': ({ dig }, speech) => ({
+    text: `${speech.dig(dig)} has no place: what it is at cannot be placed on the plan.`,
+    cure: 'Put right its mark or its pipe, or delete the dig.',
+  }),
+  'trench-without-length': ({ dig, from, to }, speech) => ({
+    text: `${speech.dig(dig)} has no length: it runs from ${speech.length(from)} to ${speech.length(to)}.`,
+    cure: 'Choose two places of the pipe that are apart.',
+  }),
+  'trench-past-end': ({ dig, beyond, length }, speech) => ({
+    text: `${speech.dig(dig)} goes ${speech.length(beyond)} past the end of the pipe, which is ${speech.length(length)} long, so it is taken to end there.`,
+    cure: 'End it within the pipe, or draw the pipe further.',
+  }),
+  'pit-without-size': ({ dig }, speech) => ({
+    text: `How large ${speech.dig(dig)} is cannot be told: its mark has no search zone yet.`,
+    cure: 'Wait until the runs are weighed, or give the length and width of the pit.',
+  }),
+
+  'depth-not-known': ({ dig, because, station }, speech) => ({
+    text: `How deep ${speech.dig(dig)} is cannot be told at ${speech.length(station)}: ${depthMissing[because].text}.`,
+    cure: depthMissing[because].cure,
+  }),
+  'depth-carried-on': ({ dig, sigma }, speech) => ({
+    text: `The depth of ${speech.dig(dig)} goes by a level carried on along the slope that was said, give or take ${speech.size(1.96 * sigma)}.`,
+    cure: 'Find the pipe’s depth near by before the dig.',
+  }),
+  'depth-not-positive': ({ dig, depth, station }, speech) => ({
+    text: `The bottom of ${speech.dig(dig)} comes out ${speech.length(Math.abs(depth))} ${depth < 0 ? 'above' : 'from'} the ground at ${speech.length(station)}.`,
+    cure: 'Check the levels of the ground and the pipe, or the depth that was said.',
+  }),
+
+  'soil-not-chosen': ({ dig, slope }, speech) => ({
+    text: `Nobody has said what the soil is, so the sides of ${speech.dig(dig)} are taken at the gentlest slope, ${acrossText(slope)}.`,
+    cure: 'Let a competent person judge the soil and say what it is, or use a shield.',
+  }),
+  'disturbed-soil-is-not': ({ dig, chosen, as, slope }, speech) => ({
+    text: `Ground that was dug before is never ${inText(chosen)}: ${speech.dig(dig)} is taken as ${inText(as)}, ${acrossText(slope)}.`,
+    cure: 'Let a competent person judge the soil, or use a shield.',
+  }),
+  'protective-system-needed': ({ dig, depth, limit, planned }, speech) => ({
+    text: `${speech.dig(dig)} is ${speech.size(depth)} deep; from ${speech.length(limit)} on nobody goes in before its sides are cut back or held.`,
+    cure:
+      planned === 'slope'
+        ? 'Cut the sides back to the slope shown, or set a shield; a competent person looks each day and after rain.'
+        : 'Set the shield before anyone goes in, and stay inside it; a competent person looks each day and after rain.',
+  }),
+  'competent-person-decides': ({ dig, depth, limit }, speech) => ({
+    text: `${speech.dig(dig)} is ${speech.size(depth)} deep, less than ${speech.length(limit)}, and its sides may still cave in.`,
+    cure: 'A competent person looks at the ground before anyone goes in, and decides.',
+  }),
+  'depth-may-pass-limit': ({ dig, depth, sigma, limit }, speech) => ({
+    text: `${speech.dig(dig)} comes out ${speech.size(depth)} deep, give or take ${speech.size(1.96 * sigma)}, so it may pass ${speech.length(limit)}.`,
+    cure: 'Bring what holds the sides, or find the depth first.',
+  }),
+  'rock-must-be-stable': ({ dig, depth }, speech) => ({
+    text: `${speech.dig(dig)} stands straight for ${speech.size(depth)} in what is said to be stable rock.`,
+    cure: 'A competent person has to find it stable all the way down; else cut it back or hold it.',
+  }),
+  'engineer-designs': ({ dig, depth, limit }, speech) => ({
+    text: `${speech.dig(dig)} is ${speech.size(depth)} deep, more than ${speech.length(limit)}: what holds its sides is an engineer’s work.`,
+    cure: 'Have a registered professional engineer design it.',
+  }),
+  'shield-stands-above': ({ dig, above }, speech) => ({
+    text: `The shield in ${speech.dig(dig)} stands ${speech.length(above)} above the straight side wherever the ground above it is cut back.`,
+    cure: 'Order one that is high enough, and set it as its maker says.',
+  }),
+  'egress-needed': ({ dig, depth, limit, places, travel }, speech) => ({
+    text: `${speech.dig(dig)} is ${speech.size(depth)} deep; from ${speech.length(limit)} on a ladder or ramp stands within ${speech.length(travel)} of everyone in it.`,
+    cure:
+      places === 1
+        ? 'Set a ladder at the place shown.'
+        : `Set ladders at the places shown: ${places} of them.`,
+  }),
+
+  'spoil-kept-back': ({ dig, setback, width, height, volume, side }, speech) => ({
+    text: `Spoil from ${speech.dig(dig)} is about ${speech.volume(volume)} loose: a heap ${speech.size(width)} wide and ${speech.size(height)} high ${sideNames[side]}.`,
+    cure: `Keep it and all equipment ${speech.length(setback)} back from the edge.`,
+  }),
+  'spoil-without-room': ({ dig, side, suggested, features }, speech) => ({
+    text: `Spoil from ${speech.dig(dig)} has no room ${side === null ? 'on either side' : sideNames[side]}${features.length === 0 ? '' : `: ${speech.features(features)} ${features.length === 1 ? 'is' : 'are'} in the way`}.`,
+    cure:
+      side === null || suggested === 'away'
+        ? 'Load it on a truck, or make the dig smaller with a shield.'
+        : `Put it ${sideNames[suggested]}, where there is room.`,
+  }),
+
+  'dig-crosses-boundary': ({ dig, feature, length }, speech) => ({
+    text: `${speech.dig(dig)} runs over ${speech.feature(feature)} for ${speech.size(length)}.`,
+    cure: 'Ask whoever owns the other side, in writing, or keep the dig on this side with a shield.',
+  }),
+  'dig-in-easement': ({ dig, feature, area }, speech) => ({
+    text: `${speech.dig(dig)} takes ${speech.area(area)} of ${speech.feature(feature)}.`,
+    cure: 'Ask whoever holds the easement before the dig.',
+  }),
+  'dig-reaches-building': ({ dig, feature, area }, speech) => ({
+    text: `The top of ${speech.dig(dig)} reaches ${speech.area(area)} under ${speech.feature(feature)}.`,
+    cure: 'Use a shield, end the dig short of it, or have an engineer say how the building is held.',
+  }),
+  'dig-takes-pavement': ({ dig, feature, area }, speech) => ({
+    text: `${speech.dig(dig)} takes up ${speech.area(area)} of ${speech.feature(feature)}.`,
+    cure: 'Plan to saw-cut it and put it back; ask for a permit where it is public.',
+  }),
+  'dig-crosses-service': ({ dig, feature, length }, speech) => ({
+    text: `${speech.dig(dig)} lays bare ${speech.size(length)} of ${speech.feature(feature)}.`,
+    cure: 'Have it located, dig by hand or with vacuum beside it, and hold it up while it hangs.',
+  }),
+  'dig-takes-thing': ({ dig, feature }, speech) => ({
+    text: `The top of ${speech.dig(dig)} takes ${speech.feature(feature)}.`,
+    cure: 'Make the dig smaller with a shield, move it, or agree what becomes of the thing.',
+  }),
+  'dig-under-footing': ({ dig, feature, depth, footing, distance, reach, assumed }, speech) => ({
+    text: `${speech.dig(dig)}, ${speech.size(depth)} deep and ${speech.size(Math.max(0, distance))} from ${speech.feature(feature)}, goes below what bears on the ground from its footing, ${
+      assumed === null
+        ? `${speech.length(footing)} deep`
+        : `taken to be ${speech.length(footing)} deep${assumed === 'nothing' ? ' as nothing is known of it' : ' from its kind of foundation'}`
+    }.`,
+    cure: `Stay ${speech.size(reach)} away, or have an engineer say how the building is held${assumed === null ? '' : '; find out how deep the footing is'}.`,
+  }),
+};
+
+function inText(soil: keyof typeof soilNames): string {
+  const [name = ''] = inSentence(soilNames[soil]).split(',');
+  return name;
+}

@@ -1,0 +1,154 @@
+import type { ExcavationFindingValues, TreeFindingValues } from '@footmark/dig';
+import type { Site } from '@footmark/site';
+import { describe, expect, it } from 'vitest';
+import type { AnyDigFinding } from '../digFindings';
+import { digFindingText } from './digFindingText';
+import { acrossText, areaText, shareText, volumeText } from './digMeasure';
+import { sampleYard } from './sampleYard';
+
+const thing = { dig: 'd1', feature: 'f1', kind: 'building' } as const;
+const zone = { tree: 'f2', zone: 'critical-root-radius', radius: 4.8, protected: true } as const;
+
+/** One of each; a code without one does not compile. Numbers that would be nonsense in a sentence would show. */
+const samples: ExcavationFindingValues & TreeFindingValues = {
+  'dig-without-place': { dig: 'd1' },
+  'trench-without-length': { dig: 'd1', from: 3, to: 3 },
+  'trench-past-end': { dig: 'd1', beyond: 1.5, length: 27 },
+  'pit-without-size': { dig: 'd2' },
+  'depth-not-known': { dig: 'd1', because: 'no-pipe-level', station: 4 },
+  'depth-carried-on': { dig: 'd1', sigma: 0.1 },
+  'depth-not-positive': { dig: 'd1', depth: -0.2, station: 4 },
+  'soil-not-chosen': { dig: 'd1', slope: 1.5 },
+  'disturbed-soil-is-not': { dig: 'd1', chosen: 'a', as: 'b', slope: 1 },
+  'protective-system-needed': { dig: 'd1', depth: 1.8, limit: 1.524, planned: 'slope' },
+  'competent-person-decides': { dig: 'd1', depth: 1.2, limit: 1.524 },
+  'depth-may-pass-limit': { dig: 'd1', depth: 1.4, sigma: 0.1, limit: 1.524 },
+  'rock-must-be-stable': { dig: 'd1', depth: 1.8 },
+  'engineer-designs': { dig: 'd1', depth: 6.5, limit: 6.096 },
+  'shield-stands-above': { dig: 'd1', above: 0.4572 },
+  'egress-needed': { dig: 'd1', depth: 1.8, limit: 1.2192, places: 2, travel: 7.62 },
+  'spoil-kept-back': { dig: 'd1', setback: 0.6096, width: 2.1, height: 0.7, volume: 6, side: 'left' },
+  'spoil-without-room': { dig: 'd1', side: 'right', suggested: 'left', features: ['f1', 'f2'] },
+  'dig-crosses-boundary': { ...thing, length: 2 },
+  'dig-in-easement': { ...thing, area: 4 },
+  'dig-reaches-building': { ...thing, area: 4 },
+  'dig-takes-pavement': { ...thing, area: 4 },
+  'dig-crosses-service': { ...thing, length: 2 },
+  'dig-takes-thing': thing,
+  'dig-under-footing': { ...thing, depth: 2, footing: 0.4572, distance: 0.5, reach: 1.5, assumed: 'nothing' },
+  'tree-without-diameter': { tree: 'f2' },
+  'tree-fact-assumed': { tree: 'f2', zone: 'critical-root-radius', fact: 'age', as: 'mature' },
+  'pipe-in-root-zone': {
+    ...zone,
+    path: 'p1',
+    state: 'proposed',
+    length: 6,
+    distance: 1.2,
+    side: 'left',
+    boreDepth: 1.3716,
+    cover: 1.1,
+  },
+  'dig-in-root-zone': { ...zone, dig: 'd1', share: 0.14, atLeast: false },
+  'spoil-in-root-zone': { ...zone, dig: 'd1', share: 0.05 },
+  'dig-in-structural-roots': { ...zone, dig: 'd1' },
+  'minor-encroachment': { ...zone, share: 0.06, limit: 0.1 },
+  'major-encroachment': { ...zone, share: 0.14, limit: 0.1, structural: false },
+};
+
+const codes = Object.keys(samples) as (keyof typeof samples)[]; // keys of the table above
+
+const findingOf = (code: keyof typeof samples, more: object = {}) =>
+  ({
+    code,
+    severity: 'should',
+    at: { kind: 'path', id: 'p1' },
+    place: null,
+    rule: null,
+    values: { ...samples[code], ...more },
+  }) as unknown as AnyDigFinding; // one member, by its code
+
+function dugYard(length: 'ft' | 'ft-in' | 'm'): Site {
+  const { site } = sampleYard({ length, diameter: 'in', direction: 'bearing' });
+  const said = { name: '', note: '' };
+  return {
+    ...site,
+    digging: {
+      ...site.digging,
+      digs: [
+        { id: 'd1', is: 'trench', path: 'p1', from: 0, to: 6, ...said },
+        { id: 'd2', is: 'pit', at: { run: 'r1', reading: 'q1' }, ...said },
+      ],
+    },
+  };
+}
+
+/** Labels, counts and ratios, the only numbers that have no unit. */
+const WITHOUT_UNIT = /\b[AB]\d\b|\b[\d.]+ across to 1 down|: \d of them/g;
+const NUMBER_WITH_UNIT = /\d[\d.⁄½¼¾]*( ft| m\b| %|°|′|″| sq ft| m²| cu yd| m³)|[½¼¾]″/g;
+
+describe.each(['ft', 'ft-in', 'm'] as const)('in %s', (length) => {
+  it.each(codes)('%s is said in whole sentences, with what would cure it', (code) => {
+    const said = digFindingText(findingOf(code), dugYard(length));
+    for (const text of [said.text, said.cure]) {
+      expect(text).toMatch(/^\p{Lu}.*[^.]\.$/u);
+      expect(text).not.toMatch(/undefined|null|NaN|\[object|[{}$]|\s\s|,,/);
+      expect(text.replace(WITHOUT_UNIT, '').replace(NUMBER_WITH_UNIT, '')).not.toMatch(/\d/);
+    }
+  });
+});
+
+describe('a finding says what, how much and what to do', () => {
+  const site = dugYard('ft');
+  const said = (code: keyof typeof samples, more: object = {}) => digFindingText(findingOf(code, more), site);
+
+  it('names the dig, the tree, its zone and its share', () => {
+    expect(said('dig-in-root-zone').text).toBe(
+      'The trench on Lateral from 0.0 ft to 19.69 ft takes 14 % of the critical root zone of Maple, which is protected.',
+    );
+  });
+
+  it('calls a dig by the name that people gave it', () => {
+    const digs = site.digging.digs.map((d) => ({ ...d, name: 'Alley pit' }));
+    const named = { ...site, digging: { ...site.digging, digs } };
+    expect(digFindingText(findingOf('engineer-designs'), named).text).toMatch(/^Alley pit is 21\.3 ft deep/);
+  });
+
+  it('does not say that a tree is protected when nobody said so', () => {
+    expect(said('dig-in-root-zone', { protected: false }).text).not.toContain('protected');
+  });
+
+  it('says that a depth that is not known makes the share a least one', () => {
+    expect(said('dig-in-root-zone', { atLeast: true }).text).toContain('takes at least 14 %');
+  });
+
+  it('says how a side that is planned is to be kept', () => {
+    expect(said('protective-system-needed').cure).toContain('Cut the sides back');
+    expect(said('protective-system-needed', { planned: 'shield' }).cure).toContain('Set the shield');
+  });
+
+  it('says why a depth cannot be told', () => {
+    expect(said('depth-not-known', { because: 'no-ground' }).text).toContain('no level of the ground');
+    expect(said('depth-not-known', { because: 'indoors' }).cure).toContain('at the wall');
+  });
+
+  it('says what a footing was taken for', () => {
+    expect(said('dig-under-footing').text).toContain('as nothing is known of it');
+    expect(said('dig-under-footing', { assumed: null }).cure).not.toContain('find out');
+  });
+});
+
+describe('measures', () => {
+  it('are in the units of the site', () => {
+    // 1 cu yd = 0.764554857984 m³ and 1 sq ft = 0.09290304 m², exact by the foot of 0.3048 m
+    expect(volumeText(0.764554857984, { length: 'ft' })).toBe('1.0 cu yd');
+    expect(areaText(0.09290304 * 12, { length: 'ft-in' })).toBe('12 sq ft');
+    expect(volumeText(2.04, { length: 'm' })).toBe('2.0 m³');
+    expect(areaText(2.04, { length: 'm' })).toBe('2.0 m²');
+  });
+
+  it('say a share too small to print, and slopes as they are cut', () => {
+    expect(shareText(0.001)).toBe('less than 1 %');
+    expect(shareText(0)).toBe('0 %');
+    expect(acrossText(0.75)).toBe('0.75 across to 1 down');
+  });
+});

@@ -1,0 +1,22 @@
+import type { ExcavationFindingValues, TreeFindingValues } from '@footmark/dig';
+import type { Site } from '@footmark/site';
+import type { AnyDigFinding } from '../digFindings';
+import { atStart } from '../named';
+import type { Said } from '../words';
+import { cutSentences } from './digCutText';
+import { type DigSpeech, digSpeech } from './digSpeech';
+import { treeSentences } from './digTreeText';
+
+type Values = ExcavationFindingValues & TreeFindingValues;
+
+const sentences: { readonly [Code in keyof Values]: (values: Values[Code], speech: DigSpeech) => Said } = {
+  ...cutSentences,
+  ...treeSentences,
+};
+
+/** What stands in the way, where and how much; and what would cure it. */
+export function digFindingText(finding: AnyDigFinding, site: Site): Said {
+  const say = sentences[finding.code] as (values: AnyDigFinding['values'], speech: DigSpeech) => Said; // its own code's
+  const { text, cure } = say(finding.values, digSpeech(site));
+  return { text: atStart(text), cure: atStart(cure) };
+}

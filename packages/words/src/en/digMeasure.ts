@@ -1,0 +1,28 @@
+import { FOOT_M, type Units } from '@footmark/site';
+
+/** Loose ground is ordered and carted by the cubic yard. */
+const YARD_M3 = (3 * FOOT_M) ** 3;
+
+type Lengths = Pick<Units, 'length'>;
+
+/** An area (m²) of what is dug up or taken: `34 sq ft`, `3.2 m²`. */
+export function areaText(squareMetres: number, { length }: Lengths): string {
+  if (length === 'm') return `${squareMetres.toFixed(1)} m²`;
+  const feet = squareMetres / FOOT_M ** 2;
+  return `${feet < 1 && feet > 0 ? 'less than 1' : Math.round(feet).toLocaleString('en-US')} sq ft`;
+}
+
+/** A volume (m³) of ground: `4.6 cu yd`, `3.5 m³`. */
+export function volumeText(cubicMetres: number, { length }: Lengths): string {
+  return length === 'm' ? `${cubicMetres.toFixed(1)} m³` : `${(cubicMetres / YARD_M3).toFixed(1)} cu yd`;
+}
+
+/** A share of a whole, in whole per cent; a share too small for that is said to be below one. */
+export function shareText(share: number): string {
+  return share > 0 && share < 0.005 ? 'less than 1 %' : `${Math.round(100 * share)} %`;
+}
+
+/** How a side is cut back: `1.5 across to 1 down`. */
+export function acrossText(acrossOverDown: number): string {
+  return `${Number(acrossOverDown.toFixed(2))} across to 1 down`;
+}

@@ -1,0 +1,48 @@
+import type { Site } from '@footmark/site';
+import { lengthText } from '../measureText';
+import { sureText } from '../sureText';
+import { areaText, volumeText } from './digMeasure';
+import { targetInText } from './thingName';
+
+/** What sentences about digs are made with: names and measures as they stand inside one. */
+export type DigSpeech = {
+  /** By its name, else by what it is and where: a trench without commas, which a sentence needs for itself. */
+  readonly dig: (id: string) => string;
+  readonly feature: (id: string) => string;
+  readonly features: (ids: readonly string[]) => string;
+  readonly path: (id: string) => string;
+  /** A length that was computed (m), as coarse as such lengths are. */
+  readonly size: (metres: number) => string;
+  /** A length that a rule or a person gave (m). */
+  readonly length: (metres: number) => string;
+  readonly area: (squareMetres: number) => string;
+  readonly volume: (cubicMetres: number) => string;
+};
+
+export function digSpeech(site: Site): DigSpeech {
+  const { units } = site;
+  const feature = (id: string) => targetInText({ kind: 'feature', id }, site);
+  return {
+    dig: (id) => digInText(id, site),
+    feature,
+    features: (ids) => listText(ids.map(feature)),
+    path: (id) => targetInText({ kind: 'path', id }, site),
+    size: (metres) => sureText(metres, units),
+    length: (metres) => lengthText(metres, units),
+    area: (squareMetres) => areaText(squareMetres, units),
+    volume: (cubicMetres) => volumeText(cubicMetres, units),
+  };
+}
+
+function digInText(id: string, site: Site): string {
+  const dig = site.digging.digs.find((d) => d.id === id);
+  if (dig === undefined) return id;
+  if (dig.name !== '') return dig.name;
+  if (dig.is === 'pit') return `the ${targetInText({ kind: 'dig', id }, site)}`;
+  const [from, to] = [dig.from, dig.to].map((station) => lengthText(station, site.units));
+  return `the trench on ${targetInText({ kind: 'path', id: dig.path }, site)} from ${from} to ${to}`;
+}
+
+function listText(names: readonly string[]): string {
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
