@@ -1,6 +1,7 @@
 import { changeDig, type Dig, type Protection, removeDig } from '@footmark/site';
 import { ArrowLeft, Trash2 } from 'lucide-react';
 import cards from '../cards/cards.module.css';
+import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { TextLine } from '../controls/TextLine';
@@ -8,12 +9,22 @@ import { LengthField } from '../controls/unitFields';
 import { edit, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
+import { ClearanceRows } from './ClearancesFold';
+import { DigCautions } from './DigCautions';
+import { DigResults } from './DigResults';
+import { DigTrees } from './DigTrees';
+import { useDigging } from './digging';
+import { digSizeText } from './digSizeText';
+import { FindingsSection } from './FindingsSection';
 
 type Facts = Partial<Record<'bottomWidth' | 'depth' | 'length', number | undefined>>;
 
 /** One planned dig: what is said of it. What is left empty follows from the mark, the pipe and the rules. */
 export function DigCard({ dig }: { readonly dig: Dig }) {
   const site = useSite();
+  const { excavations, trees, findings, clearances } = useDigging();
+  const near = clearances.filter((c) => c.of.is === 'outline' && c.of.dig === dig.id);
+  const excavation = excavations.find((e) => e.dig.id === dig.id);
   const change = (what: string, next: Dig) => edit(what, (s) => changeDig(s, { dig: next }));
   const measure = (facts: Facts) => change('Change a dig', withFacts(dig, facts));
   return (
@@ -33,6 +44,9 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
         </Action>
       </div>
       <h2 className={cards.title}>{words.targetName({ kind: 'dig', id: dig.id }, site)}</h2>
+      <p className={cards.empty} role="status">
+        {digSizeText(excavation, site.units)}
+      </p>
       <TextLine label="Name" value={dig.name} onCommit={(name) => change('Name a dig', { ...dig, name })} />
       {dig.is === 'trench' ? (
         <div className={cards.pair}>
@@ -100,6 +114,18 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
         maxLength={5000}
         onCommit={(note) => change('Change the note', { ...dig, note })}
       />
+      {excavation === undefined ? null : <DigResults excavation={excavation} />}
+      <DigTrees taken={trees.digs.filter((d) => d.dig === dig.id)} />
+      <div className={cards.section}>
+        <h3>What stands in its way</h3>
+        <FindingsSection findings={findings.filter((f) => 'dig' in f.values && f.values.dig === dig.id)} />
+      </div>
+      {near.length === 0 ? null : (
+        <Fold title={`How near things are: ${near.length}`}>
+          <ClearanceRows found={near} />
+        </Fold>
+      )}
+      <DigCautions />
     </section>
   );
 }

@@ -1,13 +1,15 @@
+import type { Excavation } from '@footmark/dig';
 import { Button } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
 import { Choice } from '../controls/Choice';
 import { useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
+import { digSizeText } from './digSizeText';
 import { startPit, startTrench } from './startDig';
 
 /** The planned digs, and the ways to plan another. */
-export function DigList() {
+export function DigList({ excavations }: { readonly excavations: readonly Excavation[] }) {
   const site = useSite();
   const derived = useDerived();
   const placed = derived.marks.filter((m) => m.place !== null);
@@ -24,7 +26,15 @@ export function DigList() {
           {site.digging.digs.map((dig) => (
             <li key={dig.id}>
               <Button className={cards.row ?? ''} onPress={() => select({ kind: 'dig', id: dig.id })}>
-                <span className={cards.grow}>{words.targetName({ kind: 'dig', id: dig.id }, site)}</span>
+                <span className={cards.grow}>
+                  {words.targetName({ kind: 'dig', id: dig.id }, site)}
+                  <small>
+                    {digSizeText(
+                      excavations.find((e) => e.dig.id === dig.id),
+                      site.units,
+                    )}
+                  </small>
+                </span>
               </Button>
             </li>
           ))}

@@ -3,15 +3,21 @@ import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
 import { toggleLeaf, useWorkbench } from '../session/workbench';
+import { ClearancesFold } from './ClearancesFold';
 import { DigCard } from './DigCard';
+import { DigCautions } from './DigCautions';
 import { DigList } from './DigList';
+import { useDigging } from './digging';
+import { FindingsSection } from './FindingsSection';
 import { GroundFold } from './GroundFold';
 import { NotesFold } from './NotesFold';
 import { OneCallFold } from './OneCallFold';
+import { TreesFold } from './TreesFold';
 
 /** What a dig would take, and what stands in its way. */
 export function RouteCard() {
   const site = useSite();
+  const digging = useDigging();
   const selected = useWorkbench((w) => w.selected);
   const dig = selected?.kind === 'dig' ? site.digging.digs.find((d) => d.id === selected.id) : undefined;
   if (dig !== undefined) return <DigCard key={dig.id} dig={dig} />;
@@ -23,10 +29,14 @@ export function RouteCard() {
           <BookOpen size={20} aria-hidden /> Rules
         </Action>
       </div>
-      <DigList />
+      <FindingsSection findings={digging.findings} />
+      <DigList excavations={digging.excavations} />
       <GroundFold />
+      <TreesFold trees={digging.trees} />
+      <ClearancesFold clearances={digging.clearances} />
       <OneCallFold />
       <NotesFold />
+      <DigCautions />
     </section>
   );
 }

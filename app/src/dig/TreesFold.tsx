@@ -1,0 +1,81 @@
+import type { TreeEncroachments, TreeZones } from '@footmark/dig';
+import { sureText } from '@footmark/words';
+import { Button } from 'react-aria-components';
+import cards from '../cards/cards.module.css';
+import { Fold } from '../cards/Fold';
+import { showPlace } from '../cards/showPlace';
+import { useSite } from '../session/siteSession';
+import { words } from '../words';
+import styles from './dig.module.css';
+import { RuleSource } from './RuleSource';
+
+/** Every tree with its root zone by the site's rule and, beside it, by the others: how much pipe is in it, how much digs take. */
+export function TreesFold({ trees: { trees, pipes, totals } }: { readonly trees: TreeEncroachments }) {
+  if (trees.length === 0) return null;
+  return (
+    <Fold title={`Trees: ${trees.length}`}>
+      {trees.map((tree) => (
+        <TreeZonesTable
+          key={tree.tree}
+          tree={tree}
+          pipes={pipes.filter((p) => p.tree === tree.tree)}
+          taken={totals.find((t) => t.tree === tree.tree)}
+        />
+      ))}
+    </Fold>
+  );
+}
+
+type Props = {
+  readonly tree: TreeZones;
+  readonly pipes: TreeEncroachments['pipes'];
+  readonly taken: TreeEncroachments['totals'][number] | undefined;
+};
+
+function TreeZonesTable({ tree, pipes, taken }: Props) {
+  const site = useSite();
+  const size = (metres: number) => sureText(metres, site.units);
+  const name = words.targetName({ kind: 'feature', id: tree.tree }, site);
+  return (
+    <div className={cards.section}>
+      <Button className={styles.name ?? ''} onPress={() => showPlace({ kind: 'feature', id: tree.tree })}>
+        {name}
+        {tree.protected ? ', protected' : ''}
+      </Button>
+      {pipes.map((pipe) => (
+        <p key={pipe.path}>
+          {words.targetName({ kind: 'path', id: pipe.path }, site)}{' '}
+          {pipe.distance < 0
+            ? 'runs under its trunk'
+            : `passes ${size(pipe.distance)} from the face of its trunk`}
+          ; the tree stands to the {pipe.side} of the flow. Boring under is asked to be{' '}
+          {size(pipe.bore.asked)} deep
+          {pipe.bore.cover === null ? '' : `, the pipe has ${size(pipe.bore.cover)} of cover`}.
+        </p>
+      ))}
+      <table className={styles.zones}>
+        <thead>
+          <tr>
+            <th scope="col">By</th>
+            <th scope="col">Radius</th>
+            <th scope="col">Pipe in it</th>
+            <th scope="col">Taken</th>
+          </tr>
+        </thead>
+        <tbody>
+          {tree.zones.map((zone, i) => (
+            <tr key={zone.rule} data-chosen={i === 0 || undefined}>
+              <th scope="row">{words.treeRuleName(zone.rule)}</th>
+              <td data-name="Radius">{size(zone.radius)}</td>
+              <td data-name="Pipe in it">
+                {size(pipes.reduce((sum, { zones }) => sum + (zones[i]?.length ?? 0), 0))}
+              </td>
+              <td data-name="Taken">{words.shareText(taken?.zones[i]?.share ?? 0)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <RuleSource rule={tree.chosen.row} />
+    </div>
+  );
+}
