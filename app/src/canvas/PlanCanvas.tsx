@@ -11,6 +11,7 @@ import { useDerived, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
 import { placesInHand } from '../tools/draftPlaces';
 import { type Camera, cameraFor, planToScreen } from './camera';
+import { digInView } from './digInView';
 import { attachGestures } from './gestures';
 import type { InMotion, Overlay } from './overlay';
 import styles from './PlanCanvas.module.css';
@@ -40,7 +41,7 @@ type LiveView = { camera: Camera; rested: Camera | null; painted: Camera | null 
 export function PlanCanvas() {
   const site = useSite();
   const derived = useDerived();
-  const { selected, group, vertex, tool, hiddenLayers } = useWorkbench();
+  const { step, selected, group, vertex, tool, hiddenLayers } = useWorkbench();
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
   const { fit } = useFit();
@@ -48,9 +49,10 @@ export function PlanCanvas() {
   const box = useRef<HTMLDivElement>(null);
   const stage = useRef<Konva.Stage>(null);
 
+  const dig = useMemo(() => digInView(site, fit, step, selected), [site, fit, step, selected]);
   const drawing = useMemo(
-    () => drawingOf(site, derived, selected, fit, hiddenLayers),
-    [site, derived, selected, fit, hiddenLayers],
+    () => drawingOf(site, derived, selected, fit, dig, hiddenLayers),
+    [site, derived, selected, fit, dig, hiddenLayers],
   );
   const draft = useMemo(() => placesInHand(site, tool), [site, tool]);
   const measure = useMemo(() => textMeasurer(scratchContext()), []);

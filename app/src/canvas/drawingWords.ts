@@ -10,4 +10,6 @@ export const drawingWords: DrawingWords = {
   unseen: words.unseenText,
   fitted: words.planLineName('fitted'),
   reach: words.planLineName('reach'),
+  excavation: words.excavationText,
+  rootZone: words.rootZoneText,
 };

@@ -1,4 +1,5 @@
 import {
+  type DigDrawing,
   type Drawing,
   draw,
   type Highlight,
@@ -19,12 +20,13 @@ import {
 } from '@footmark/site';
 import { drawingWords } from './drawingWords';
 
-/** The drawing of a site, with the ties, zone and hole of the chosen mark, without the layers that are hidden. */
+/** The drawing of a site, with the ties, zone and hole of the chosen mark and what is to be dug, without the layers that are hidden. */
 export function drawingOf(
   site: Site,
   derived: Derived,
   selected: Target | null,
   fit: RunsFit | null,
+  dig: DigDrawing | null,
   hidden: ReadonlySet<LayerName>,
 ): Drawing {
   const reach = hidden.has('zones') ? null : reachOfChosen(site, derived, selected);
@@ -33,6 +35,7 @@ export function drawingOf(
     highlight: highlightOf(selected),
     ...(fit === null ? {} : { fit }),
     ...(reach === null ? {} : { reach }),
+    ...(dig === null ? {} : { dig }),
   });
   if (hidden.size === 0) return drawing;
   return { ...drawing, layers: drawing.layers.filter((layer) => !hidden.has(layer.name)) };
@@ -44,6 +47,10 @@ function highlightOf(selected: Target | null): Highlight {
       return { mark: { run: selected.run, id: selected.id } };
     case 'feature':
       return { feature: selected.id };
+    case 'path':
+      return { path: selected.id };
+    case 'dig':
+      return { dig: selected.id };
     default:
       return {};
   }

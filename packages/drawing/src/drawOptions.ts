@@ -22,8 +22,8 @@ export type DrawingWords = Readonly<{
   /** Beside a fitted line, and beside the outline that a mark cannot lie outside of. */
   fitted?: string;
   reach?: string;
-  /** Beside a planned dig: how deep it is and how wide at the top. */
-  excavation?: (excavation: Excavation, units: Units) => string;
+  /** Beside a planned dig: how deep it is and, in full, how wide at the top. */
+  excavation?: (excavation: Excavation, said: 'full' | 'brief', units: Units) => string;
   rootZone?: (zone: RootZone, units: Units) => string;
 }>;
 

@@ -1,4 +1,4 @@
-import type { DigSeverity, EdgeClearance } from '@footmark/dig';
+import type { DigSeverity, EdgeClearance, Excavation, TreeZone } from '@footmark/dig';
 import type {
   ActionWord,
   BlunderGroup,
@@ -119,6 +119,13 @@ export type Words = {
   locatedText(mark: string, off: number | null, units: Units): string;
   /** Beside a hole on the plan: its size along and across the pipe. */
   digText(hole: SearchZone['hole'], units: Units): string;
+  /** Beside a planned dig on the plan: how deep it is and, in full, how wide at the top. */
+  excavationText(dug: Pick<Excavation, 'depth' | 'top'>, said: 'full' | 'brief', units: Units): string;
+  /** Beside a circle about a tree: by which rule, or of which roots, and its radius (m). */
+  rootZoneText(
+    zone: Readonly<{ is: 'chosen' | NonNullable<TreeZone['inner']>['is']; rule: TreeRuleId; radius: number }>,
+    units: Units,
+  ): string;
   /** On a stretch of that length (m) that no camera has seen. */
   unseenText(length: number, units: Units): string;
   /** Beside a line as the evidence puts it; beside what a mark cannot lie outside of. */

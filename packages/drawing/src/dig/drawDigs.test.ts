@@ -116,7 +116,15 @@ describe('a planned dig', () => {
   it('has a ladder across its line at every way out', () => {
     // 4 ft deep asks for a way out within 25 ft (29 CFR 1926.651(c)(2)): one, in the middle of 4 m
     const ladders = primitivesOn(picture(siteWith()), 'excavation').filter((p) => p.kind === 'symbol');
-    expect(ladders).toMatchObject([{ symbol: 'ladder', at: { x: 0, y: 12 }, azimuth: Math.PI / 2 }]);
+    expect(ladders).toMatchObject([{ symbol: 'ladder', azimuth: Math.PI / 2 }]);
+    // by hand: half way up the right side, from 0.5 m to 3.5 m off the middle
+    const [ladder] = ladders;
+    expect(ladder?.at.x).toBeCloseTo(2, 9);
+    expect(ladder?.at.y).toBeCloseTo(12, 9);
+    const [other] = primitivesOn(picture(siteWith({ spoil: 'right' })), 'excavation').filter(
+      (p) => p.kind === 'symbol',
+    );
+    expect(other?.at.x).toBeCloseTo(-2, 9);
     expect(primitivesOn(picture(siteWith({ depth: 1 })), 'excavation').map((p) => p.kind)).not.toContain(
       'symbol',
     );
@@ -124,10 +132,11 @@ describe('a planned dig', () => {
 
   it('is labelled with what is said of it, at the corner of its top', () => {
     const words: DrawOptions['words'] = {
-      excavation: ({ depth, top }) => `${depth?.most} deep ${top?.width} wide`,
+      excavation: ({ depth, top }, said) =>
+        said === 'brief' ? 'brief' : `${depth?.most} deep ${top?.width} wide`,
     };
     expect(labelsOn(picture(siteWith(), { words }), 'excavation')).toMatchObject([
-      { text: '2 deep 7 wide', target: { kind: 'dig', id: 't' } },
+      { text: '2 deep 7 wide', brief: 'brief', target: { kind: 'dig', id: 't' } },
     ]);
     const [label] = labelsOn(picture(siteWith(), { words }), 'excavation');
     expect([label?.at.x, label?.at.y]).toEqual([expect.closeTo(3.5, 9), expect.closeTo(17, 9)]);

@@ -1,5 +1,5 @@
 import type { Excavation, SpoilHeap } from '@footmark/dig';
-import { azimuthBetween, type Point } from '@footmark/geometry';
+import { azimuthBetween, type Point, pointAtAzimuth } from '@footmark/geometry';
 import type { Units } from '@footmark/site';
 import type { DrawingWords } from '../drawOptions';
 import type { LayerBuilder } from '../layerBuilder';
@@ -55,9 +55,18 @@ export function drawExcavation(
       stroke: SLOPE,
     });
   }
+  // a way out leans half way up the side without the heap, where the pipe does not cover it
   for (const { at, station } of egress) {
-    const azimuth = azimuthAt(of.line, station) + Math.PI / 2;
-    into.add('excavation', { kind: 'symbol', at, symbol: 'ladder', azimuth, stroke: LADDER, target });
+    const azimuth = azimuthAt(of.line, station) + (spoil?.side === 'right' ? -Math.PI / 2 : Math.PI / 2);
+    const leaning = pointAtAzimuth(at, azimuth, bottom.width / 2 + (sides.slope * (depth?.least ?? 0)) / 2);
+    into.add('excavation', {
+      kind: 'symbol',
+      at: leaning,
+      symbol: 'ladder',
+      azimuth,
+      stroke: LADDER,
+      target,
+    });
   }
   nameExcavation(of, chosen, words, units, into);
 }
@@ -74,12 +83,14 @@ function nameExcavation(
   units: Units,
   into: LayerBuilder,
 ): void {
-  const text = words.excavation?.(of, units) ?? '';
+  const text = words.excavation?.(of, 'full', units) ?? '';
+  const brief = words.excavation?.(of, 'brief', units) ?? '';
   const at = upperRight((of.top ?? of.bottom)?.outline.flat() ?? []);
   if (text === '' || at === null) return;
   into.label('excavation', {
     id: `${of.dig.id}/excavation`,
     text,
+    brief,
     at,
     height: TEXT_MM.tie,
     ink: 'ink',

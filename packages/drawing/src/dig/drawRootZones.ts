@@ -1,5 +1,5 @@
 import type { Excavation, TreeZones } from '@footmark/dig';
-import { ellipseOutline, intersectionOf, pointAtAzimuth, type Region } from '@footmark/geometry';
+import { ellipseOutline, intersectionOf, pointAtAzimuth, type Region, radians } from '@footmark/geometry';
 import type { Units } from '@footmark/site';
 import type { DrawingWords, RootZone } from '../drawOptions';
 import type { LayerBuilder } from '../layerBuilder';
@@ -11,9 +11,9 @@ import { fillRing } from './ringsOf';
 const ZONE: Stroke = { ink: 'plant', weight: PEN.fine, dash: [3.2, 1.6] };
 const INNER: Stroke = { ink: 'plant', weight: PEN.medium, dash: [1.4, 1] };
 const TAKEN: Fill = { ink: 'plant', opacity: 0.85, hatch: 'diagonal' };
-/** Where on the circle its name stands. */
-const NAME_AZIMUTH = Math.PI / 4;
-const INNER_NAME_AZIMUTH = -Math.PI / 4;
+/** Where on the circle its name may stand, degrees, the best first; the inner circle's on the other side. */
+const NAME_AZIMUTHS = [45, 135, 90, 315, 225, 270, 180, 0];
+const INNER_TURN = 180;
 
 /** The root zone of the chosen rule about each tree, within it that of the roots that hold it up, and hatched what digs take. */
 export function drawRootZones(
@@ -25,19 +25,23 @@ export function drawRootZones(
 ): void {
   for (const { tree, at, chosen } of trees) {
     const target = { kind: 'feature', id: tree } as const;
-    const name = (zone: RootZone, azimuth: number) => {
+    const name = (zone: RootZone, turn: number) => {
       const text = words.rootZone?.(zone, units) ?? '';
-      if (text === '') return;
+      const [first, ...elsewhere] = NAME_AZIMUTHS.map((azimuth) =>
+        pointAtAzimuth(at, radians(azimuth + turn), zone.radius),
+      );
+      if (text === '' || first === undefined) return;
       into.label('root-zones', {
         id: `${tree}/root-zone/${zone.is}`,
         text,
-        at: pointAtAzimuth(at, azimuth, zone.radius),
+        at: first,
+        elsewhere,
         height: TEXT_MM.small,
         ink: 'plant',
         weight: 'regular',
         priority: PRIORITY.rootZone,
-        seat: 'around',
-        clear: 0.6,
+        seat: 'centre',
+        clear: 0,
         whenCrowded: 'leave-out',
         target,
       });
@@ -49,10 +53,10 @@ export function drawRootZones(
       drawTaken(taken, into);
     }
     into.add('root-zones', { kind: 'circle', centre: at, radius, stroke: ZONE });
-    name({ is: 'chosen', rule, radius }, NAME_AZIMUTH);
+    name({ is: 'chosen', rule, radius }, 0);
     if (inner === null) continue;
     into.add('root-zones', { kind: 'circle', centre: at, radius: inner.radius, stroke: INNER });
-    name({ is: inner.is, rule, radius: inner.radius }, INNER_NAME_AZIMUTH);
+    name({ is: inner.is, rule, radius: inner.radius }, INNER_TURN);
   }
 }
 

@@ -31,7 +31,7 @@ import { kindNames, layerNames, shapeNames } from './kindNames';
 import { levelSourceName, slopeVerdictNames } from './levelNames';
 import { foundText, windText } from './locateText';
 import { parseProblemText } from './parseProblemText';
-import { digText, locatedText, planLineNames, unseenText } from './planText';
+import { digText, excavationText, locatedText, planLineNames, rootZoneText, unseenText } from './planText';
 import { reachTexts } from './reachText';
 import {
   protectionNames,
@@ -90,6 +90,8 @@ export const en: Words = {
   tieText,
   locatedText,
   digText,
+  excavationText,
+  rootZoneText,
   unseenText,
   planLineName: (line) => planLineNames[line],
   sideText,

@@ -16,6 +16,22 @@ describe('on the plan', () => {
     expect(en.digText({ length: 0.71, width: 1.12 }, metres)).toBe('Hole 0.8 × 1.2 m');
   });
 
+  it('a dig is said by its depth, from the least to the most, and the width of its top', () => {
+    const depth = { least: 4 * FOOT_M, most: 5.5 * FOOT_M, sigma: 0, from: 'pipe' } as const;
+    const top = { width: 12 * FOOT_M, outline: [], area: 0, points: [] };
+    expect(en.excavationText({ depth, top }, 'full', feet)).toBe('4.0 ft to 5.5 ft deep, top 12.0 ft wide');
+    expect(en.excavationText({ depth: { ...depth, least: depth.most }, top }, 'brief', feet)).toBe(
+      '5.5 ft deep',
+    );
+    expect(en.excavationText({ depth: null, top: null }, 'full', feet)).toBe('Depth not known');
+  });
+
+  it('a root zone is said by its rule or by its roots, with its radius', () => {
+    expect(en.rootZoneText({ is: 'chosen', rule: 'bs-5837', radius: 3.6 }, metres)).toBe('BS 5837 3.60 m');
+    const structural = { is: 'structural-root-zone', rule: 'as-4970', radius: 2.25 } as const;
+    expect(en.rootZoneText(structural, metres)).toBe('structural root zone 2.25 m');
+  });
+
   it('what was not seen is asked, with its length', () => {
     expect(en.unseenText(8.5 * FOOT_M, feet)).toBe('? not seen, 8.5 ft');
   });

@@ -1,3 +1,4 @@
+import type { TreeRuleId } from '@footmark/site';
 import { holeSizeText, sureText } from '../sureText';
 import type { Words } from '../words';
 
@@ -11,4 +12,29 @@ export const unseenText: Words['unseenText'] = (length, units) => `? not seen, $
 export const planLineNames: Readonly<Record<Parameters<Words['planLineName']>[0], string>> = {
   fitted: 'fitted',
   reach: 'reach of the cable',
+};
+
+export const excavationText: Words['excavationText'] = ({ depth, top }, said, units) => {
+  if (depth === null) return 'Depth not known';
+  const [least, most] = [sureText(depth.least, units), sureText(depth.most, units)];
+  const deep = least === most ? `${most} deep` : `${least} to ${most} deep`;
+  return top === null || said === 'brief' ? deep : `${deep}, top ${sureText(top.width, units)} wide`;
+};
+
+const treeRuleShortNames: Readonly<Record<TreeRuleId, string>> = {
+  'bs-5837': 'BS 5837',
+  'as-4970': 'AS 4970',
+  'critical-root-radius': 'critical root radius',
+  'tolerance-and-age': 'tolerance and age',
+  'six-diameters': 'six diameters',
+  'bore-distance': 'bore, not trench',
+};
+
+export const rootZoneText: Words['rootZoneText'] = ({ is, rule, radius }, units) => {
+  const name = {
+    chosen: treeRuleShortNames[rule],
+    'structural-root-zone': 'structural root zone',
+    stability: 'stability',
+  };
+  return `${name[is]} ${sureText(radius, units)}`;
 };
