@@ -1,5 +1,7 @@
+export type { DigOutline } from './clearances/digOutline';
 export type { DigFinding, DigSeverity } from './digFinding';
 export type { CutPoint } from './excavation/cut';
+export { digOutlines } from './excavation/digOutlines';
 export type { Holes } from './excavation/digPlace';
 export type {
   DigDepth,

@@ -1,0 +1,46 @@
+import { digOutlines } from '@footmark/dig';
+import { ringArea } from '@footmark/geometry';
+import { describe, expect, it } from 'vitest';
+import { pipe, typed } from '../../packages/site/src/testing/yard';
+import { dug, feet, spot, trench } from './digSite';
+
+describe('digOutlines', () => {
+  it('are the tops of digs, with the stretch that a trench follows', () => {
+    const paths = [pipe('p', [spot(0, 0), spot(100, 0)])];
+    const digs = [
+      trench(10, 40, { depth: feet(6), bottomWidth: feet(2) }),
+      trench(50, 60, { id: 'unknown' }),
+    ];
+    const { all } = dug({ things: { paths }, digging: { soil: 'b', digs } });
+    const [only, ...others] = digOutlines(all);
+    expect(others).toEqual([]);
+    expect(only).toMatchObject({ id: 'trench', depth: feet(6) });
+    expect(only?.along).toEqual({
+      path: 'p',
+      from: feet(10),
+      to: feet(40),
+      halfWidth: expect.closeTo(feet(7), 9),
+    });
+    expect(ringArea(only?.ring ?? [])).toBeCloseTo(feet(14) * feet(42), 9);
+  });
+
+  it('leave out ground that a dig only goes round', () => {
+    const corners: readonly [number, number][] = [
+      [0, 0],
+      [20, 0],
+      [20, 20],
+      [0, 20],
+      [0, 0.5],
+    ];
+    const paths = [
+      pipe(
+        'p',
+        corners.map(([x, y]) => typed(x, y)),
+      ),
+    ];
+    const digs = [{ ...trench(0, 999, { depth: 1, bottomWidth: 1, protection: 'shield' }) }];
+    const { all } = dug({ things: { paths }, digging: { digs } });
+    expect(all[0]?.top?.outline).toHaveLength(2);
+    expect(digOutlines(all)).toHaveLength(1);
+  });
+});
