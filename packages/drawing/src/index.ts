@@ -8,7 +8,7 @@ export {
   type LayerName,
   layerNames,
 } from './drawing';
-export type { DrawingWords, DrawOptions, Highlight, RootZone } from './drawOptions';
+export type { DrawingWords, DrawOptions, Highlight } from './drawOptions';
 export { HATCH, hatchLines } from './hatchLines';
 export type { Label, LabelSeat } from './label';
 export { LONGEST_LEADER_MM } from './labels/candidates';
