@@ -143,6 +143,21 @@ test('a pit at a mark is as large as its hole; trees show every rule; undo takes
   await expect(screen.row('Pit at mark A8')).toHaveCount(0);
 });
 
+test('a one-call ticket that ran out says so', async ({ page, hand }) => {
+  const home = new Home(page, hand);
+  const screen = new Screen(page, hand);
+  await home.open();
+  await home.press('Open the sample site');
+  await screen.goTo('Route');
+  await expect(screen.card).toContainText('No one-call ticket is kept here.');
+  await screen.fill('Ticket number', '26-0417');
+  await screen.card.getByLabel('Good until').fill('2020-01-02');
+  await page.keyboard.press('Enter');
+  await expect(screen.card).toContainText('The marks ran out on Jan 2, 2020.');
+  const { site } = await downloadSite(screen);
+  expect(site.digging.oneCall).toEqual({ ticket: '26-0417', validUntil: '2020-01-02' });
+});
+
 /** What a dig takes of the sycamore's root zone by the site's rule, in per cent. */
 async function takenOf(card: Locator): Promise<number> {
   const fact = card.locator('dt', { hasText: /^Sycamore$/ }).locator('xpath=following-sibling::dd[1]');

@@ -47,7 +47,6 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
       <p className={cards.empty} role="status">
         {digSizeText(excavation, site.units)}
       </p>
-      <TextLine label="Name" value={dig.name} onCommit={(name) => change('Name a dig', { ...dig, name })} />
       {dig.is === 'trench' ? (
         <div className={cards.pair}>
           <LengthField
@@ -107,19 +106,22 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
           onChange={(id) => change('Say where the spoil goes', withSpoil(dig, id === 'any' ? undefined : id))}
         />
       </div>
-      <TextLine
-        label="Note"
-        value={dig.note}
-        lines={2}
-        maxLength={5000}
-        onCommit={(note) => change('Change the note', { ...dig, note })}
-      />
       {excavation === undefined ? null : <DigResults excavation={excavation} />}
       <DigTrees taken={trees.digs.filter((d) => d.dig === dig.id)} />
       <div className={cards.section}>
         <h3>What stands in its way</h3>
         <FindingsSection findings={findings.filter((f) => 'dig' in f.values && f.values.dig === dig.id)} />
       </div>
+      <Fold title="Name and note">
+        <TextLine label="Name" value={dig.name} onCommit={(name) => change('Name a dig', { ...dig, name })} />
+        <TextLine
+          label="Note"
+          value={dig.note}
+          lines={2}
+          maxLength={5000}
+          onCommit={(note) => change('Change the note', { ...dig, note })}
+        />
+      </Fold>
       {near.length === 0 ? null : (
         <Fold title={`How near things are: ${near.length}`}>
           <ClearanceRows found={near} />

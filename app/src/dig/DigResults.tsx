@@ -58,6 +58,9 @@ export function DigResults({ excavation }: { readonly excavation: Excavation }) 
             </>
           )}
         </Result>
+        <Result name="Outline at the ground" value={top === null ? null : words.areaText(top.area, units)}>
+          <p>The ground to mark white before the dig, so that others see what is asked about.</p>
+        </Result>
         <Result
           name="Sides"
           value={words.protectionName(sides.protection)}

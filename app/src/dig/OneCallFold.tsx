@@ -3,7 +3,9 @@ import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { TextLine } from '../controls/TextLine';
 import { DateField } from '../runs/DateField';
+import { today } from '../runs/today';
 import { edit, useSite } from '../session/siteSession';
+import { words } from '../words';
 
 const NONE: OneCall = { ticket: '' };
 
@@ -22,8 +24,14 @@ export function OneCallFold() {
     const empty = Object.values(oneCall).every((value) => value === '');
     edit('Keep the one-call ticket', (s) => setOneCall(s, { oneCall: empty ? undefined : oneCall }));
   };
+  const said = words.oneCallText(digging.oneCall, today());
   return (
-    <Fold title="One-call ticket" isOpen={digging.oneCall === undefined}>
+    <Fold title="One-call ticket" isOpen={said !== null}>
+      {said === null ? null : (
+        <p className={cards.caution}>
+          <strong>{said.text}</strong> {said.cure}
+        </p>
+      )}
       <div className={cards.pair}>
         <TextLine label="Ticket number" value={ticket.ticket} onCommit={(text) => set({ ticket: text })} />
         <DateField label="Called on" value={ticket.called} onChange={(called) => set({ called })} />

@@ -6,14 +6,21 @@ import { Fold } from '../cards/Fold';
 import { showPlace } from '../cards/showPlace';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
+import { DigFindingRow } from './DigFindingRow';
 import styles from './dig.module.css';
 import { RuleSource } from './RuleSource';
 
 /** Every tree with its root zone by the site's rule and, beside it, by the others: how much pipe is in it, how much digs take. */
-export function TreesFold({ trees: { trees, pipes, totals } }: { readonly trees: TreeEncroachments }) {
-  if (trees.length === 0) return null;
+export function TreesFold({
+  trees: { trees, pipes, totals, findings },
+}: {
+  readonly trees: TreeEncroachments;
+}) {
+  const unmeasured = findings.filter((f) => f.code === 'tree-without-diameter');
+  const count = trees.length + unmeasured.length;
+  if (count === 0) return null;
   return (
-    <Fold title={`Trees: ${trees.length}`}>
+    <Fold title={`Trees: ${count}`}>
       {trees.map((tree) => (
         <TreeZonesTable
           key={tree.tree}
@@ -21,6 +28,9 @@ export function TreesFold({ trees: { trees, pipes, totals } }: { readonly trees:
           pipes={pipes.filter((p) => p.tree === tree.tree)}
           taken={totals.find((t) => t.tree === tree.tree)}
         />
+      ))}
+      {unmeasured.map((finding) => (
+        <DigFindingRow key={finding.values.tree} finding={finding} />
       ))}
     </Fold>
   );

@@ -17,6 +17,7 @@ import type {
   MarkState,
   ObservationKind,
   ObservationTag,
+  OneCall,
   OpenFailure,
   PairExplanation,
   ParseFailure,
@@ -175,6 +176,8 @@ export type Words = {
   digSeverityName(severity: DigSeverity): string;
   /** What two things a clearance is between; and how far they are apart against what is asked. */
   obstacleText(clearance: EdgeClearance, site: Site): Said;
+  /** How the one-call ticket stands on a day (`2025-03-09`) and what to do; null where all is well. */
+  oneCallText(oneCall: OneCall | undefined, today: string): Said | null;
   /** An area given in square metres. */
   areaText(squareMetres: number, units: Units): string;
   /** A volume of ground given in cubic metres. */

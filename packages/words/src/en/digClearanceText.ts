@@ -6,11 +6,10 @@ import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { markInText, targetInText } from './thingName';
 
-const verdictNames: Record<ClearanceVerdict, string> = {
+const verdictNames: Record<Exclude<ClearanceVerdict, 'crosses'>, string> = {
   meets: 'far enough',
   misses: 'nearer than asked',
   'by-depth': 'depths decide',
-  crosses: 'crosses',
   serves: 'serves it',
 };
 
@@ -27,9 +26,11 @@ export function obstacleText(
         : markInText({ kind: 'reading', run: of.run, id: of.reading }, site);
   const other = targetInText({ kind: 'feature', id: feature }, site);
   const apart =
-    distance < 0
-      ? `${sureText(distance, site.units)} into it`
-      : `${sureText(distance, site.units)} apart${toCentre ? ', to its middle' : ''}`;
+    verdict === 'crosses'
+      ? 'crosses it'
+      : distance < 0
+        ? `${sureText(distance, site.units)} into it`
+        : `${sureText(distance, site.units)} apart${toCentre ? ', to its middle' : ''}`;
   const asked =
     required === null
       ? 'no rule asks'
@@ -38,6 +39,6 @@ export function obstacleText(
         : `${lengthText(required, site.units)} asked`;
   return {
     text: atStart(`${subject} and ${other}`),
-    cure: `${atStart(apart)}; ${asked}${verdict === null ? '' : `: ${verdictNames[verdict]}`}.`,
+    cure: `${atStart(apart)}; ${asked}${verdict === null || verdict === 'crosses' ? '' : `: ${verdictNames[verdict]}`}.`,
   };
 }

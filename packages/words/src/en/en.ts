@@ -6,6 +6,7 @@ import { cautions } from './cautions';
 import { obstacleText } from './digClearanceText';
 import { digFindingText } from './digFindingText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
+import { oneCallText } from './digOneCallText';
 import { digSeverityNames } from './digZone';
 import {
   actionNames,
@@ -116,6 +117,7 @@ export const en: Words = {
   digFindingText,
   digSeverityName: (severity) => digSeverityNames[severity],
   obstacleText,
+  oneCallText,
   areaText,
   volumeText,
   shareText,

@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { oneCallText } from './digOneCallText';
+
+const good = { ticket: '26-0417', validFrom: '2026-05-04', validUntil: '2026-05-18' };
+
+describe('a one-call ticket', () => {
+  it.each([
+    ['before its first day', '2026-05-03', /^The ticket is good from .*4/],
+    ['after its last day', '2026-05-19', /^The marks ran out on .*18/],
+    ['in another year', '2027-01-01', /^The marks ran out/],
+  ])('warns %s', (_, today, said) => {
+    expect(oneCallText(good, today)?.text).toMatch(said);
+  });
+
+  it.each(['2026-05-04', '2026-05-10', '2026-05-18'])(
+    'is good on %s, its first and last day included',
+    (today) => {
+      expect(oneCallText(good, today)).toBeNull();
+    },
+  );
+
+  it('is missed where there is none, or none with a number', () => {
+    expect(oneCallText(undefined, '2026-05-04')?.cure).toContain('Call the one-call centre');
+    expect(oneCallText({ ...good, ticket: '' }, '2026-05-10')?.text).toContain('No one-call ticket');
+  });
+
+  it('is asked about when nobody said until when it holds', () => {
+    expect(oneCallText({ ticket: '26-0417' }, '2026-05-10')?.text).toContain('not known');
+  });
+});
