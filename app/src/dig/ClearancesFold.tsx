@@ -50,20 +50,18 @@ export function ClearanceRows({ found }: { readonly found: readonly EdgeClearanc
   const shown = all ? found : found.slice(0, FIRST);
   return (
     <>
-      {shown.map((clearance) => {
-        const { text, cure } = words.obstacleText(clearance, site);
-        return (
-          <Button
-            key={`${clearance.feature}/${clearance.from.x}/${clearance.from.y}`}
-            className={cards.finding ?? ''}
-            data-severity={LOOKS[clearance.verdict ?? 'meets']}
-            onPress={() => bringIntoView(clearance.at)}
-          >
-            <strong>{text}</strong> {cure}
-            {clearance.rule === null ? null : <RuleSource rule={clearance.rule} />}
-          </Button>
-        );
-      })}
+      {shown.map((clearance) => (
+        <Button
+          key={`${clearance.feature}/${clearance.from.x}/${clearance.from.y}`}
+          className={cards.finding ?? ''}
+          data-severity={LOOKS[clearance.verdict ?? 'meets']}
+          onPress={() => bringIntoView(clearance.at)}
+        >
+          <strong>{words.targetName({ kind: 'feature', id: clearance.feature }, site)}</strong>{' '}
+          {words.obstacleText(clearance, site)}
+          {clearance.rule === null ? null : <RuleSource rule={clearance.rule} />}
+        </Button>
+      ))}
       {shown.length < found.length ? (
         <Action look="quiet" onPress={() => setAll(true)}>
           All {found.length}

@@ -174,8 +174,8 @@ export type Words = {
   digFindingText(finding: AnyDigFinding, site: Site): Said;
   /** How pressing such findings are, as a heading. */
   digSeverityName(severity: DigSeverity): string;
-  /** What two things a clearance is between; and how far they are apart against what is asked. */
-  obstacleText(clearance: EdgeClearance, site: Site): Said;
+  /** How far two things are apart against what is asked. */
+  obstacleText(clearance: EdgeClearance, site: Pick<Site, 'units'>): string;
   /** How the one-call ticket stands on a day (`2025-03-09`) and what to do; null where all is well. */
   oneCallText(oneCall: OneCall | undefined, today: string): Said | null;
   /** An area given in square metres. */

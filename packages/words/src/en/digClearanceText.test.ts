@@ -22,24 +22,20 @@ const near: EdgeClearance = {
 const said = (more: Partial<EdgeClearance> = {}) => obstacleText({ ...near, ...more }, site);
 
 describe('a clearance', () => {
-  it('names both things, how far they are apart, and what is asked', () => {
-    expect(said()).toEqual({
-      text: 'Lateral and House',
-      cure: '1.0 ft apart; 2.0 ft asked: nearer than asked.',
-    });
-    expect(said({ of: { is: 'mark', run: 'r1', reading: 'q1' } }).text).toBe('Mark A1 and House');
+  it('says how far two things are apart, and what is asked', () => {
+    expect(said()).toBe('1.0 ft apart; 2.0 ft asked: nearer than asked.');
   });
 
   it('says that things overlap, cross, or are told to a middle', () => {
-    expect(said({ distance: -0.3048 }).cure).toMatch(/^1\.0 ft into it;/);
-    expect(said({ distance: -0.1, verdict: 'crosses' }).cure).toBe('Crosses it; 2.0 ft asked.');
-    expect(said({ toCentre: true }).cure).toContain('apart, to its middle');
+    expect(said({ distance: -0.3048 })).toMatch(/^1\.0 ft into it;/);
+    expect(said({ distance: -0.1, verdict: 'crosses' })).toBe('Crosses it; 2.0 ft asked.');
+    expect(said({ toCentre: true })).toContain('apart, to its middle');
   });
 
-  it('says where no rule asks, and where the rule is to stay off', () => {
-    expect(said({ rule: null, required: null, verdict: null }).cure).toBe('1.0 ft apart; no rule asks.');
-    expect(said({ required: 0, verdict: 'meets' }).cure).toBe(
-      '1.0 ft apart; to stay clear of it: far enough.',
-    );
+  it('says where no rule asks, where a tree’s zone does, and where the rule is to stay off', () => {
+    const none = { rule: null, required: null, verdict: null } as const;
+    expect(said(none)).toBe('1.0 ft apart; no rule asks.');
+    expect(said({ ...none, kind: 'tree' })).toBe('1.0 ft apart; its root zone decides.');
+    expect(said({ required: 0, verdict: 'meets' })).toBe('1.0 ft apart; to stay clear of it: far enough.');
   });
 });
