@@ -1,9 +1,12 @@
 import type { SettingRow } from './settings';
 
 const FOOT_M = 0.3048;
+const INCH_M = 0.0254;
 const DEGREE = Math.PI / 180;
 const ipc = (clause: string, basis: SettingRow['basis']) =>
   ({ title: 'IPC', edition: '2018', clause, basis }) as const;
+const irc = (clause: string) =>
+  ({ title: 'IRC', edition: '2012', clause: `Table P3005.1, ${clause}`, basis: 'read' }) as const;
 
 /**
  * What a drain itself must be like, by the code that the site's rule set follows. Least slopes by size: `drainSlopes`.
@@ -43,6 +46,34 @@ export const drainRules = {
   },
   /** Sum of turns after which another is asked; 0: turns are not summed. */
   cleanoutTurnSum: { value: 0, unit: 'rad', ...ipc('708.1.4, turns are not summed', 'read') },
+  /** A stack this near along the pipe to its upper end serves as the cleanout there, if it has one. */
+  cleanoutStack: {
+    value: 10 * FOOT_M,
+    unit: 'm',
+    ...ipc('708.1.3, none near the junction where one on a stack of 3 in or more lies within 10 ft', 'read'),
+  },
+  /** A cleanout this near along the pipe stands at the place that asks for one. */
+  cleanoutBeside: {
+    value: 3 * FOOT_M,
+    unit: 'm',
+    title: 'common practice, no source',
+    edition: '',
+    clause: '',
+    basis: 'practice',
+  },
+  /** The sharpest turn of a fitting that is no sweep, in a drain that lies. */
+  fittingTurn: { value: 60 * DEGREE, unit: 'rad', ...irc('sixth bend, from horizontal to horizontal') },
+  /** In drains up to this diameter a quarter bend or a short sweep is allowed. */
+  fittingShortTurn: { value: 2 * INCH_M, unit: 'm', ...irc('note a, fixture drains of 2 in and less') },
+  /** The least centre-line radius of what is called a long sweep. */
+  longSweepRadius: {
+    value: 8.5 * INCH_M,
+    unit: 'm',
+    title: 'ASTM A74',
+    edition: '',
+    clause: 'Tables 3 and 8, long sweep, 3 in',
+    basis: 'memory',
+  },
 } as const satisfies Record<string, SettingRow>;
 
 /** Where the uniform code of the western states says otherwise. */

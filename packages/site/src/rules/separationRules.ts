@@ -41,6 +41,24 @@ export const separationRules = {
     clause: 'Water Works 8.8.3, mains: a caution for laterals',
     basis: 'read',
   },
+  /** Water lines of this diameter and more are taken for mains. */
+  waterMainDiameter: { value: 3 * INCH_M, unit: 'm', ...practice },
+  waterShelf: {
+    value: 12 * INCH_M,
+    unit: 'm',
+    ...upc(
+      '609.2, in one trench with a sewer of clay: bottom of water over top of sewer, on a solid shelf',
+      'read',
+    ),
+  },
+  waterLocal: {
+    value: 10 * FOOT_M,
+    unit: 'm',
+    title: '10 NYCRR Appendix 75-A',
+    edition: '',
+    clause: '75-A.5, house sewer to any water line: a caution elsewhere',
+    basis: 'read',
+  },
   building: { value: 2 * FOOT_M, unit: 'm', ...upc('718.3, sewer and building', 'read') },
   bearingWall: {
     value: 3 * FOOT_M,
@@ -50,6 +68,8 @@ export const separationRules = {
     clause: 'not parallel to and within 3 ft of a bearing wall it might weaken',
     basis: 'read',
   },
+  /** A pipe within this angle of a wall runs along it. */
+  bearingWallTurn: { value: Math.PI / 12, unit: 'rad', ...practice },
   well: {
     value: 50 * FOOT_M,
     unit: 'm',
@@ -62,6 +82,8 @@ export const separationRules = {
   },
   pavement: { value: 0, unit: 'm', ...practice },
   otherService: { value: 1 * FOOT_M, unit: 'm', ...practice },
+  /** Things further off than this, and than any rule asks of them, are not listed. */
+  nearby: { value: 20 * FOOT_M, unit: 'm', ...practice },
   /** Half width of the tolerance zone beyond the outside of a service; a state's law says how much. */
   toleranceZone: {
     value: 24 * INCH_M,
