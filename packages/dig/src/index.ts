@@ -1,4 +1,16 @@
+export { type Required, requiredOn, toleranceZone } from './clearances/clearanceRule';
+export { type ClearanceOptions, clearances, clearancesFrom, worstFirst } from './clearances/clearances';
 export type { DigOutline } from './clearances/digOutline';
+export { type ClearanceVerdict, clearanceTo, type EdgeClearance } from './clearances/edgeClearance';
+export { type FeatureIndex, featureIndex } from './clearances/featureIndex';
+export {
+  markSubject,
+  outlineSubject,
+  pathSubject,
+  type Subject,
+  type SubjectIs,
+  subjectsOf,
+} from './clearances/subject';
 export type { DigFinding, DigSeverity } from './digFinding';
 export type { CutPoint } from './excavation/cut';
 export { digOutlines } from './excavation/digOutlines';
