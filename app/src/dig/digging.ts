@@ -1,5 +1,4 @@
 import {
-  type ClearanceOptions,
   clearances,
   type DigOutline,
   type DigSeverity,
@@ -22,14 +21,11 @@ export type Digging = {
   /** What the digs take at the top; one whose depth is not known is missing. */
   readonly outlines: readonly DigOutline[];
   readonly trees: TreeEncroachments;
-  /** From every pipe, mark and dig to everything within `NEAR_M`, the worst first. */
+  /** From every pipe, mark and dig to everything that a rule asks about or that is near, the worst first. */
   readonly clearances: readonly EdgeClearance[];
   /** What must be done first, then what should be looked at, then notes. */
   readonly findings: readonly AnyDigFinding[];
 };
-
-/** Things further off (m) stand in nobody's way: the longest distance that a rule asks for, a well's, and some. */
-const NEAR: ClearanceOptions = { reach: 20 };
 
 const RANK: Record<DigSeverity, number> = { must: 0, should: 1, note: 2 };
 
@@ -64,7 +60,7 @@ function compute(site: Site, fit: RunsFit | null): Digging {
     excavations,
     outlines,
     trees,
-    clearances: clearances(site, derived, { ...NEAR, outlines }),
+    clearances: clearances(site, derived, { outlines }),
     findings: found.toSorted((a, b) => RANK[a.severity] - RANK[b.severity]),
   };
 }
