@@ -32,6 +32,10 @@ export {
 } from './excavation/excavationFinding';
 export { excavationsOf } from './excavation/excavationsOf';
 export { type Footing, footingOf } from './excavation/footings';
+export type { Land, LandCrossing, LandMark, LandStretch } from './land/land';
+export type { LandFinding, LandFindingValues } from './land/landFinding';
+export { landOf } from './land/landOf';
+export type { Whose, WhoseAt } from './land/whose';
 export { type BoreUnder, boreDistanceRule, boreUnder } from './trees/boreUnder';
 export type { DigByTree, TreeTaken, ZoneTaken } from './trees/digInZones';
 export { type Encroachment, encroachmentOf } from './trees/encroachment';
