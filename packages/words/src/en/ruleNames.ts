@@ -74,11 +74,6 @@ export const ruleNames: Record<RuleName, string> = {
   nearby: 'What no rule asks about is listed within',
   toleranceZone: 'Dig by hand beside a marked service, to each side',
   toleranceFloor: 'And never less than',
-  waterMainDiameter: 'A water line counts as a main from this diameter on',
-  waterShelf: 'In one trench with clay, the water pipe above the sewer by',
-  waterLocal: 'House sewer and any water line, where a state asks it',
-  bearingWallTurn: 'A pipe runs along a wall within this angle',
-  nearby: 'Things further off than this are not listed',
   leastCover: 'Least cover over the sewer',
   frostDepth: 'Frost depth here',
   cleanoutSpacing: 'Cleanouts at most this far apart',
@@ -90,11 +85,6 @@ export const ruleNames: Record<RuleName, string> = {
   fittingShortTurn: 'Short quarter bends only in drains up to',
   longSweepRadius: 'A long sweep has at least this radius',
   cleanoutTurnSum: 'Another after turns that add up to (0: not added up)',
-  cleanoutStack: 'A stack serves as the upper cleanout within',
-  cleanoutBeside: 'A cleanout counts for a place within',
-  fittingTurn: 'Sharpest turn that needs no sweep',
-  fittingShortTurn: 'Short turns only in pipes up to',
-  longSweepRadius: 'A long sweep has a radius of at least',
 };
 
 export const ruleGroupNames: Record<RuleGroup, string> = {
