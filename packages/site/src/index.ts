@@ -32,6 +32,7 @@ export type { RouteLeg, RunRoute } from './derive/runRoute';
 export { type Side, sideOf } from './derive/side';
 export { type RunCorrection, siteAsDrawn, standingFit } from './derive/standingFit';
 export { stemDiameterOf } from './derive/stemDiameter';
+export { tieChooser } from './derive/tieChooser';
 export type { Tie, Ties } from './derive/ties';
 export {
   type DerivedUnderlay,

@@ -40,7 +40,8 @@ export function tiesOfMark(
   return { ties: own.ties, paint: { at, ties } };
 }
 
-function tiesAt(
+/** The ties of a place, and the building that it is under. */
+export function tiesAt(
   at: Point,
   { references, blocks, tape }: Surroundings,
 ): { readonly ties: Ties | null; readonly under: DerivedFeature | null } {
