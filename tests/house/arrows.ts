@@ -13,7 +13,7 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   words: ['dig', 'site'],
   drawing: ['dig', 'geometry', 'site', 'words'],
   exchange: ['dig', 'drawing', 'geometry', 'site', 'words'],
-  report: ['dig', 'exchange', 'geometry', 'site', 'words'],
+  report: ['exchange', 'geometry', 'site', 'words'],
 };
 
 /** Runs on Node, from a command line; every other package runs anywhere. */

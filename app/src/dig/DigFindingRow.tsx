@@ -1,5 +1,4 @@
-import type { DigSeverity } from '@footmark/dig';
-import type { AnyDigFinding } from '@footmark/words';
+import type { AnyDigFinding, DigSeverity } from '@footmark/dig';
 import { Button } from 'react-aria-components';
 import { bringIntoView } from '../canvas/planView';
 import cards from '../cards/cards.module.css';

@@ -1,5 +1,4 @@
-import type { DigSeverity } from '@footmark/dig';
-import type { AnyDigFinding } from '@footmark/words';
+import type { AnyDigFinding, DigSeverity } from '@footmark/dig';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { words } from '../words';

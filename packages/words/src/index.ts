@@ -1,6 +1,5 @@
 export { type CautionCode, cautionCodes } from './caution';
 export type { ChoiceValue, FieldName, RunDirection, SpotKind, ZeroKind } from './codes';
-export type { AnyDigFinding } from './digFindings';
 export { en } from './en/en';
 export { filePathText } from './filePath';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';

@@ -1,4 +1,4 @@
-import type { DigSeverity, EdgeClearance, Excavation, TreeZone } from '@footmark/dig';
+import type { AnyDigFinding, DigSeverity, EdgeClearance, Excavation, TreeZone } from '@footmark/dig';
 import type {
   ActionWord,
   BlunderGroup,
@@ -51,7 +51,6 @@ import type {
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
-import type { AnyDigFinding } from './digFindings';
 import type { PairProblem } from './pairProblem';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';

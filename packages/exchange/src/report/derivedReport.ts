@@ -1,6 +1,8 @@
+import { standsInTheWay } from '@footmark/dig';
 import type { Derived, Finding, ReferencePoint, RunsFit, Site } from '@footmark/site';
 import { lengthText, type Words } from '@footmark/words';
 import { coverageReport } from './coverageReport';
+import { digReport } from './digReport';
 import { fitReport } from './fitReport';
 import { accuracyReport, locateReport } from './locateReport';
 import { markReport } from './markReport';
@@ -33,6 +35,7 @@ export function derivedReport(site: Site, derived: Derived, fit: RunsFit | null,
     accuracy: derived.accuracy === null ? null : accuracyReport(derived.accuracy, setting),
     pairs: derived.pairs.map((pair) => pairReport(pair, setting)),
     pairSuggestions: derived.pairSuggestions.map((suggestion) => suggestionReport(suggestion, setting)),
+    inTheWay: digReport(standsInTheWay(site, derived, fit), setting),
     references: derived.references.map((reference) => referenceReport(reference, setting)),
     findings: derived.findings.map((finding) => findingReport(finding, setting)),
   };

@@ -1,7 +1,6 @@
-import type { ExcavationFindingValues, TreeFindingValues } from '@footmark/dig';
+import type { AnyDigFinding, ExcavationFindingValues, TreeFindingValues } from '@footmark/dig';
 import type { Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
-import type { AnyDigFinding } from '../digFindings';
 import { digFindingText } from './digFindingText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
 import { sampleYard } from './sampleYard';

@@ -1,6 +1,5 @@
-import type { ExcavationFindingValues, TreeFindingValues } from '@footmark/dig';
+import type { AnyDigFinding, ExcavationFindingValues, TreeFindingValues } from '@footmark/dig';
 import type { Site } from '@footmark/site';
-import type { AnyDigFinding } from '../digFindings';
 import { atStart } from '../named';
 import type { Said } from '../words';
 import { cutSentences } from './digCutText';

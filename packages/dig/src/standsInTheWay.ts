@@ -1,0 +1,47 @@
+import type { Derived, RunsFit, Site } from '@footmark/site';
+import { clearances } from './clearances/clearances';
+import type { DigOutline } from './clearances/digOutline';
+import type { EdgeClearance } from './clearances/edgeClearance';
+import type { DigSeverity } from './digFinding';
+import { digOutlines } from './excavation/digOutlines';
+import type { Excavation } from './excavation/excavation';
+import type { ExcavationFinding } from './excavation/excavationFinding';
+import { excavationsOf } from './excavation/excavationsOf';
+import { type TreeEncroachments, treeEncroachments } from './trees/treeEncroachments';
+import type { TreeFinding } from './trees/treeFinding';
+
+/** Everything that this package finds. */
+export type AnyDigFinding = ExcavationFinding | TreeFinding;
+
+/** What stands in the way on a site: its planned digs, its trees, what is near, and all that is to be said of it. */
+export type InTheWay = {
+  readonly excavations: readonly Excavation[];
+  /** What the digs take at the top; one whose depth is not known is missing. */
+  readonly outlines: readonly DigOutline[];
+  readonly trees: TreeEncroachments;
+  /** From every pipe, mark and dig to everything that a rule asks about or that is near, the worst first. */
+  readonly clearances: readonly EdgeClearance[];
+  /** What must be done first, then what should be looked at, then notes. */
+  readonly findings: readonly AnyDigFinding[];
+};
+
+const RANK: Record<DigSeverity, number> = { must: 0, should: 1, note: 2 };
+
+/**
+ * Computes all that stands in the way. Pits that do not say how large they are follow the holes of the fit; without one they have no size,
+ * and a finding says so.
+ */
+export function standsInTheWay(site: Site, derived: Derived, fit: RunsFit | null): InTheWay {
+  const holes = new Map([...(fit?.marks ?? [])].map(([reading, { zone }]) => [reading, zone.hole]));
+  const excavations = excavationsOf(site, derived, holes);
+  const outlines = digOutlines(excavations);
+  const trees = treeEncroachments(site, derived, excavations);
+  const findings: readonly AnyDigFinding[] = [...excavations.flatMap((e) => e.findings), ...trees.findings];
+  return {
+    excavations,
+    outlines,
+    trees,
+    clearances: clearances(site, derived, { outlines }),
+    findings: findings.toSorted((a, b) => RANK[a.severity] - RANK[b.severity]),
+  };
+}
