@@ -12,6 +12,15 @@ export {
   subjectsOf,
 } from './clearances/subject';
 export type { DigFinding, DigSeverity } from './digFinding';
+export type { CleanoutAsked, CleanoutReason } from './drain/cleanouts';
+export type { CoverAt, CoverCheck, CoverEnd, CoverUnknown, CoverVerdict } from './drain/coverCheck';
+export type { DrainCheck } from './drain/drainCheck';
+export { type DrainChecks, drainChecks } from './drain/drainChecks';
+export type { DrainFinding, DrainFindingValues, WaterUnknown } from './drain/drainFinding';
+export type { FallAsked, FallAvailable, FallCheck } from './drain/fallCheck';
+export type { TapDepth } from './drain/tapDepth';
+export type { Turn } from './drain/turns';
+export type { WaterSeparation, WaterVerdict } from './drain/waterSeparation';
 export type { CutPoint } from './excavation/cut';
 export { digOutlines } from './excavation/digOutlines';
 export type { Holes } from './excavation/digPlace';

@@ -1,0 +1,50 @@
+import type { Path, RuleName } from '@footmark/site';
+import type { DigFinding } from '../digFinding';
+
+type OnPath = { path: string; state: Path['state'] };
+
+/** Values by code: things by their ids, lengths and stations in metres, turns in radians. */
+export type DrainFindingValues = {
+  /** `sure`: all of the range that the levels leave open lies below what is asked. */
+  'cover-too-thin': OnPath & { cover: number; asked: number; station: number; sure: boolean };
+  'cover-above-frost': OnPath & { cover: number; asked: number; station: number; sure: boolean };
+  /** Nowhere, or only in part: `length` (m) out of doors of which it is not known. */
+  'cover-not-known': OnPath & { because: 'no-pipe-level' | 'no-ground'; length: number; whole: boolean };
+  'cleanout-at-head': OnPath & { station: number };
+  'cleanout-at-turn': OnPath & { station: number; turn: number; limit: number };
+  'cleanout-after-turns': OnPath & { station: number; turn: number; limit: number };
+  'cleanout-along': OnPath & { station: number; spacing: number };
+  'turn-needs-sweep': OnPath & { station: number; turn: number; limit: number };
+  'water-too-near': OnPath & WaterValues & { above: number };
+  /** Nearer in plan than is asked; what is not known of depths that would decide. */
+  'water-depth-not-known': OnPath & WaterValues & { missing: readonly WaterUnknown[] };
+};
+
+type WaterValues = {
+  service: string;
+  /** Edge to edge in plan, and what is asked. */
+  distance: number;
+  asked: number;
+  /** How far the water's bottom is asked to lie over the sewer's top, nearer than that. */
+  aboveAsked: number;
+  crosses: boolean;
+  main: boolean;
+};
+
+/** What has to be known to tell how far water lies over a sewer. */
+export type WaterUnknown = 'service-depth' | 'service-diameter' | 'pipe-level' | 'ground';
+
+export type DrainFinding = {
+  [Code in keyof DrainFindingValues]: DigFinding<Code, DrainFindingValues[Code]>;
+}[keyof DrainFindingValues];
+
+/** The rule behind each, where it does not depend on the place. */
+export const ruleBehind = {
+  'cover-too-thin': 'leastCover',
+  'cover-above-frost': 'frostDepth',
+  'cleanout-at-head': 'cleanoutStack',
+  'cleanout-at-turn': 'cleanoutTurn',
+  'cleanout-after-turns': 'cleanoutTurnSum',
+  'cleanout-along': 'cleanoutSpacing',
+  'turn-needs-sweep': 'fittingTurn',
+} as const satisfies Partial<Record<keyof DrainFindingValues, RuleName>>;
