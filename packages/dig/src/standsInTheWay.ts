@@ -3,6 +3,7 @@ import { clearances } from './clearances/clearances';
 import type { DigOutline } from './clearances/digOutline';
 import type { EdgeClearance } from './clearances/edgeClearance';
 import type { DigSeverity } from './digFinding';
+import type { DrainFinding } from './drain/drainFinding';
 import { digOutlines } from './excavation/digOutlines';
 import type { Excavation } from './excavation/excavation';
 import type { ExcavationFinding } from './excavation/excavationFinding';
@@ -11,7 +12,7 @@ import { type TreeEncroachments, treeEncroachments } from './trees/treeEncroachm
 import type { TreeFinding } from './trees/treeFinding';
 
 /** Everything that this package finds. */
-export type AnyDigFinding = ExcavationFinding | TreeFinding;
+export type AnyDigFinding = DrainFinding | ExcavationFinding | TreeFinding;
 
 /** What stands in the way on a site: its planned digs, its trees, what is near, and all that is to be said of it. */
 export type InTheWay = {

@@ -1,4 +1,9 @@
-import type { AnyDigFinding, ExcavationFindingValues, TreeFindingValues } from '@footmark/dig';
+import type {
+  AnyDigFinding,
+  DrainFindingValues,
+  ExcavationFindingValues,
+  TreeFindingValues,
+} from '@footmark/dig';
 import type { Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { digFindingText } from './digFindingText';
@@ -6,10 +11,21 @@ import { acrossText, areaText, shareText, volumeText } from './digMeasure';
 import { sampleYard } from './sampleYard';
 
 const thing = { dig: 'd1', feature: 'f1', kind: 'building' } as const;
+const drain = { path: 'p1', state: 'proposed', station: 9 } as const;
+const water = {
+  path: 'p1',
+  state: 'existing',
+  service: 'f1',
+  distance: 1.22,
+  asked: 1.524,
+  aboveAsked: 0.3048,
+  crosses: false,
+  main: false,
+} as const;
 const zone = { tree: 'f2', zone: 'critical-root-radius', radius: 4.8, protected: true } as const;
 
 /** One of each; a code without one does not compile. Numbers that would be nonsense in a sentence would show. */
-const samples: ExcavationFindingValues & TreeFindingValues = {
+const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues = {
   'dig-without-place': { dig: 'd1' },
   'trench-without-length': { dig: 'd1', from: 3, to: 3 },
   'trench-past-end': { dig: 'd1', beyond: 1.5, length: 27 },
@@ -52,6 +68,16 @@ const samples: ExcavationFindingValues & TreeFindingValues = {
   'dig-in-structural-roots': { ...zone, dig: 'd1' },
   'minor-encroachment': { ...zone, share: 0.06, limit: 0.1 },
   'major-encroachment': { ...zone, share: 0.14, limit: 0.1, structural: false },
+  'cover-too-thin': { ...drain, cover: 0.2, asked: 0.3048, sure: true },
+  'cover-above-frost': { ...drain, cover: 0.9, asked: 1.0668, sure: false },
+  'cover-not-known': { path: 'p1', state: 'existing', because: 'no-ground', length: 6, whole: false },
+  'cleanout-at-head': { ...drain, station: 0 },
+  'cleanout-at-turn': { ...drain, turn: Math.PI / 2, limit: Math.PI / 4 },
+  'cleanout-after-turns': { ...drain, turn: Math.PI, limit: 0.75 * Math.PI },
+  'cleanout-along': { ...drain, spacing: 30.48 },
+  'turn-needs-sweep': { ...drain, turn: Math.PI / 2, limit: Math.PI / 3 },
+  'water-too-near': { ...water, above: -0.1 },
+  'water-depth-not-known': { ...water, missing: ['service-depth', 'pipe-level'] },
 };
 
 const codes = Object.keys(samples) as (keyof typeof samples)[]; // keys of the table above
@@ -128,6 +154,22 @@ describe('a finding says what, how much and what to do', () => {
   it('says why a depth cannot be told', () => {
     expect(said('depth-not-known', { because: 'no-ground' }).text).toContain('no level of the ground');
     expect(said('depth-not-known', { because: 'indoors' }).cure).toContain('at the wall');
+  });
+
+  it('says how deep a pipe lies and how sure that is', () => {
+    expect(said('cover-too-thin').text).toMatch(/^Lateral has 0\.7 ft of cover at 29\.53 ft, less than/);
+    expect(said('cover-too-thin').text).not.toContain('leave it open');
+    expect(said('cover-too-thin', { cover: -0.2 }).text).toContain('out of the ground');
+    expect(said('cover-above-frost').text).toContain('the levels leave it open');
+  });
+
+  it('says how water lies to a sewer', () => {
+    expect(said('water-too-near').text).toContain('below the top of the sewer');
+    expect(said('water-too-near', { above: 0.1 }).text).toContain('above the top of the sewer');
+    expect(said('water-too-near', { crosses: true }).cure).toContain('sleeve');
+    expect(said('water-depth-not-known').cure).toBe(
+      'Find out how deep the water pipe lies and how deep the sewer lies.',
+    );
   });
 
   it('says what a footing was taken for', () => {

@@ -1,15 +1,22 @@
-import type { AnyDigFinding, ExcavationFindingValues, TreeFindingValues } from '@footmark/dig';
+import type {
+  AnyDigFinding,
+  DrainFindingValues,
+  ExcavationFindingValues,
+  TreeFindingValues,
+} from '@footmark/dig';
 import type { Site } from '@footmark/site';
 import { atStart } from '../named';
 import type { Said } from '../words';
 import { cutSentences } from './digCutText';
+import { drainSentences } from './digDrainText';
 import { type DigSpeech, digSpeech } from './digSpeech';
 import { treeSentences } from './digTreeText';
 
-type Values = ExcavationFindingValues & TreeFindingValues;
+type Values = DrainFindingValues & ExcavationFindingValues & TreeFindingValues;
 
 const sentences: { readonly [Code in keyof Values]: (values: Values[Code], speech: DigSpeech) => Said } = {
   ...cutSentences,
+  ...drainSentences,
   ...treeSentences,
 };
 
