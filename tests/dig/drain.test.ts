@@ -11,7 +11,7 @@ import {
   type SiteRules,
 } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
-import { DEGREE, pipe, thing } from '../../packages/site/src/testing/yard';
+import { DEGREE, pipe, square, thing } from '../../packages/site/src/testing/yard';
 import { digSite, feet, inFeet, spot } from './digSite';
 
 type Facts = Partial<Path> & { readonly rules?: Partial<SiteRules>; readonly features?: readonly Feature[] };
@@ -362,6 +362,26 @@ describe('water beside a sewer', () => {
       missing: ['service-diameter'],
     });
     expect(beside(4, 20, unsized).one.verdict).toBe('by-exception');
+  });
+
+  it('is judged by the sewer out of doors', () => {
+    const house = square('house', 'building', -3, -3, 6);
+    const water = thing('w', 'service', [spot(0, 4), spot(50, 4)], {
+      carries: 'water',
+      diameter: INCH_M,
+      depth: 20 * INCH_M,
+    });
+    const levels = [topDepth(40), topDepth(40)] as const;
+    const through = (to: number) =>
+      drain(
+        [
+          [0, 0, levels[0]],
+          [to, 0, levels[1]],
+        ],
+        { features: [house, water] },
+      ).check.water[0];
+    expect(through(50)).toMatchObject({ verdict: 'by-exception' });
+    expect(through(9)).toMatchObject({ verdict: 'cannot-tell', missing: ['ground'] });
   });
 
   // Ten States Standards, Water Works 8.8.2 and 8.8.3 (numbers of sections from memory): mains 10 ft apart, crossings 18 in

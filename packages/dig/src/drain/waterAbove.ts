@@ -43,6 +43,9 @@ export function waterAbove(
     const { point } = locate(on.line, station);
     if (pointToPolyline(point, outline).distance - outside - diameter / 2 > within && station !== nearest)
       continue;
+    // under a building there is no ground to tell by, and the rule is about the sewer outside
+    const isIndoors = profile.ground.indoors.some((i) => station >= i.from && station <= i.to);
+    if (isIndoors) continue;
     if (pipe === null) missing.add('pipe-level');
     // a depth of the pipe tells of both
     else if (ground === null) missing.add('ground');
@@ -50,7 +53,8 @@ export function waterAbove(
     if (cover.depth - depth < top) [top, sigma] = [cover.depth - depth, cover.sigma];
     bottom = Math.min(bottom, depth - cover.depth - 2 * outside);
   }
-  const isKnown = missing.size === 0 && top < Infinity;
+  if (missing.size === 0 && top === Infinity) missing.add('ground');
+  const isKnown = missing.size === 0;
   return { top: isKnown ? top : null, bottom: isKnown ? bottom : null, sigma, missing: [...missing] };
 }
 

@@ -73,7 +73,7 @@ export const drainSentences: Sentences = {
       : `Move one of them away or up. ${localCode}`,
   }),
   'water-depth-not-known': (v, speech) => ({
-    text: `${apart(v, speech)}, unless the water pipe lies ${speech.length(v.aboveAsked)} or more above the sewer, which cannot be told.`,
+    text: `${apart(v, speech)}. Nearer than that it is to lie ${speech.length(v.aboveAsked)} or more above the sewer, and whether it does cannot be told.`,
     cure: `Find out ${listText(v.missing.map((m) => waterMissing[m]))}.`,
   }),
 };
@@ -100,7 +100,7 @@ function apart(
   speech: DigSpeech,
 ): string {
   const water = `${atStart(speech.feature(service))}${main ? ', a main by its size,' : ''}`;
-  if (crosses) return `${water} crosses ${speech.path(path)}`;
+  if (crosses) return `${water} crosses ${speech.path(path)}, where ${speech.length(asked)} apart is asked`;
   return `${water} lies ${speech.size(distance)} from ${speech.path(path)}, where ${speech.length(asked)} is asked`;
 }
 
