@@ -1,0 +1,108 @@
+import { type Derived, type DerivedFeature, ruleValue, type Site } from '@footmark/site';
+import { toleranceZone } from '../clearances/clearanceRule';
+import type { DigOutline } from '../clearances/digOutline';
+import { clearanceTo } from '../clearances/edgeClearance';
+import { halfWidthOf } from '../clearances/face';
+import { type PathLegs, pathLegs } from '../clearances/pathLegs';
+import { outlineSubject } from '../clearances/subject';
+import { type NearStretch, stretchesNear } from './stretchesNear';
+
+/** Where a trench along a path would be in the tolerance zone of a service or main (plan m), and how much of it in all. */
+export type PathInZone = {
+  readonly path: string;
+  readonly feature: string;
+  readonly stretches: readonly NearStretch[];
+  readonly length: number;
+};
+
+/** A dig that reaches into the tolerance zone of a service or main. Metres. */
+export type DigInZone = {
+  readonly dig: string;
+  readonly feature: string;
+  readonly kind: 'service' | 'main';
+  /** From the top edge to the outside of the service, negative where it runs through the dig. */
+  readonly distance: number;
+  readonly at: { readonly x: number; readonly y: number };
+  /** Of a trench: the length along it that is dug by hand; null for a pit. */
+  readonly handDig: number | null;
+  /** From the bottom of the dig down to the top of the service, negative when the dig goes deeper; null where a depth is not known. */
+  readonly below: number | null;
+};
+
+/** The services and mains of a site. */
+export function servicesIn({ features }: Derived): readonly DerivedFeature[] {
+  return [...features.values()].filter(
+    ({ feature }) => feature.kind === 'service' || feature.kind === 'main',
+  );
+}
+
+/** Half of the tolerance zone's whole width (m): half the service and the rule's width beyond its outside. */
+export function zoneHalfWidth(site: Site, service: DerivedFeature): number {
+  return halfWidthOf(service) + toleranceZone(site);
+}
+
+/** For each path and service, as a trench of the rule's bottom width would have it. */
+export function pathsInZones(site: Site, derived: Derived): readonly PathInZone[] {
+  const halfWidth = ruleValue(site, 'bottomWidth') / 2;
+  const services = servicesIn(derived);
+  return [...derived.paths.values()].flatMap((on) => {
+    const legs = pathLegs(on);
+    return services.flatMap((service) => {
+      const stretches = stretchesNear(legs, halfWidth, service.outline, zoneHalfWidth(site, service));
+      if (stretches.length === 0) return [];
+      return [{ path: on.path.id, feature: service.feature.id, stretches, length: lengthOf(stretches) }];
+    });
+  });
+}
+
+/** For each dig and each service in whose zone it is; a dig in several pieces by the nearest of them. */
+export function digsInZones(
+  site: Site,
+  derived: Derived,
+  outlines: readonly DigOutline[],
+): readonly DigInZone[] {
+  const zone = toleranceZone(site);
+  const required = { byRule: new Map(), nearby: zone, widest: zone };
+  const found = new Map<string, DigInZone>();
+  for (const outline of outlines) {
+    const subject = outlineSubject(outline);
+    if (subject === null) continue;
+    for (const service of servicesIn(derived)) {
+      const { feature } = service;
+      if (feature.kind !== 'service' && feature.kind !== 'main') continue;
+      const near = clearanceTo(subject, service, required);
+      const key = `${outline.id} ${feature.id}`;
+      if (near === null || near.distance >= (found.get(key)?.distance ?? Infinity)) continue;
+      const { depth } = feature.fields;
+      found.set(key, {
+        dig: outline.id,
+        feature: feature.id,
+        kind: feature.kind,
+        distance: near.distance,
+        at: near.at,
+        handDig: alongTrench(site, derived, outline, service),
+        below: depth === undefined || outline.depth === null ? null : depth - outline.depth,
+      });
+    }
+  }
+  return [...found.values()];
+}
+
+function alongTrench(
+  site: Site,
+  { paths }: Derived,
+  { along }: DigOutline,
+  service: DerivedFeature,
+): number | null {
+  const on = along === null ? undefined : paths.get(along.path);
+  if (along === null || on === undefined) return null;
+  const legs: PathLegs = pathLegs(on);
+  const near = stretchesNear(legs, along.halfWidth, service.outline, zoneHalfWidth(site, service));
+  return lengthOf(
+    near.map(({ from, to }) => ({ from: Math.max(from, along.from), to: Math.min(to, along.to) })),
+  );
+}
+
+function lengthOf(stretches: readonly NearStretch[]): number {
+  return stretches.reduce((sum, { from, to }) => sum + Math.max(0, to - from), 0);
+}
