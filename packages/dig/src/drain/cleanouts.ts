@@ -16,13 +16,13 @@ export type CleanoutAsked = {
 };
 
 /** Something that a pipe can be cleaned from, at a station of it (m). */
-export type Opening = { readonly feature: string; readonly station: number; readonly isStack: boolean };
+type Opening = { readonly feature: string; readonly station: number; readonly isStack: boolean };
 
 /** Distances along the pipe are equal within this (m). */
 const SAME_M = 1e-6;
 
 /** Openings on a path with its flow: tied to one of its points, or within the site's reach of entries from it. */
-export function openingsOf(
+function openingsOf(
   site: Site,
   { features }: Pick<Derived, 'features'>,
   on: DerivedPath,
