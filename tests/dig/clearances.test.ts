@@ -1,4 +1,5 @@
 import {
+  clearanceFindings,
   clearances,
   clearanceTo,
   type DigOutline,
@@ -430,5 +431,77 @@ describe('what a clearance means by the rules', () => {
       outlines: [{ id: 'pit', ring, depth: null, along: null }],
     });
     expect((found?.distance ?? 0) / FOOT_M).toBeCloseTo(-5.5, 9);
+  });
+});
+
+describe('what is said of them', () => {
+  const said = (features: readonly Feature[], path: Path = drain(), runs: Site['runs'] = []) => {
+    const site = yard({ features: [...features], paths: [path], runs });
+    const derived = derive(site);
+    return clearanceFindings(site, derived, clearances(site, derived));
+  };
+
+  it('a planned pipe that misses a code is a must, a custom a should, one that lies there a note', () => {
+    const well = thing('well', 'well', [spot(50, 45)], { diameter: feet(1) });
+    const gas = thing('gas', 'service', [spot(0, 0.5), spot(90, 0.5)], { carries: 'gas', diameter: INCH_M });
+    expect(said([well, gas])).toMatchObject([
+      {
+        code: 'pipe-too-near',
+        severity: 'must',
+        rule: 'well',
+        values: { feature: 'well', required: feet(50) },
+      },
+      { code: 'pipe-too-near', severity: 'should', rule: 'otherService' },
+    ]);
+    const existing = said([well, gas], drain({ state: 'existing' }));
+    expect(existing.map((f) => f.severity)).toEqual(['note', 'note']);
+    const [first] = said([well, gas]);
+    expect(first?.at).toEqual({ kind: 'path', id: 'drain' });
+    expect(first?.place?.y).toBeCloseTo(feet(44.5), 9);
+  });
+
+  it('a mark beside a service is dug by hand', () => {
+    const head = thing('head', 'cleanout', [spot(0, 0)]);
+    const gas = thing('gas', 'service', [spot(30, -20), spot(30, 20)], {
+      carries: 'gas',
+      diameter: 2 * INCH_M,
+    });
+    const run = push({ entry: 'head', path: 'drain' }, [feet(31), feet(40)]);
+    const found = said([head, gas], drain(), [run]).filter((f) => f.code === 'mark-in-tolerance-zone');
+    expect(found).toMatchObject([
+      { severity: 'must', rule: 'toleranceZone', at: { kind: 'reading', run: 'run', id: 'r1' } },
+    ]);
+    // 31 ft of cable at 1/4 in per foot, in plan
+    const plan = 31 / Math.sqrt(1 + 1 / 48 ** 2);
+    expect((found[0]?.values.distance ?? 0) / INCH_M).toBeCloseTo(12 * (plan - 30) - 1, 9);
+  });
+
+  // D15: sewer-use ordinances after the EPA model, not parallel to and within 3 ft of a bearing wall
+  it('a pipe along a wall within 3 ft, and not one that leaves it square or lies further off', () => {
+    const house = (y: number) => square('house', 'building', feet(20), feet(y), feet(40));
+    const along = (features: readonly Feature[], path?: Path) =>
+      said(features, path).filter((f) => f.code === 'pipe-along-wall');
+    const [found] = along([house(2.5)]);
+    expect(found).toMatchObject({
+      severity: 'should',
+      rule: 'bearingWall',
+      values: { feature: 'house', required: feet(3) },
+    });
+    expect(((found?.values.distance ?? 0) + (OUTSIDE_IN / 2) * INCH_M) / FOOT_M).toBeCloseTo(2.5, 9);
+    // 40 ft of wall, and round its corners as far as 3 ft and half the pipe reach
+    const reach = 3 + OUTSIDE_IN / 24;
+    const beyond = Math.sqrt(reach ** 2 - 2.5 ** 2);
+    const length = found?.code === 'pipe-along-wall' ? found.values.to - found.values.from : 0;
+    expect(length / FOOT_M).toBeCloseTo(40 + 2 * beyond, 6);
+    expect(along([house(3.3)])).toEqual([]);
+    const out = pipe('drain', [spot(40, 10), spot(40, -30)], { state: 'proposed', stretches: fourInch });
+    expect(along([house(2.5)], out)).toEqual([]);
+  });
+
+  it('a building that crosses itself is said to be doubtful', () => {
+    const bow = thing('house', 'building', [spot(40, 1), spot(60, 21), spot(60, 1), spot(40, 21)]);
+    expect(said([bow])).toContainEqual(
+      expect.objectContaining({ code: 'outline-doubtful', at: { kind: 'feature', id: 'house' } }),
+    );
   });
 });

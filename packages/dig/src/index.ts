@@ -1,8 +1,11 @@
+export type { ClearanceFinding, ClearanceFindingValues } from './clearances/clearanceFinding';
+export { clearanceFindings } from './clearances/clearanceFindings';
 export { type Required, requiredOn, toleranceZone } from './clearances/clearanceRule';
 export { type ClearanceOptions, clearances, clearancesFrom, worstFirst } from './clearances/clearances';
 export type { DigOutline } from './clearances/digOutline';
 export { type ClearanceVerdict, clearanceTo, type EdgeClearance } from './clearances/edgeClearance';
 export { type FeatureIndex, featureIndex } from './clearances/featureIndex';
+export type { NearStretch } from './clearances/stretchesNear';
 export {
   markSubject,
   outlineSubject,
@@ -50,7 +53,6 @@ export { type OneCallState, oneCallState } from './services/oneCallState';
 export type { MissingHeight, ServiceCrossing } from './services/serviceCrossings';
 export type { ServiceFinding, ServiceFindingValues } from './services/serviceFinding';
 export { type Services, servicesOf } from './services/servicesOf';
-export type { NearStretch } from './services/stretchesNear';
 export { type WhiteLine, whiteLines } from './services/whiteLines';
 export { type AnyDigFinding, type InTheWay, standsInTheWay } from './standsInTheWay';
 export { type BoreUnder, boreDistanceRule, boreUnder } from './trees/boreUnder';

@@ -4,8 +4,8 @@ import type { DigOutline } from '../clearances/digOutline';
 import { clearanceTo } from '../clearances/edgeClearance';
 import { halfWidthOf } from '../clearances/face';
 import { type PathLegs, pathLegs } from '../clearances/pathLegs';
+import { type NearStretch, stretchesNear } from '../clearances/stretchesNear';
 import { outlineSubject } from '../clearances/subject';
-import { type NearStretch, stretchesNear } from './stretchesNear';
 
 /** Where a trench along a path would be in the tolerance zone of a service or main (plan m), and how much of it in all. */
 export type PathInZone = {

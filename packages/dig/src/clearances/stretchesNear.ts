@@ -1,5 +1,5 @@
 import { cross, distance, dot, type Point, scale, subtract } from '@footmark/geometry';
-import type { PathLegs } from '../clearances/pathLegs';
+import type { PathLegs } from './pathLegs';
 
 /** A piece of a path by stations (plan m). */
 export type NearStretch = { readonly from: number; readonly to: number };
