@@ -37,8 +37,8 @@ import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.
 const VERTICES = 50;
 const MANY = 10_000;
 const FEW = 300;
-const RUNS = 300;
-const WARM_UP = 150;
+const RUNS = 600;
+const WARM_UP = 600;
 /** Side (m) of the square that all lies in: as crowded as the yard of derive.bench.ts. */
 const SIDE_M = 283;
 /** From a vertex of the path to the next (m). */
@@ -170,7 +170,7 @@ const everyMs = leastMs(
   WARM_UP / 5,
   () => ours(site, derived, index, Infinity).at(-1)?.distance ?? 0,
 );
-const indexMs = leastMs(RUNS / 5, WARM_UP / 5, () => indexed().all.length);
+const indexMs = leastMs(RUNS / 10, WARM_UP / 10, () => indexed().all.length);
 const few = yard(FEW);
 const fewDerived = derive(few);
 const fewMs = leastMs(
@@ -223,7 +223,7 @@ const jtsAsked = every(asJts, JSTS_EVERY);
 const turfMs = TURF_EVERY * leastMs(3, 1, () => turfAsked.reduce((sum, one) => sum + byTurf(one), 0));
 const jtsMs =
   JSTS_EVERY *
-  leastMs(30, 15, () => jtsAsked.reduce((sum: number, one) => sum + DistanceOp.distance(jtsPath, one), 0));
+  leastMs(60, 60, () => jtsAsked.reduce((sum: number, one) => sum + DistanceOp.distance(jtsPath, one), 0));
 
 /** The greatest difference (m) from another's distances between centre lines; ours are without widths and, inside, not negative. */
 function apartFrom(others: readonly number[], n: number): number {
