@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { rearAlley } from './rearAlley';
 
 const { site, derived } = rearAlley();
-const report = derivedReport(site, derived, fitRuns(site, derived), en);
+const report = derivedReport(site, derived, fitRuns(site, derived), en, '2026-05-01');
 
 /** Every value in the report with the keys that lead to it. */
 function* values(of: unknown, path = ''): Generator<readonly [string, unknown]> {
@@ -26,7 +26,9 @@ describe('the report', () => {
   it('is the same each time', () => {
     const again = rearAlley();
     expect(
-      JSON.stringify(derivedReport(again.site, again.derived, fitRuns(again.site, again.derived), en)),
+      JSON.stringify(
+        derivedReport(again.site, again.derived, fitRuns(again.site, again.derived), en, '2026-05-01'),
+      ),
     ).toBe(JSON.stringify(report));
   });
 
@@ -87,7 +89,13 @@ describe('the report', () => {
     const paired = rearAlley((raw) => {
       raw.pairs.push({ id: 'joint', a: refOf('A9'), b: refOf('B5') });
     });
-    const again = derivedReport(paired.site, paired.derived, fitRuns(paired.site, paired.derived), en);
+    const again = derivedReport(
+      paired.site,
+      paired.derived,
+      fitRuns(paired.site, paired.derived),
+      en,
+      '2026-05-01',
+    );
     const station = (label: string) =>
       report.marks.find((m) => m.label === label)?.place?.station ?? Number.NaN;
     expect(again.pairs).toMatchObject([{ id: 'joint', a: 'A9', b: 'B5', path: 'p1' }]);

@@ -7,11 +7,14 @@ import { ClearancesFold } from './ClearancesFold';
 import { DigCard } from './DigCard';
 import { DigCautions } from './DigCautions';
 import { DigList } from './DigList';
+import { DrainFold } from './DrainFold';
 import { useDigging } from './digging';
 import { FindingsSection } from './FindingsSection';
 import { GroundFold } from './GroundFold';
+import { LandFold } from './LandFold';
 import { NotesFold } from './NotesFold';
 import { OneCallFold } from './OneCallFold';
+import { ServicesFold } from './ServicesFold';
 import { TreesFold } from './TreesFold';
 
 /** What a dig would take, and what stands in its way. */
@@ -34,6 +37,9 @@ export function RouteCard() {
       <GroundFold />
       <TreesFold trees={digging.trees} />
       <ClearancesFold clearances={digging.clearances} />
+      <ServicesFold services={digging.services} />
+      <LandFold land={digging.land} />
+      <DrainFold drains={digging.drains} />
       <OneCallFold />
       <NotesFold />
       <DigCautions />

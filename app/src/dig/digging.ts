@@ -1,6 +1,7 @@
 import { type InTheWay, standsInTheWay } from '@footmark/dig';
 import type { RunsFit, Site } from '@footmark/site';
 import { useFit } from '../fit/fitSession';
+import { today } from '../runs/today';
 import { derivedFrom, useSite } from '../session/siteSession';
 
 const diggingOf = new WeakMap<Site, { readonly fit: RunsFit | null; readonly inTheWay: InTheWay }>();
@@ -9,7 +10,7 @@ const diggingOf = new WeakMap<Site, { readonly fit: RunsFit | null; readonly inT
 export function diggingFrom(site: Site, fit: RunsFit | null): InTheWay {
   const known = diggingOf.get(site);
   if (known !== undefined && known.fit === fit) return known.inTheWay;
-  const inTheWay = standsInTheWay(site, derivedFrom(site), fit);
+  const inTheWay = standsInTheWay(site, derivedFrom(site), fit, today());
   diggingOf.set(site, { fit, inTheWay });
   return inTheWay;
 }

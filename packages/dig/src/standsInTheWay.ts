@@ -3,16 +3,22 @@ import { clearances } from './clearances/clearances';
 import type { DigOutline } from './clearances/digOutline';
 import type { EdgeClearance } from './clearances/edgeClearance';
 import type { DigSeverity } from './digFinding';
+import { type DrainChecks, drainChecks } from './drain/drainChecks';
 import type { DrainFinding } from './drain/drainFinding';
 import { digOutlines } from './excavation/digOutlines';
 import type { Excavation } from './excavation/excavation';
 import type { ExcavationFinding } from './excavation/excavationFinding';
 import { excavationsOf } from './excavation/excavationsOf';
+import type { Land } from './land/land';
+import type { LandFinding } from './land/landFinding';
+import { landOf } from './land/landOf';
+import type { ServiceFinding } from './services/serviceFinding';
+import { type Services, servicesOf } from './services/servicesOf';
 import { type TreeEncroachments, treeEncroachments } from './trees/treeEncroachments';
 import type { TreeFinding } from './trees/treeFinding';
 
 /** Everything that this package finds. */
-export type AnyDigFinding = DrainFinding | ExcavationFinding | TreeFinding;
+export type AnyDigFinding = DrainFinding | ExcavationFinding | LandFinding | ServiceFinding | TreeFinding;
 
 /** What stands in the way on a site: its planned digs, its trees, what is near, and all that is to be said of it. */
 export type InTheWay = {
@@ -22,6 +28,9 @@ export type InTheWay = {
   readonly trees: TreeEncroachments;
   /** From every pipe, mark and dig to everything that a rule asks about or that is near, the worst first. */
   readonly clearances: readonly EdgeClearance[];
+  readonly land: Land;
+  readonly services: Services;
+  readonly drains: DrainChecks;
   /** What must be done first, then what should be looked at, then notes. */
   readonly findings: readonly AnyDigFinding[];
 };
@@ -30,19 +39,31 @@ const RANK: Record<DigSeverity, number> = { must: 0, should: 1, note: 2 };
 
 /**
  * Computes all that stands in the way. Pits that do not say how large they are follow the holes of the fit; without one they have no size,
- * and a finding says so.
+ * and a finding says so. `today`: an ISO day, which the one-call ticket is held against.
  */
-export function standsInTheWay(site: Site, derived: Derived, fit: RunsFit | null): InTheWay {
+export function standsInTheWay(site: Site, derived: Derived, fit: RunsFit | null, today: string): InTheWay {
   const holes = new Map([...(fit?.marks ?? [])].map(([reading, { zone }]) => [reading, zone.hole]));
   const excavations = excavationsOf(site, derived, holes);
   const outlines = digOutlines(excavations);
   const trees = treeEncroachments(site, derived, excavations);
-  const findings: readonly AnyDigFinding[] = [...excavations.flatMap((e) => e.findings), ...trees.findings];
+  const land = landOf(derived);
+  const services = servicesOf(site, derived, outlines, today);
+  const drains = drainChecks(site, derived);
+  const findings: readonly AnyDigFinding[] = [
+    ...excavations.flatMap((e) => e.findings),
+    ...services.findings,
+    ...trees.findings,
+    ...land.findings,
+    ...drains.findings,
+  ];
   return {
     excavations,
     outlines,
     trees,
     clearances: clearances(site, derived, { outlines }),
+    land,
+    services,
+    drains,
     findings: findings.toSorted((a, b) => RANK[a.severity] - RANK[b.severity]),
   };
 }

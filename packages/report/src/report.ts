@@ -45,8 +45,11 @@ export async function report(
 }
 
 function printReport(site: Site, words: Words, out: Output, err: Output): void {
+  const today = new Date().toISOString().slice(0, 'yyyy-mm-dd'.length);
   const derived = derive(site);
-  out.write(`${JSON.stringify(derivedReport(site, derived, fitRuns(site, derived), words), null, 2)}\n`);
+  out.write(
+    `${JSON.stringify(derivedReport(site, derived, fitRuns(site, derived), words, today), null, 2)}\n`,
+  );
   for (const finding of derived.findings) {
     const { text, cure } = words.findingText(finding, site);
     err.write(`${words.findingSeverityName(finding.severity)}: ${text}\n  ${cure}\n`);

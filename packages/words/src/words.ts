@@ -1,4 +1,4 @@
-import type { AnyDigFinding, DigSeverity, EdgeClearance, Excavation, TreeZone } from '@footmark/dig';
+import type { AnyDigFinding, DigSeverity, EdgeClearance, Excavation, TreeZone, Whose } from '@footmark/dig';
 import type {
   ActionWord,
   BlunderGroup,
@@ -107,6 +107,7 @@ export type Words = {
   treeRuleName(rule: TreeRuleId): string;
   soilName(soil: Soil): string;
   protectionName(protection: Protection): string;
+  whoseName(whose: Whose): string;
 
   /** A thing by the name that people gave it, else by its kind and id. */
   targetName(target: Target, site: Site): string;

@@ -15,11 +15,17 @@ import { roundedLength } from './rounding';
 const REPORT_VERSION = 1;
 
 /**
- * All that follows from a site as one plain JSON value, in an order that depends on the site alone. Numbers are metres and
+ * All that follows from a site as one plain JSON value, in an order that depends on the site alone. `today` is an ISO day, which the one-call ticket is held against. Numbers are metres and
  * radians in the site frame (to a micrometre and a nanoradian); `display` beside them is the text that people see. The README
  * has the keys.
  */
-export function derivedReport(site: Site, derived: Derived, fit: RunsFit | null, words: Words) {
+export function derivedReport(
+  site: Site,
+  derived: Derived,
+  fit: RunsFit | null,
+  words: Words,
+  today: string,
+) {
   const setting: ReportSetting = { site, derived, fit, words };
   const paths = [...derived.paths.values()];
   return {
@@ -35,7 +41,7 @@ export function derivedReport(site: Site, derived: Derived, fit: RunsFit | null,
     accuracy: derived.accuracy === null ? null : accuracyReport(derived.accuracy, setting),
     pairs: derived.pairs.map((pair) => pairReport(pair, setting)),
     pairSuggestions: derived.pairSuggestions.map((suggestion) => suggestionReport(suggestion, setting)),
-    inTheWay: digReport(standsInTheWay(site, derived, fit), setting),
+    inTheWay: digReport(standsInTheWay(site, derived, fit, today), setting),
     references: derived.references.map((reference) => referenceReport(reference, setting)),
     findings: derived.findings.map((finding) => findingReport(finding, setting)),
   };

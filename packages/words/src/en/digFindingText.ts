@@ -2,6 +2,8 @@ import type {
   AnyDigFinding,
   DrainFindingValues,
   ExcavationFindingValues,
+  LandFindingValues,
+  ServiceFindingValues,
   TreeFindingValues,
 } from '@footmark/dig';
 import type { Site } from '@footmark/site';
@@ -9,14 +11,22 @@ import { atStart } from '../named';
 import type { Said } from '../words';
 import { cutSentences } from './digCutText';
 import { drainSentences } from './digDrainText';
+import { landSentences } from './digLandText';
+import { serviceSentences } from './digServiceText';
 import { type DigSpeech, digSpeech } from './digSpeech';
 import { treeSentences } from './digTreeText';
 
-type Values = DrainFindingValues & ExcavationFindingValues & TreeFindingValues;
+type Values = DrainFindingValues &
+  ExcavationFindingValues &
+  LandFindingValues &
+  ServiceFindingValues &
+  TreeFindingValues;
 
 const sentences: { readonly [Code in keyof Values]: (values: Values[Code], speech: DigSpeech) => Said } = {
   ...cutSentences,
   ...drainSentences,
+  ...landSentences,
+  ...serviceSentences,
   ...treeSentences,
 };
 

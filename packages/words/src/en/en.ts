@@ -5,6 +5,7 @@ import { basisText } from './basisText';
 import { cautions } from './cautions';
 import { obstacleText } from './digClearanceText';
 import { digFindingText } from './digFindingText';
+import { whoseNames } from './digLandText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
 import { oneCallText } from './digOneCallText';
 import { digSeverityNames } from './digZone';
@@ -84,6 +85,7 @@ export const en: Words = {
   treeRuleName: (rule) => treeRuleNames[rule],
   soilName: (soil) => soilNames[soil],
   protectionName: (protection) => protectionNames[protection],
+  whoseName: (whose) => whoseNames[whose],
   yesNo: (value) => (value ? 'yes' : 'no'),
   targetName: (target, site) => atStart(targetInText(target, site)),
   referenceName: (reference, site) => atStart(referenceInText(reference, site)),
