@@ -13,6 +13,13 @@ test('the sample site shows its marks and its checks', async ({ page, hand }) =>
   await home.press('Open the sample site');
   await expect(page.getByRole('heading', { name: 'Rear-alley lateral', level: 1 })).toBeVisible();
 
+  // what no camera has seen is listed, with what each run saw
+  await screen.goTo('Runs');
+  await screen.press('What the cameras saw');
+  const runs = screen.card.getByRole('region', { name: 'Runs' });
+  await expect(runs).toContainText('seen by A and B');
+  await expect(runs).toContainText('not seen');
+
   await screen.goTo('Marks');
   await expect(screen.row('[AB]')).toHaveCount(15);
   await hand.press(screen.row('A8'));

@@ -5,6 +5,7 @@ import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { currentSite, edit, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
+import { CoverageFold } from './CoverageFold';
 import { openComparison, useComparison } from './comparison';
 import { LooseRuns } from './LooseRuns';
 import { RunCard } from './RunCard';
@@ -58,6 +59,7 @@ function RunList() {
         />
       ))}
       {loose.length > 0 ? <LooseRuns runs={loose} /> : null}
+      <CoverageFold />
       <div className={cards.actions}>
         <Action onPress={beginVisit}>
           <CalendarPlus size={20} aria-hidden /> Add a visit
