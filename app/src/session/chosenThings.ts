@@ -92,13 +92,25 @@ export function copyChosen(): boolean {
   const things = copyThings(site, ids, derivedFrom(site).points);
   try {
     window.localStorage.setItem(CLIP_KEY, JSON.stringify(things));
-    // what was copied last is pasted next: a picture copied elsewhere before makes room
-    navigator.clipboard?.writeText(nameOf(ids)).catch(() => undefined); // a browser that forbids it keeps its own
-    notify(`Copied ${nameOf(ids)}. Paste it here or in another site.`);
+    const before = useWorkbench.getState().notice;
+    void makeRoom(nameOf(ids)).then(() => {
+      // what a cut took with it is said already, and matters more
+      if (useWorkbench.getState().notice === before)
+        notify(`Copied ${nameOf(ids)}. Paste it here or in another site.`);
+    });
     return true;
   } catch {
     notify('This browser keeps no copies: its storage is blocked or full.');
     return false;
+  }
+}
+
+/** What was copied last is pasted next: a picture that was copied elsewhere before makes room. A browser that forbids it keeps its own. */
+async function makeRoom(name: string): Promise<void> {
+  try {
+    await navigator.clipboard?.writeText(name);
+  } catch {
+    // the picture stays, and is what is pasted
   }
 }
 
