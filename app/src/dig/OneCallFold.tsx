@@ -1,17 +1,18 @@
+import type { Services } from '@footmark/dig';
 import { type OneCall, setOneCall } from '@footmark/site';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { TextLine } from '../controls/TextLine';
 import { DateField } from '../runs/DateField';
-import { today } from '../runs/today';
 import { edit, useSite } from '../session/siteSession';
 import { words } from '../words';
 
 const NONE: OneCall = { ticket: '' };
 
 /** The ticket of the one-call centre, and the days on which its marks are good. */
-export function OneCallFold() {
-  const { digging } = useSite();
+export function OneCallFold({ services }: { readonly services: Services }) {
+  const site = useSite();
+  const { digging } = site;
   const ticket = digging.oneCall ?? NONE;
   const set = (facts: { readonly [Fact in keyof OneCall]?: OneCall[Fact] | undefined }) => {
     const { ticket: number = '', called, validFrom, validUntil } = { ...ticket, ...facts };
@@ -24,7 +25,8 @@ export function OneCallFold() {
     const empty = Object.values(oneCall).every((value) => value === '');
     edit('Keep the one-call ticket', (s) => setOneCall(s, { oneCall: empty ? undefined : oneCall }));
   };
-  const said = words.oneCallText(digging.oneCall, today());
+  const found = services.findings.find((f) => f.code.startsWith('one-call'));
+  const said = found === undefined ? null : words.digFindingText(found, site);
   return (
     <Fold title="One-call ticket" isOpen={said !== null}>
       {said === null ? null : (

@@ -16,6 +16,7 @@ import { NotesFold } from './NotesFold';
 import { OneCallFold } from './OneCallFold';
 import { ServicesFold } from './ServicesFold';
 import { TreesFold } from './TreesFold';
+import { WhiteLinesFold } from './WhiteLinesFold';
 
 /** What a dig would take, and what stands in its way. */
 export function RouteCard() {
@@ -40,7 +41,8 @@ export function RouteCard() {
       <ServicesFold services={digging.services} />
       <LandFold land={digging.land} />
       <DrainFold drains={digging.drains} />
-      <OneCallFold />
+      <OneCallFold services={digging.services} />
+      <WhiteLinesFold lines={digging.whiteLines} />
       <NotesFold />
       <DigCautions />
     </section>

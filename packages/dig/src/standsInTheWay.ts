@@ -1,4 +1,6 @@
 import type { Derived, RunsFit, Site } from '@footmark/site';
+import type { ClearanceFinding } from './clearances/clearanceFinding';
+import { clearanceFindings } from './clearances/clearanceFindings';
 import { clearances } from './clearances/clearances';
 import type { DigOutline } from './clearances/digOutline';
 import type { EdgeClearance } from './clearances/edgeClearance';
@@ -12,13 +14,21 @@ import { excavationsOf } from './excavation/excavationsOf';
 import type { Land } from './land/land';
 import type { LandFinding } from './land/landFinding';
 import { landOf } from './land/landOf';
+import { type Lazy, lazily } from './lazily';
 import type { ServiceFinding } from './services/serviceFinding';
 import { type Services, servicesOf } from './services/servicesOf';
+import { type WhiteLine, whiteLines } from './services/whiteLines';
 import { type TreeEncroachments, treeEncroachments } from './trees/treeEncroachments';
 import type { TreeFinding } from './trees/treeFinding';
 
 /** Everything that this package finds. */
-export type AnyDigFinding = DrainFinding | ExcavationFinding | LandFinding | ServiceFinding | TreeFinding;
+export type AnyDigFinding =
+  | ClearanceFinding
+  | DrainFinding
+  | ExcavationFinding
+  | LandFinding
+  | ServiceFinding
+  | TreeFinding;
 
 /** What stands in the way on a site: its planned digs, its trees, what is near, and all that is to be said of it. */
 export type InTheWay = {
@@ -31,6 +41,7 @@ export type InTheWay = {
   readonly land: Land;
   readonly services: Services;
   readonly drains: DrainChecks;
+  readonly whiteLines: readonly WhiteLine[];
   /** What must be done first, then what should be looked at, then notes. */
   readonly findings: readonly AnyDigFinding[];
 };
@@ -38,32 +49,33 @@ export type InTheWay = {
 const RANK: Record<DigSeverity, number> = { must: 0, should: 1, note: 2 };
 
 /**
- * Computes all that stands in the way. Pits that do not say how large they are follow the holes of the fit; without one they have no size,
- * and a finding says so. `today`: an ISO day, which the one-call ticket is held against.
+ * What stands in the way, each part computed when it is first asked for. Pits that do not say how large they are follow the holes of the
+ * fit; without one they have no size, and a finding says so. `today`: an ISO day, which the one-call ticket is held against.
  */
 export function standsInTheWay(site: Site, derived: Derived, fit: RunsFit | null, today: string): InTheWay {
-  const holes = new Map([...(fit?.marks ?? [])].map(([reading, { zone }]) => [reading, zone.hole]));
-  const excavations = excavationsOf(site, derived, holes);
-  const outlines = digOutlines(excavations);
-  const trees = treeEncroachments(site, derived, excavations);
-  const land = landOf(derived);
-  const services = servicesOf(site, derived, outlines, today);
-  const drains = drainChecks(site, derived);
-  const findings: readonly AnyDigFinding[] = [
-    ...excavations.flatMap((e) => e.findings),
-    ...services.findings,
-    ...trees.findings,
-    ...land.findings,
-    ...drains.findings,
-  ];
-  return {
-    excavations,
-    outlines,
-    trees,
-    clearances: clearances(site, derived, { outlines }),
-    land,
-    services,
-    drains,
-    findings: findings.toSorted((a, b) => RANK[a.severity] - RANK[b.severity]),
+  const parts: Lazy<InTheWay> = {
+    excavations: () => excavationsOf(site, derived, holesOf(fit)),
+    outlines: () => digOutlines(all.excavations),
+    trees: () => treeEncroachments(site, derived, all.excavations),
+    clearances: () => clearances(site, derived, { outlines: all.outlines }),
+    land: () => landOf(derived),
+    services: () => servicesOf(site, derived, all.outlines, today),
+    drains: () => drainChecks(site, derived),
+    whiteLines: () => whiteLines(site, derived, all.outlines),
+    findings: () =>
+      [
+        ...all.excavations.flatMap((e) => e.findings),
+        ...all.services.findings,
+        ...all.trees.findings,
+        ...clearanceFindings(site, derived, all.clearances),
+        ...all.land.findings,
+        ...all.drains.findings,
+      ].sort((a, b) => RANK[a.severity] - RANK[b.severity]),
   };
+  const all = lazily(parts);
+  return all;
+}
+
+function holesOf(fit: RunsFit | null) {
+  return new Map([...(fit?.marks ?? [])].map(([reading, { zone }]) => [reading, zone.hole]));
 }

@@ -17,7 +17,6 @@ import type {
   MarkState,
   ObservationKind,
   ObservationTag,
-  OneCall,
   OpenFailure,
   PairExplanation,
   ParseFailure,
@@ -176,8 +175,6 @@ export type Words = {
   digSeverityName(severity: DigSeverity): string;
   /** How far two things are apart against what is asked. */
   obstacleText(clearance: EdgeClearance, site: Pick<Site, 'units'>): string;
-  /** How the one-call ticket stands on a day (`2025-03-09`) and what to do; null where all is well. */
-  oneCallText(oneCall: OneCall | undefined, today: string): Said | null;
   /** An area given in square metres. */
   areaText(squareMetres: number, units: Units): string;
   /** A volume of ground given in cubic metres. */

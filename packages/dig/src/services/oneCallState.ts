@@ -12,16 +12,16 @@ export type OneCallState = {
   readonly datesClash: boolean;
 };
 
-/** `today`: an ISO day. A ticket without a last day holds until somebody says so. */
+/** `today`: an ISO day. A ticket without a number is none; one without a last day holds until somebody says so. */
 export function oneCallState(oneCall: OneCall | undefined, today: string): OneCallState {
-  if (oneCall === undefined) return { is: 'missing', days: null, datesClash: false };
+  if (oneCall === undefined || oneCall.ticket === '') return { is: 'missing', days: null, datesClash: false };
   const { called, validFrom, validUntil } = oneCall;
   const datesClash =
     isAfter(validFrom, validUntil) || isAfter(called, validFrom) || isAfter(called, validUntil);
   const state = (is: OneCallState['is'], days: number | null): OneCallState => ({ is, days, datesClash });
+  if (validUntil !== undefined && today > validUntil) return state('expired', daysBetween(validUntil, today));
   if (isAfter(called, today)) return state('not-called', daysBetween(today, called ?? today));
   if (called === undefined && validFrom === undefined) return state('not-called', null);
-  if (validUntil !== undefined && today > validUntil) return state('expired', daysBetween(validUntil, today));
   if (validFrom === undefined) return state('waiting', null);
   if (today < validFrom) return state('waiting', daysBetween(today, validFrom));
   return state('valid', validUntil === undefined ? null : daysBetween(today, validUntil));

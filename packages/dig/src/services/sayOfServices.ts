@@ -1,4 +1,4 @@
-import { type Derived, ruleValue, type Site } from '@footmark/site';
+import { type Derived, type OneCall, ruleValue, type Site } from '@footmark/site';
 import { toleranceZone } from '../clearances/clearanceRule';
 import { halfWidthOf } from '../clearances/face';
 import type { DigSeverity } from '../digFinding';
@@ -18,7 +18,7 @@ export function sayOfServices(site: Site, derived: Derived, found: Found): reado
   const { crossings, digs, oneCall } = found;
   const met = crossings.filter(({ joins }) => !joins);
   return [
-    ...ofTicket(oneCall, site.digging.digs.length > 0),
+    ...ofTicket(oneCall, site.digging.oneCall, site.digging.digs.length > 0),
     ...ofZone(site, derived),
     ...digs.map((dig) => ofDig(site, dig)),
     ...met.map((crossing) => ofCrossing(site, derived, crossing)),
@@ -29,24 +29,20 @@ export function sayOfServices(site: Site, derived: Derived, found: Found): reado
 /** `planned`: something is to be dug. */
 function ofTicket(
   { is, days, datesClash: clash }: OneCallState,
+  oneCall: OneCall | undefined,
   planned: boolean,
 ): readonly ServiceFinding[] {
-  const severity: DigSeverity = planned ? 'must' : 'note';
-  const common = { at: { kind: 'site' }, place: null, rule: null, severity } as const;
-  switch (is) {
-    case 'missing':
-      return [{ ...common, code: 'one-call-missing', values: { clash } }];
-    case 'not-called':
-      return [{ ...common, code: 'one-call-not-called', values: { clash, days } }];
-    case 'waiting':
-      return [{ ...common, code: 'one-call-waiting', values: { clash, days } }];
-    case 'expired':
-      return [{ ...common, code: 'one-call-expired', values: { clash, days: days ?? 0 } }];
-    case 'valid':
-      return clash
-        ? [{ ...common, code: 'one-call-dates-clash', severity: 'should', values: { clash } }]
-        : [];
-  }
+  const code = ticketCode(is, clash, oneCall?.validUntil === undefined);
+  if (code === null) return [];
+  const severity: DigSeverity = is === 'valid' ? 'should' : planned ? 'must' : 'note';
+  const values = { clash, days, from: oneCall?.validFrom ?? null, until: oneCall?.validUntil ?? null };
+  return [{ code, at: { kind: 'site' }, place: null, rule: null, severity, values }];
+}
+
+function ticketCode(is: OneCallState['is'], clash: boolean, endless: boolean) {
+  if (is !== 'valid') return `one-call-${is}` as const;
+  if (clash) return 'one-call-dates-clash';
+  return endless ? 'one-call-without-end' : null;
 }
 
 /** Only where there is a service that it could be about. */

@@ -2,7 +2,8 @@ import type { Path } from '@footmark/site';
 import type { DigFinding } from '../digFinding';
 import type { MissingHeight } from './serviceCrossings';
 
-type Clash = { clash: boolean };
+/** The ticket's own days, null where not told. */
+type Ticket = { clash: boolean; days: number | null; from: string | null; until: string | null };
 
 /** Values by code: things by their ids, lengths in metres, angles in radians. */
 export type ServiceFindingValues = {
@@ -32,12 +33,14 @@ export type ServiceFindingValues = {
   'tolerance-under-floor': { value: number; floor: number };
   /** No diameter is given: its zone and its gaps count from its middle. */
   'service-without-diameter': { feature: string };
-  'one-call-missing': Clash;
-  'one-call-not-called': Clash & { days: number | null };
-  'one-call-waiting': Clash & { days: number | null };
-  'one-call-expired': Clash & { days: number };
+  'one-call-missing': Ticket;
+  'one-call-not-called': Ticket;
+  'one-call-waiting': Ticket;
+  'one-call-expired': Ticket;
   /** The ticket holds, but its days contradict each other. */
-  'one-call-dates-clash': Clash;
+  'one-call-dates-clash': Ticket;
+  /** The ticket holds, and nobody said until when. */
+  'one-call-without-end': Ticket;
 };
 
 export type ServiceFinding = {

@@ -1,5 +1,6 @@
 import type {
   AnyDigFinding,
+  ClearanceFindingValues,
   DrainFindingValues,
   ExcavationFindingValues,
   LandFindingValues,
@@ -9,6 +10,7 @@ import type {
 import type { Site } from '@footmark/site';
 import { atStart } from '../named';
 import type { Said } from '../words';
+import { clearanceSentences } from './digClearanceSentences';
 import { cutSentences } from './digCutText';
 import { drainSentences } from './digDrainText';
 import { landSentences } from './digLandText';
@@ -16,13 +18,15 @@ import { serviceSentences } from './digServiceText';
 import { type DigSpeech, digSpeech } from './digSpeech';
 import { treeSentences } from './digTreeText';
 
-type Values = DrainFindingValues &
+type Values = ClearanceFindingValues &
+  DrainFindingValues &
   ExcavationFindingValues &
   LandFindingValues &
   ServiceFindingValues &
   TreeFindingValues;
 
 const sentences: { readonly [Code in keyof Values]: (values: Values[Code], speech: DigSpeech) => Said } = {
+  ...clearanceSentences,
   ...cutSentences,
   ...drainSentences,
   ...landSentences,

@@ -1,7 +1,22 @@
+import { servicesOf } from '@footmark/dig';
+import { derive, newSite, type OneCall, setOneCall } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
-import { oneCallText } from './digOneCallText';
+import { en } from './en';
 
 const good = { ticket: '26-0417', validFrom: '2026-05-04', validUntil: '2026-05-18' };
+
+/** What is said of a ticket on a day; null where nothing is. */
+function oneCallText(oneCall: OneCall | undefined, today: string) {
+  const bare = newSite({
+    id: 's',
+    name: '',
+    createdAt: '2026-01-01T00:00:00Z',
+    units: { length: 'ft', diameter: 'in', direction: 'bearing' },
+  });
+  const site = setOneCall(bare, { oneCall });
+  const [found] = servicesOf(site, derive(site), [], today).findings;
+  return found === undefined ? null : en.digFindingText(found, site);
+}
 
 describe('a one-call ticket', () => {
   it.each([

@@ -1,33 +1,44 @@
-import type { OneCall } from '@footmark/site';
+import type { ServiceFindingValues } from '@footmark/dig';
 import type { Said } from '../words';
 import { dateText } from './visitText';
 
-/** A ticket as it stands on a day of the calendar (`2025-03-09`, as the ticket writes its days); null where nothing is to be said. */
-export function oneCallText(oneCall: OneCall | undefined, today: string): Said | null {
-  if (oneCall === undefined || oneCall.ticket === '') {
-    return {
-      text: 'No one-call ticket is kept here.',
-      cure: 'Call the one-call centre before any dig, and put its number here.',
-    };
-  }
-  const { validFrom, validUntil } = oneCall;
-  if (validUntil !== undefined && validUntil < today) {
-    return {
-      text: `The marks ran out on ${dateText(validUntil)}.`,
-      cure: 'Do not dig by them: call again and wait for fresh marks.',
-    };
-  }
-  if (validFrom !== undefined && validFrom > today) {
-    return {
-      text: `The ticket is good from ${dateText(validFrom)} on.`,
-      cure: 'Wait for that day, and for the marks.',
-    };
-  }
-  if (validUntil === undefined) {
-    return {
-      text: 'Until when the marks are good is not known.',
-      cure: 'Ask the one-call centre, and put the day here.',
-    };
-  }
-  return null;
-}
+/** How a ticket stands, as the findings about it are called. */
+type TicketCode = Extract<keyof ServiceFindingValues, `one-call-${string}`>;
+type TicketValues = ServiceFindingValues[TicketCode];
+
+const CALL =
+  'Call the one-call centre (811 in the United States), wait for the marks, and dig with regard to them.';
+
+/** What is said of the one-call ticket. */
+export const oneCallSentences: { readonly [Code in TicketCode]: (values: TicketValues) => Said } = {
+  'one-call-missing': () => ({
+    text: 'No one-call ticket is kept here.',
+    cure: `${CALL} Put the number of the ticket here.`,
+  }),
+  'one-call-not-called': ({ days }) => ({
+    text:
+      days === null
+        ? 'When the one-call centre was called is not known.'
+        : 'The one-call centre is still to be called.',
+    cure: CALL,
+  }),
+  'one-call-waiting': ({ from }) => ({
+    text:
+      from === null
+        ? 'The one-call marks are not made yet.'
+        : `The ticket is good from ${dateText(from)} on.`,
+    cure: 'Wait for that day, and for the marks.',
+  }),
+  'one-call-expired': ({ until }) => ({
+    text: `The marks ran out${until === null ? '' : ` on ${dateText(until)}`}.`,
+    cure: 'Do not dig by them: call again and wait for fresh marks.',
+  }),
+  'one-call-dates-clash': () => ({
+    text: 'The days of the one-call ticket contradict each other.',
+    cure: 'Look at the ticket and put its days right.',
+  }),
+  'one-call-without-end': () => ({
+    text: 'Until when the marks are good is not known.',
+    cure: 'Ask the one-call centre, and put the day here.',
+  }),
+};

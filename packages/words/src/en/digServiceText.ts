@@ -2,6 +2,7 @@ import type { ServiceFindingValues } from '@footmark/dig';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
+import { oneCallSentences } from './digOneCallText';
 import type { DigSpeech } from './digSpeech';
 
 type Sentences = {
@@ -11,8 +12,6 @@ type Sentences = {
   ) => Said;
 };
 
-const call =
-  'Call the one-call centre (811 in the United States), wait for the marks, and dig with regard to them.';
 const byHand =
   'Dig by hand there, or with vacuum or water, until it is seen; private lines are usually not marked.';
 
@@ -38,30 +37,10 @@ export const serviceSentences: Sentences = {
     text: `${atStart(speech.feature(feature))} has no diameter: distances count from its middle.`,
     cure: 'Give its diameter, or keep a little further off.',
   }),
-  'one-call-missing': () => ({ text: 'No one-call ticket is kept here.', cure: call }),
-  'one-call-not-called': () => ({ text: 'The one-call centre has not been called yet.', cure: call }),
-  'one-call-waiting': ({ days }) => ({
-    text:
-      days === null
-        ? 'The one-call marks are not good yet.'
-        : `The one-call marks are good in ${daysText(days)}.`,
-    cure: 'Wait for that day, and for the marks.',
-  }),
-  'one-call-expired': ({ days }) => ({
-    text: `The one-call marks ran out ${daysText(days)} ago.`,
-    cure: 'Do not dig by them: call again and wait for fresh marks.',
-  }),
-  'one-call-dates-clash': () => ({
-    text: 'The days of the one-call ticket contradict each other.',
-    cure: 'Look at the ticket and put its days right.',
-  }),
+  ...oneCallSentences,
 };
 
 function height({ gap, over }: ServiceFindingValues['service-crossed'], speech: DigSpeech): string {
   if (gap === null || over === null) return '';
   return over === 'service' ? `, ${speech.size(gap)} below it` : `, ${speech.size(gap)} above it`;
-}
-
-function daysText(days: number): string {
-  return days === 1 ? 'one day' : `${days} days`;
 }

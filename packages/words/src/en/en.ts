@@ -7,7 +7,6 @@ import { obstacleText } from './digClearanceText';
 import { digFindingText } from './digFindingText';
 import { whoseNames } from './digLandText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
-import { oneCallText } from './digOneCallText';
 import { digSeverityNames } from './digZone';
 import {
   actionNames,
@@ -119,7 +118,6 @@ export const en: Words = {
   digFindingText,
   digSeverityName: (severity) => digSeverityNames[severity],
   obstacleText,
-  oneCallText,
   areaText,
   volumeText,
   shareText,
