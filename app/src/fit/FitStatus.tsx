@@ -3,7 +3,6 @@ import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './fit.module.css';
 import { useFit } from './fitSession';
-import { openSuggestions } from './notSame';
 
 type Tone = 'plain' | 'good' | 'bad';
 
@@ -20,7 +19,7 @@ export function FitStatus() {
     );
   }
   const { text, cure } = words.fitText(fit, site);
-  const open = openSuggestions(site, derived).length;
+  const open = derived.pairSuggestions.length;
   return (
     <div className={styles.status} data-tone={toneOf(fit)} aria-busy={busy}>
       <p role="status">

@@ -1,4 +1,4 @@
-import { addPair, type PairAgreement, type PairSuggestion, removePair } from '@footmark/site';
+import { addPair, type PairAgreement, type PairSuggestion, removePair, tellApart } from '@footmark/site';
 import { sureText } from '@footmark/words';
 import { Link2, Trash2, X } from 'lucide-react';
 import { useState } from 'react';
@@ -10,17 +10,14 @@ import { edit, useDerived, useSite } from '../session/siteSession';
 import { newId } from '../tools/newId';
 import { words } from '../words';
 import styles from './fit.module.css';
-import { openSuggestions, sayNotSame } from './notSame';
 import { PairForm } from './PairForm';
 import { showReadings } from './showEvidence';
 
 /** What two runs both saw, from both ends: what may be one thing, and what is known to be, with how well the runs agree on it. */
 export function PairsSection() {
   const site = useSite();
-  const derived = useDerived();
-  const { pairs } = derived;
+  const { pairs, pairSuggestions: open } = useDerived();
   const [choosing, setChoosing] = useState(false);
-  const open = openSuggestions(site, derived);
   if (site.runs.length < 2) return null;
   return (
     <div className={cards.section}>
@@ -95,16 +92,11 @@ function SuggestionRow({ suggestion }: { readonly suggestion: PairSuggestion }) 
   const site = useSite();
   const { a, b, closure, sigma } = suggestion;
   const labels = `${a.label} and ${b.label}`;
-  const pair = () =>
-    edit(`${labels} are one thing`, (s) =>
-      addPair(s, {
-        pair: {
-          id: newId('q'),
-          a: { run: a.run.id, reading: a.reading.id },
-          b: { run: b.run.id, reading: b.reading.id },
-        },
-      }),
-    );
+  const pair = () => ({
+    id: newId('q'),
+    a: { run: a.run.id, reading: a.reading.id },
+    b: { run: b.run.id, reading: b.reading.id },
+  });
   return (
     <div className={styles.item}>
       <SightsButton sights={suggestion} />
@@ -113,13 +105,16 @@ function SuggestionRow({ suggestion }: { readonly suggestion: PairSuggestion }) 
         {words.surpriseText(closure / sigma)}.
       </p>
       <div className={cards.actions}>
-        <Action aria-label={`Same thing: ${labels}`} onPress={pair}>
+        <Action
+          aria-label={`Same thing: ${labels}`}
+          onPress={() => edit(`${labels} are one thing`, (s) => addPair(s, { pair: pair() }))}
+        >
           <Link2 size={20} aria-hidden /> Same thing
         </Action>
         <Action
           look="quiet"
           aria-label={`Not the same: ${labels}`}
-          onPress={() => sayNotSame(a.reading.id, b.reading.id, labels)}
+          onPress={() => edit(`Not the same: ${labels}`, (s) => tellApart(s, { pair: pair() }))}
         >
           <X size={20} aria-hidden /> Not the same
         </Action>

@@ -136,7 +136,7 @@ export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
 export { addControl, changeControl, removeControl, setNorth } from './edits/frameEdits';
 export { freeName, takenNames } from './edits/freeName';
-export { addPair, removePair } from './edits/pairEdits';
+export { addPair, removePair, tellApart } from './edits/pairEdits';
 export {
   addPath,
   changePath,

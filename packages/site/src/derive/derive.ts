@@ -61,10 +61,10 @@ const RANK: Record<Severity, number> = { error: 0, warning: 1, note: 2 };
 export function derive(site: Site): Derived {
   const resolved = resolvePoints(site);
   const { features, findings: aboutFeatures } = deriveFeatures(site, resolved);
-  const { paths, findings: aboutPaths } = derivePaths(site, resolved);
+  const fit = standingFit(site);
+  const { paths, findings: aboutPaths } = derivePaths(site, resolved, fit);
   const references = referenceIndex(site, features, resolved.points);
   const placed = [...features.values()];
-  const fit = standingFit(site);
   const setting = {
     site,
     paths,

@@ -9,13 +9,13 @@ import {
   stationOf,
   stationOfVertex,
 } from '@footmark/geometry';
+import type { TakenFit } from '../document/fit';
 import type { Path } from '../document/path';
 import { refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
 import type { Spot } from '../document/spot';
 import { type Finding, finding } from './finding';
 import type { ResolvedPoints } from './resolvePoints';
-import { standingFit } from './standingFit';
 
 /** Where a branch comes into another path: at one of its vertices, `station` metres from its start. */
 export type Join = { readonly path: string; readonly vertex: string; readonly station: number };
@@ -38,13 +38,14 @@ export type DerivedPath = {
 /** Below this (m) a branch's end and the vertex that it is said to join are the same place. */
 const JOIN_TOLERANCE_M = 0.01;
 
-/** Computes every path that has a curve. One that has none is left out, and a finding says why. */
+/** Computes every path that has a curve. One that has none is left out, and a finding says why. `fit`: the one that stands. */
 export function derivePaths(
   site: Site,
   resolved: ResolvedPoints,
+  fit: TakenFit | null,
 ): { readonly paths: ReadonlyMap<string, DerivedPath>; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
-  const drawnBefore = new Map(standingFit(site)?.paths.map((p) => [p.id, p.drawn]));
+  const drawnBefore = new Map(fit?.paths.map((p) => [p.id, p.drawn]));
   const curves = new Map<string, DerivedPath>();
   for (const path of site.paths) {
     const drawn = new Map(drawnBefore.get(path.id)?.map((v) => [v.id, v.spot]));

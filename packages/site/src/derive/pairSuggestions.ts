@@ -40,7 +40,7 @@ export function searchDistance(sigma: number): number {
 
 /**
  * Readings that could be paired: of one kind on one path, near each other, from two runs between which nothing was repaired, and not
- * known to be one thing with another reading of that run. Things keep their order along a pipe, so no two suggestions for two runs
+ * known to be one thing with another reading of that run, nor to be two. Things keep their order along a pipe, so no two suggestions for two runs
  * cross, nor do they cross what is paired. Each thing is in one suggestion at the most. Nearest first.
  */
 export function pairSuggestions(site: Site, marks: readonly Mark[]): readonly PairSuggestion[] {
@@ -85,8 +85,12 @@ function isThing(mark: Mark): mark is Placed {
 
 function matched(site: Site, first: Row, second: Row, things: SameThings): readonly PairSuggestion[] {
   const paired = pairedStations(first, second, things);
+  const different = new Set(
+    site.different.flatMap(({ a, b }) => [`${a.reading}/${b.reading}`, `${b.reading}/${a.reading}`]),
+  );
   const candidates = candidatesOf(site, first, second).filter(
     ({ a, b }) =>
+      !different.has(`${a.reading.id}/${b.reading.id}`) &&
       !isKnownIn(second, a, things) &&
       !isKnownIn(first, b, things) &&
       paired.every(([p, q]) => (a.place.station - p) * (b.place.station - q) >= 0),

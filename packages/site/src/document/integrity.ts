@@ -1,7 +1,7 @@
 import { dependencyOrder } from './dependencyOrder';
 import { neededPoints, pointOwners, refKey } from './pointOwners';
 import type { Site } from './site';
-import { readingRefs, refsInFrame, refsInRuns, refsInUnderlays } from './siteRefs';
+import { pairLists, readingRefs, refsInFrame, refsInRuns, refsInUnderlays } from './siteRefs';
 import { countedFrom, refsOfSpot } from './spot';
 
 /** Something that the shape of the file allows but a site does not. `path` leads to it in the file. */
@@ -48,7 +48,7 @@ function* duplicateIds(site: Site): Generator<IntegrityProblem> {
   yield* repeated(owners);
   yield* repeated(site.underlays.map((u, i) => ({ id: u.id, path: ['underlays', i] })));
   yield* repeated(site.visits.map((v, i) => ({ id: v.id, path: ['visits', i] })));
-  yield* repeated(site.pairs.map((p, i) => ({ id: p.id, path: ['pairs', i] })));
+  for (const list of pairLists) yield* repeated(site[list].map((p, i) => ({ id: p.id, path: [list, i] })));
   yield* repeated(site.digging.digs.map((d, i) => ({ id: d.id, path: ['digging', 'digs', i] })));
   yield* repeated(site.digging.notes.map((n, i) => ({ id: n.id, path: ['digging', 'notes', i] })));
   yield* repeated(site.frame.control.map((c, i) => ({ id: c.id, path: ['frame', 'control', i] })));
@@ -133,8 +133,10 @@ function* danglingReadings(site: Site): Generator<IntegrityProblem> {
     const name = `${ref.run}/${ref.reading}`;
     if (!known.has(name)) yield { code: 'unknown-reading', path, name };
   }
-  for (const [i, { a, b }] of site.pairs.entries()) {
-    if (a.reading === b.reading) yield { code: 'paired-with-itself', path: ['pairs', i], name: a.reading };
+  for (const list of pairLists) {
+    for (const [i, { a, b }] of site[list].entries()) {
+      if (a.reading === b.reading) yield { code: 'paired-with-itself', path: [list, i], name: a.reading };
+    }
   }
 }
 

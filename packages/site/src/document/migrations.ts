@@ -35,6 +35,7 @@ function toVersion2(file: Record<string, unknown>): Record<string, unknown> {
         })
       : file.runs,
     pairs: [],
+    different: [],
     rules: { set: 'us-ipc', changed: [] },
     digging: { soil: 'not-chosen', disturbed: true, protection: 'slope', digs: [], notes: [] },
     setAside: [],

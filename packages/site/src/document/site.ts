@@ -40,6 +40,7 @@ export const MOST_IN_SITE = {
   runs: 500,
   visits: 500,
   pairs: 5000,
+  different: 5000,
 } as const;
 
 /**
@@ -67,6 +68,8 @@ export const site = z.strictObject({
   visits: z.array(visit).max(MOST_IN_SITE.visits),
   runs: z.array(run).max(MOST_IN_SITE.runs),
   pairs: z.array(pair).max(MOST_IN_SITE.pairs),
+  /** Readings that look like one thing, and of which people know that they are two. */
+  different: z.array(pair).max(MOST_IN_SITE.different),
   rules: siteRules,
   digging,
   /** Observations that people have set aside, by the names that the fit has for them. */

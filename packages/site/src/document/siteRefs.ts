@@ -43,16 +43,21 @@ export function refsInRuns(runs: readonly Run[]): readonly PlacedRef[] {
   ]);
 }
 
+/** The lists of a site in which two readings stand together. */
+export const pairLists = ['pairs', 'different'] as const;
+
 /** A reading that is named outside of its run, and the way to that place in the file. */
 export type PlacedReadingRef = { readonly ref: ReadingRef; readonly path: readonly (string | number)[] };
 
 /** The readings that pairs and locates name. */
 export function readingRefs(site: Site): readonly PlacedReadingRef[] {
   return [
-    ...site.pairs.flatMap(({ a, b }, i) => [
-      { ref: a, path: ['pairs', i, 'a'] },
-      { ref: b, path: ['pairs', i, 'b'] },
-    ]),
+    ...pairLists.flatMap((list) =>
+      site[list].flatMap(({ a, b }, i) => [
+        { ref: a, path: [list, i, 'a'] },
+        { ref: b, path: [list, i, 'b'] },
+      ]),
+    ),
     ...site.features.flatMap((f, i) =>
       f.kind === 'locate' && f.fields.reading !== undefined
         ? [{ ref: f.fields.reading, path: ['features', i, 'fields', 'reading'] }]

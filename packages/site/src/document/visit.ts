@@ -12,6 +12,6 @@ export const visit = z.strictObject({
 });
 export type Visit = z.infer<typeof visit>;
 
-/** One thing that was seen from two runs. */
+/** Two readings of two runs: one thing that was seen from both, or two that only look like one. */
 export const pair = z.strictObject({ id, a: readingRef, b: readingRef });
 export type Pair = z.infer<typeof pair>;

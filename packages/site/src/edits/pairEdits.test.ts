@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openSite, writeSite } from '../document/openSite';
 import type { Pair } from '../document/visit';
 import { push, tee, yard } from '../testing/yard';
-import { addPair, removePair } from './pairEdits';
+import { addPair, removePair, tellApart } from './pairEdits';
 import { soundEdit } from './soundEdit';
 
 const down = push({ entry: 'head', path: 'main' }, [3, 7]);
@@ -32,6 +32,17 @@ describe('pairs', () => {
     expect(addPair(paired, { pair: pair('q', 'r2', 'u2') })).toBe(paired);
     expect(addPair(paired, { pair: pair('q', 'u2', 'r2') })).toBe(paired);
     expect(addPair(paired, { pair: pair('q', 'r2', 'u1') }).pairs).toHaveLength(2);
+  });
+
+  it('of readings that are told apart are none, until they are paired again', () => {
+    const paired = addPair(site, { pair: pair('p', 'r2', 'u2') });
+    const apart = tellApart(paired, { pair: pair('q', 'u2', 'r2') });
+    expect(apart.pairs).toEqual([]);
+    expect(apart.different).toEqual([pair('q', 'u2', 'r2')]);
+    expect(tellApart(apart, { pair: pair('x', 'r2', 'u2') })).toBe(apart);
+    expect(addPair(apart, { pair: pair('p', 'r2', 'u2') })).toEqual(paired);
+    const opened = openSite(writeSite(apart));
+    expect(opened.ok && opened.site).toEqual(apart);
   });
 
   it.each([

@@ -24,6 +24,7 @@ export function newSite(args: { id: string; name: string; createdAt: string; uni
     visits: [],
     runs: [],
     pairs: [],
+    different: [],
     rules: { set: 'us-ipc', changed: [] },
     digging: { soil: 'not-chosen', disturbed: true, protection: 'slope', digs: [], notes: [] },
     setAside: [],

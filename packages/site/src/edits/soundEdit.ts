@@ -21,6 +21,7 @@ export function soundEdit(site: Site, edited: Site): SoundEdit {
     site.visits === edited.visits &&
     site.runs === edited.runs &&
     site.pairs === edited.pairs &&
+    site.different === edited.different &&
     site.underlays === edited.underlays &&
     site.frame === edited.frame;
   const problems = [...valueProblems(site, edited), ...(same ? [] : integrityProblems(edited))];

@@ -44,16 +44,17 @@ export function fitRuns(site: Site, derived: Derived, { shouldStop }: FitOptions
   const paths = good === null ? [] : fittedPaths(net, good.estimates);
   const marks = new Map<string, FittedMark>();
   let pending = good === null ? 0 : furthestMove(paths, derived);
-  for (const [id] of net.marks) {
-    const shown = derived.marks.find((m) => m.reading.id === id)?.place ?? null;
+  for (const {
+    reading: { id },
+    place: shown,
+  } of derived.marks) {
     const reading = netReading(net, id);
     if (shown === null || reading === null) continue;
     const diameter = diameterAt(derived, shown.path, shown.station);
     const after = good === null ? null : markSpread(net, good, tagsOf(list), reading);
-    const before = spreadAsDrawn(asDrawn, id);
     const off = after === null ? 0 : distance(after.at, shown.at);
     if (good !== null) pending = Math.max(pending, off);
-    const basis = taken && after !== null ? after : (before ?? after);
+    const basis = taken && after !== null ? after : (spreadAsDrawn(asDrawn, id) ?? after);
     if (basis === null) continue;
     const shift: Point = taken && after !== null && off > SAME_M ? subtract(shown.at, after.at) : NOWHERE;
     marks.set(id, {

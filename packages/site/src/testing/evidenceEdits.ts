@@ -3,7 +3,7 @@ import type { ReadingRef } from '../document/readingRef';
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import { setField } from '../edits/featureEdits';
-import { addPair, removePair } from '../edits/pairEdits';
+import { addPair, removePair, tellApart } from '../edits/pairEdits';
 import { changePathVertex, removeKnownLength, setKnownLength } from '../edits/pathEdits';
 import { removeThing } from '../edits/removeThing';
 import {
@@ -107,6 +107,11 @@ export const evidenceEdits: Readonly<Record<string, (dice: Dice) => Site | null>
     const [a, b] = [someReading(d), someReading(d)];
     if (a === null || b === null) return null;
     return addPair(d.site, { pair: { id: d.newId(), a: refOf(a), b: refOf(b) } });
+  },
+  tellApart: (d) => {
+    const [a, b] = [someReading(d), someReading(d)];
+    if (a === null || b === null) return null;
+    return tellApart(d.site, { pair: { id: d.newId(), a: refOf(a), b: refOf(b) } });
   },
   removePair: (d) => {
     const pair = d.site.pairs.find(() => d.chance(0.7));

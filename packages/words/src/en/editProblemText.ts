@@ -90,6 +90,7 @@ const lists: Readonly<Record<string, string>> = {
   branches: 'branches in one run',
   tapes: 'tapes to one point',
   pairs: 'pairs',
+  different: 'readings told apart',
   knownLengths: 'known lengths of one pipe',
   setAside: 'observations set aside',
   digs: 'planned digs',
