@@ -2,8 +2,9 @@
 import type { Gradient, Observation } from '@footmark/adjust';
 import { Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
+import { normal, seededRandom } from '../random/seeded';
 import { denseReference } from './denseReference';
-import { normal, seededNetwork, seededRandom, YARDS } from './seededNetwork';
+import { seededNetwork, YARDS } from './seededNetwork';
 import { solved } from './solved';
 
 /** Agreement asked for, relative to the standard deviations of the two functions, or to the variance. */

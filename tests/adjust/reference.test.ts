@@ -1,7 +1,8 @@
 // Source: a second implementation (`denseReference`) on ml-matrix 6.15.1, which shares no code with the package.
 import { describe, expect, it } from 'vitest';
+import { normal, seededRandom } from '../random/seeded';
 import { denseReference } from './denseReference';
-import { normal, seededNetwork, seededRandom, YARDS } from './seededNetwork';
+import { seededNetwork, YARDS } from './seededNetwork';
 import { solved } from './solved';
 
 /** Agreement asked for, relative to the size of the yard, of the covariance, of 1. */

@@ -1,21 +1,5 @@
 import type { Observation, Station } from '@footmark/adjust';
-
-/** mulberry32: the same numbers in [0, 1) for the same seed. */
-export function seededRandom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
-/** A standard normal number (Box and Muller). */
-export function normal(random: () => number): number {
-  return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
-}
+import { normal, seededRandom } from '../random/seeded';
 
 /** Twenty yards, 3 to 20 points, with two to four times as many observations as unknowns. */
 export const YARDS = Array.from({ length: 20 }, (_, k) => {

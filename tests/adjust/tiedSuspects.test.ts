@@ -3,8 +3,9 @@
 // leaving each observation out by brute force; Förstner's separability (from memory) borne out by repeated noise.
 import type { Observation, Solved } from '@footmark/adjust';
 import { describe, expect, it } from 'vitest';
+import { normal, seededRandom } from '../random/seeded';
 import { denseReference } from './denseReference';
-import { normal, seededNetwork, seededRandom, YARDS } from './seededNetwork';
+import { seededNetwork, YARDS } from './seededNetwork';
 import { fixed, solved, tape, unknown } from './solved';
 
 /** The value of a sum of unknowns, each with its coefficient. */

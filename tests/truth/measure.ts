@@ -1,6 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import { derive, fitRuns, type RunsFit, type SearchZone, type Site, takeFit } from '@footmark/site';
-import { uniform } from './normal';
+import { seededRandom } from '../random/seeded';
 import { simulatedSite } from './simulatedSite';
 
 /** How a whole lot of simulated sites came out. */
@@ -41,7 +41,7 @@ export function measureTruth(sites: number, seed: number): TruthTable {
     const { site, truth } = simulatedSite(seed + i, { blunderShare: 0, rich: false });
     const before = weigh(site);
     const after = before.fit.status === 'fitted' ? weighTaken(site, before) : before;
-    const picked = Math.floor(uniform(seed - i)() * truth.size);
+    const picked = Math.floor(seededRandom(seed - i)() * truth.size);
     for (const [j, [reading, point]] of [...truth].entries()) {
       tally(drawn, before, reading, point);
       const inside = tally(taken, after, reading, point);

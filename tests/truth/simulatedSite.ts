@@ -8,7 +8,7 @@ import {
   type Site,
   sigmas,
 } from '@footmark/site';
-import { normal, uniform } from './normal';
+import { normal, seededRandom } from '../random/seeded';
 import { alongNearest, lengthOf, pointAt, truePipe } from './truePipe';
 
 // Invented yards with a known truth. Every error is drawn from the distribution that the program's own table states for it.
@@ -39,8 +39,8 @@ const value = (name: keyof typeof sigmas) => sigmas[name].value;
 
 /** One site for a seed. */
 export function simulatedSite(seed: number, recipe: Recipe): SimulatedSite {
-  const random = uniform(seed);
-  const gauss = normal(random);
+  const random = seededRandom(seed);
+  const gauss = () => normal(random);
   const between = (a: number, b: number) => a + (b - a) * random();
   const count = (a: number, b: number) => a + Math.floor((b - a + 1) * random());
 

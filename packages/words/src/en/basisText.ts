@@ -3,7 +3,9 @@ import { atStart } from '../named';
 
 /** Where a value of a table is known from, and how well. */
 export function basisText({ title, edition, clause, basis }: SettingRow): string {
-  const source = [[title, edition].filter((part) => part !== '').join(':'), clause]
+  // a standard is called by its number and year, `BS 5837:2012`; other sources have their edition after a comma
+  const joint = /\d$/.test(title) ? ':' : ', ';
+  const source = [[title, edition].filter((part) => part !== '').join(joint), clause]
     .filter((part) => part !== '')
     .join(', ');
   switch (basis) {
