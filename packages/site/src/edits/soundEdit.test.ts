@@ -3,6 +3,7 @@ import { openSite, writeSite } from '../document/openSite';
 import type { Site } from '../document/site';
 import type { Spot } from '../document/spot';
 import { pipe, push, ref, tee, thing, typed, yard } from '../testing/yard';
+import { addDig, changeDig } from './digEdits';
 import { addFeature, setField } from './featureEdits';
 import { addControl } from './frameEdits';
 import { addPath, changePath, changePathVertex, setStretch } from './pathEdits';
@@ -161,5 +162,13 @@ describe('soundEdit', () => {
       feature: thing('post', 'pole', [{ by: 'at', point: ref('nowhere') }]),
     });
     expect(soundEdit(site, lost)).toMatchObject({ ok: false, problems: [{ code: 'unknown-point' }] });
+  });
+
+  it('looks at planned digs alone as well: a trench that ends before it begins would never be opened again', () => {
+    const trench = { id: 'd', is: 'trench', path: 'main', name: '', note: '' } as const;
+    const planned = addDig(site, { dig: { ...trench, from: 2, to: 9 } });
+    expect(soundEdit(site, planned).ok).toBe(true);
+    const done = soundEdit(planned, changeDig(planned, { dig: { ...trench, from: 9, to: 2 } }));
+    expect(done.ok ? [] : done.problems.map((p) => p.code)).toEqual(['dig-out-of-order']);
   });
 });
