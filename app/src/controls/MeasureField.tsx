@@ -62,6 +62,8 @@ export function MeasureField({
         ? null
         : words.parseProblemText(parsed);
   const take = (latest: string) => {
+    // what is shown is rounded: left as it is, it changes nothing
+    if (latest === shown) return;
     const read = latest.trim() === '' ? null : parse(latest);
     if (read === null) {
       if (!required && value !== undefined) onChange(undefined);
