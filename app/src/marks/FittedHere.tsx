@@ -1,9 +1,9 @@
 import { azimuthBetween, type Point } from '@footmark/geometry';
-import type { FittedMark } from '@footmark/site';
+import { type FittedMark, trueAzimuth } from '@footmark/site';
 import { holeSizeText, sureText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { FitActions } from '../fit/FitActions';
-import { useSite } from '../session/siteSession';
+import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 
 /** Less than this (m) is no other place on the ground. */
@@ -14,12 +14,13 @@ type Props = { readonly fitted: NonNullable<FittedMark['fitted']>; readonly at: 
 /** Where the evidence has a mark that stands elsewhere as yet. */
 export function FittedHere({ fitted, at }: Props) {
   const { units } = useSite();
+  const { frame } = useDerived();
   if (fitted.off < SAME_PLACE_M) return null;
   return (
     <div className={cards.section}>
       <p>
         The evidence has it <b>{sureText(fitted.off, units)}</b> to the{' '}
-        {words.windText(azimuthBetween(at, fitted.at))} of here, in a hole of{' '}
+        {words.windText(trueAzimuth(frame, azimuthBetween(at, fitted.at)))} of here, in a hole of{' '}
         {holeSizeText(fitted.zone.hole, units)}.
       </p>
       <FitActions withDetails />

@@ -1,9 +1,10 @@
-import type { Mark } from '@footmark/site';
+import { type Mark, planAzimuth } from '@footmark/site';
 import { useState } from 'react';
 import { Action } from '../controls/Action';
 import { Segments } from '../controls/Segments';
 import { LengthField } from '../controls/unitFields';
 import { DirectionField } from '../earth/DirectionField';
+import { useDerived } from '../session/siteSession';
 import { notifyOfEdit } from '../session/workbench';
 import { changeMark } from './changeMark';
 import styles from './marks.module.css';
@@ -19,7 +20,10 @@ export function OffsetForm({ mark }: { readonly mark: Mark }) {
   const [way, setWay] = useState<Way>('north');
   const [typed, setTyped] = useState<number | undefined>(undefined);
   const [distance, setDistance] = useState<number | undefined>(undefined);
-  const azimuth = way === 'other' ? typed : WALLS[way];
+  const { frame } = useDerived();
+  // a crew tells directions from north, a site keeps them from straight up on its plan
+  const fromNorth = way === 'other' ? typed : WALLS[way];
+  const azimuth = fromNorth === undefined ? undefined : planAzimuth(frame, fromNorth);
   const ready = azimuth !== undefined && distance !== undefined && distance > 0;
   return (
     <form

@@ -202,6 +202,7 @@ export type {
 export { accuracySigma } from './frame/accuracySigma';
 export { type EarthFit, earthToPlan, planToEarth } from './frame/earthFit';
 export type { EarthPoint, ProjectionProblem } from './frame/projection';
+export { planAzimuth, trueAzimuth } from './frame/trueAzimuth';
 export {
   type ClearanceFace,
   type FeatureKind,

@@ -159,7 +159,7 @@ export type Words = {
   foundText(locate: Locate, site: Site): string;
   /** Where a mark can be at all by the cable alone, a sentence each. */
   reachTexts(reach: MarkReach, site: Site): readonly string[];
-  /** The nearest of the eight winds to an azimuth (rad) of the plan. */
+  /** The nearest of the eight winds to a true azimuth (rad). */
   windText(azimuth: number): string;
   /** Where a value of a table is known from, in a sentence. */
   basisText(row: SettingRow): string;

@@ -145,8 +145,8 @@ function lengthBlunderText(said: number, blunder: number, { units }: Site): stri
 
 /** Where a point would have to be that is said to be too far that way, or the other way. */
 const POINT_WAYS = {
-  x: ['west', 'east'],
-  y: ['south', 'north'],
+  x: ['to the left on the plan', 'to the right on the plan'],
+  y: ['down on the plan', 'up on the plan'],
   along: ['back along its line', 'on along its line'],
   across: ['to the left of its line', 'to the right of its line'],
 } as const;

@@ -18,7 +18,7 @@ const WINDS = [
   'north-west',
 ] as const;
 
-/** The nearest of the eight winds to an azimuth (rad) of the plan. */
+/** The nearest of the eight winds to a true azimuth (rad). */
 export function windText(azimuth: number): string {
   const eighths = Math.round((4 * azimuth) / Math.PI);
   return WINDS[((eighths % 8) + 8) % 8] ?? 'north';
