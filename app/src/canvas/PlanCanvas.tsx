@@ -49,7 +49,10 @@ export function PlanCanvas() {
   const box = useRef<HTMLDivElement>(null);
   const stage = useRef<Konva.Stage>(null);
 
-  const dig = useMemo(() => digInView(site, fit, step, selected), [site, fit, step, selected]);
+  const dig = useMemo(
+    () => digInView(site, fit, step, selected, hiddenLayers),
+    [site, fit, step, selected, hiddenLayers],
+  );
   const drawing = useMemo(
     () => drawingOf(site, derived, selected, fit, dig, hiddenLayers),
     [site, derived, selected, fit, dig, hiddenLayers],

@@ -1,23 +1,33 @@
-import type { DigDrawing } from '@footmark/drawing';
+import type { DigDrawing, LayerName } from '@footmark/drawing';
 import type { RunsFit, Site, Target } from '@footmark/site';
 import { diggingFrom } from '../dig/digging';
 import type { Step } from '../session/workbench';
 
+/** Things whose clearances the plan shows while they are in hand. */
+const MEASURED_FROM: readonly (Target['kind'] | undefined)[] = ['path', 'reading', 'dig'];
+
 /**
  * What of digs and of what stands in their way the plan shows: planned digs always, root zones in the Route step or of the tree in hand,
- * clearances of what is chosen. Null, and nothing computed, where that is none of these.
+ * clearances of what is chosen. What is not shown or is on a hidden layer is not computed; null where that is all.
  */
 export function digInView(
   site: Site,
   fit: RunsFit | null,
   step: Step,
   selected: Target | null,
+  hidden: ReadonlySet<LayerName>,
 ): DigDrawing | null {
-  const onRoute = step === 'route';
-  if (!onRoute && site.digging.digs.length === 0 && (selected === null || selected.kind === 'site'))
-    return null;
-  const { excavations, trees, clearances } = diggingFrom(site, fit);
   const inHand = selected?.kind === 'feature' ? selected.id : null;
-  const treeZones = trees.trees.filter(({ tree }) => onRoute || tree === inHand);
-  return { excavations, treeZones, clearances };
+  const showsDigs = site.digging.digs.length > 0 && !hidden.has('excavation');
+  const showsZones = (step === 'route' || inHand !== null) && !hidden.has('root-zones');
+  const showsClearances = MEASURED_FROM.includes(selected?.kind) && !hidden.has('clearances');
+  if (!showsDigs && !showsZones && !showsClearances) return null;
+  const inTheWay = diggingFrom(site, fit);
+  return {
+    excavations: showsDigs ? inTheWay.excavations : [],
+    treeZones: showsZones
+      ? inTheWay.trees.trees.filter(({ tree }) => step === 'route' || tree === inHand)
+      : [],
+    ...(showsClearances ? { clearances: inTheWay.clearances } : {}),
+  };
 }

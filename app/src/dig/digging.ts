@@ -4,14 +4,17 @@ import { useFit } from '../fit/fitSession';
 import { today } from '../runs/today';
 import { derivedFrom, useSite } from '../session/siteSession';
 
-const diggingOf = new WeakMap<Site, { readonly fit: RunsFit | null; readonly inTheWay: InTheWay }>();
+type Known = { readonly fit: RunsFit | null; readonly day: string; readonly inTheWay: InTheWay };
 
-/** What stands in the way, computed once for each state of a site and each fit of it. */
+const diggingOf = new WeakMap<Site, Known>();
+
+/** What stands in the way, computed once for each state of a site, each fit of it and each day: tickets run out. */
 export function diggingFrom(site: Site, fit: RunsFit | null): InTheWay {
   const known = diggingOf.get(site);
-  if (known !== undefined && known.fit === fit) return known.inTheWay;
-  const inTheWay = standsInTheWay(site, derivedFrom(site), fit, today());
-  diggingOf.set(site, { fit, inTheWay });
+  const day = today();
+  if (known !== undefined && known.fit === fit && known.day === day) return known.inTheWay;
+  const inTheWay = standsInTheWay(site, derivedFrom(site), fit, day);
+  diggingOf.set(site, { fit, day, inTheWay });
   return inTheWay;
 }
 
