@@ -1,9 +1,9 @@
-import { marksCsv, siteFileName } from '@footmark/exchange';
+import { siteFileName } from '@footmark/exchange';
 import { writeSite } from '@footmark/site';
 import { cautionCodes } from '@footmark/words';
 import { Download } from 'lucide-react';
 import { Action } from '../controls/Action';
-import { fitOfSite } from '../fit/fitSession';
+import { downloadMarks } from '../marks/marksTable';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './cards.module.css';
@@ -25,17 +25,7 @@ export function HandOffCard() {
         >
           <Download size={20} aria-hidden /> Download the site file
         </Action>
-        <Action
-          wide
-          onPress={() =>
-            downloadText(
-              siteFileName(site, 'csv'),
-              marksCsv(site, derived, fitOfSite(site), words),
-              'text/csv',
-            )
-          }
-          isDisabled={derived.marks.length === 0}
-        >
+        <Action wide onPress={downloadMarks} isDisabled={derived.marks.length === 0}>
           <Download size={20} aria-hidden /> Download marks as CSV
         </Action>
         <p className={styles.empty}>

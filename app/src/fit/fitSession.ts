@@ -1,7 +1,8 @@
-import { fitRuns, type RunsFit, type Site } from '@footmark/site';
+import type { RunsFit, Site } from '@footmark/site';
 import { create } from 'zustand';
 import { derivedFrom, useSiteSession } from '../session/siteSession';
 import { type FitDesk, fitDesk } from './fitDesk';
+import { weigh } from './weigh';
 
 type FitSession = {
   /** The last answer for the open site, also while it is being weighed again; null without runs and before the first answer. */
@@ -33,9 +34,17 @@ export function currentFit(): FitSession {
 
 const fitOf = new WeakMap<Site, RunsFit>();
 
-/** What a site comes to, weighed on the spot when no answer for just this state is there yet: for what leaves the device. */
+/**
+ * What a site comes to, weighed on the spot when no answer for just this state is there yet: for what leaves the device. Null when it
+ * cannot be weighed.
+ */
 export function fitOfSite(site: Site): RunsFit | null {
-  return fitOf.get(site) ?? fitRuns(site, derivedFrom(site));
+  const known = fitOf.get(site);
+  if (known !== undefined) return known;
+  const weighed = weigh(site, derivedFrom(site));
+  if (weighed.failed) return null;
+  fitOf.set(site, weighed.fit);
+  return weighed.fit;
 }
 
 /** Weighs the open site whenever it has changed and has runs. */

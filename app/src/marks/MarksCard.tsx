@@ -1,19 +1,17 @@
-import { marksCsv, siteFileName } from '@footmark/exchange';
 import { ClipboardCopy, Download } from 'lucide-react';
 import { Caution } from '../cards/Caution';
 import cards from '../cards/cards.module.css';
-import { downloadText } from '../cards/downloadText';
 import { Action } from '../controls/Action';
 import { FitActions } from '../fit/FitActions';
 import { FitStatus } from '../fit/FitStatus';
-import { fitOfSite, useFit } from '../fit/fitSession';
+import { useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
 import { notify, useWorkbench } from '../session/workbench';
-import { words } from '../words';
 import { AccuracySection } from './AccuracySection';
 import { MarkCard } from './MarkCard';
 import { MarkRow } from './MarkRow';
 import styles from './marks.module.css';
+import { downloadMarks, marksTable } from './marksTable';
 
 /** Every reading as a place to paint, and how the evidence for them stands. */
 export function MarksCard() {
@@ -24,10 +22,10 @@ export function MarksCard() {
   const mark =
     selected?.kind === 'reading' ? derived.marks.find((m) => m.reading.id === selected.id) : undefined;
   if (mark !== undefined) return <MarkCard key={mark.reading.id} mark={mark} />;
-  const csv = () => marksCsv(site, derived, fitOfSite(site), words);
   const copy = async () => {
+    const table = marksTable();
     try {
-      await navigator.clipboard.writeText(csv());
+      await navigator.clipboard.writeText(table);
       notify('The marks are on the clipboard.');
     } catch {
       notify('This browser does not allow copying. Download the file instead.');
@@ -65,7 +63,7 @@ export function MarksCard() {
           </div>
           <AccuracySection />
           <div className={cards.actions}>
-            <Action onPress={() => downloadText(siteFileName(site, 'csv'), csv(), 'text/csv')}>
+            <Action onPress={downloadMarks}>
               <Download size={20} aria-hidden /> Download marks as CSV
             </Action>
             <Action onPress={() => void copy()}>

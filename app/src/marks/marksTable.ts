@@ -1,0 +1,15 @@
+import { marksCsv, siteFileName } from '@footmark/exchange';
+import { downloadText } from '../cards/downloadText';
+import { fitOfSite } from '../fit/fitSession';
+import { currentSite, derivedFrom } from '../session/siteSession';
+import { words } from '../words';
+
+/** The open site's marks as a table, each with its hole. */
+export function marksTable(): string {
+  const site = currentSite();
+  return marksCsv(site, derivedFrom(site), fitOfSite(site), words);
+}
+
+export function downloadMarks(): void {
+  downloadText(siteFileName(currentSite(), 'csv'), marksTable(), 'text/csv');
+}
