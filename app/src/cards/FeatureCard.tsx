@@ -17,7 +17,7 @@ import { Tick } from '../controls/Tick';
 import { DiameterField, LengthField } from '../controls/unitFields';
 import { PhotoField } from '../pictures/PhotoField';
 import { removeThings } from '../session/chosenThings';
-import { edit, useDerived, useSite } from '../session/siteSession';
+import { currentSite, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
 import { ClosureSection } from './ClosureSection';
@@ -106,7 +106,14 @@ function FieldInput({ feature, name, field }: FieldProps) {
       );
     case 'file':
       return (
-        <PhotoField label={label} value={typeof value === 'string' ? value : undefined} onChange={set} />
+        <PhotoField
+          label={label}
+          value={typeof value === 'string' ? value : undefined}
+          onChange={(file) => {
+            // the thing may be gone when its photo has been read
+            if (currentSite().features.some((f) => f.id === feature.id)) set(file);
+          }}
+        />
       );
     case 'reading':
       return (

@@ -1,4 +1,11 @@
-import { type ActionWord, actionIds, type Reading, type SeverityWord, severityIds } from '@footmark/site';
+import {
+  type ActionWord,
+  actionIds,
+  type Reading,
+  type ReadingFacts,
+  type SeverityWord,
+  severityIds,
+} from '@footmark/site';
 import { X } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
@@ -7,14 +14,13 @@ import { PointField } from '../measure/PointField';
 import { PhotoField } from '../pictures/PhotoField';
 import { words } from '../words';
 import { CounterField } from './CounterField';
-import type { FactsChange } from './readingFacts';
 import styles from './runs.module.css';
 import { parseShare, shareText } from './share';
 import { parseVideoTime, videoTimeText } from './videoTime';
 
 type Props = {
-  readonly facts: FactsChange & Pick<Reading, 'seen'>;
-  readonly onChange: (change: FactsChange) => void;
+  readonly facts: ReadingFacts & Pick<Reading, 'seen'>;
+  readonly onChange: (change: ReadingFacts) => void;
   /** What the counter shows where it begins, if that is typed. */
   readonly counter: number | undefined;
 };

@@ -4,7 +4,9 @@ import {
   parseClockRange,
   parseLength,
   type Reading,
+  type ReadingFacts,
   type Run,
+  withoutAbsent,
 } from '@footmark/site';
 import { counterText } from '@footmark/words';
 import { type FormEvent, useRef, useState } from 'react';
@@ -19,12 +21,12 @@ import { newId } from '../tools/newId';
 import { words } from '../words';
 import { counterUnit } from './counterUnit';
 import { MoreOfReading } from './MoreOfReading';
-import { clockOf, type FactsChange, withoutAbsent } from './readingFacts';
+import { clockOf } from './readingFacts';
 import styles from './runs.module.css';
 import { seenOptions } from './seenOptions';
 
 /** What is typed anew for each reading; what was seen stays, for the next one is often the same. */
-const EMPTY = { counter: '', clock: '', note: '', passed: true, more: {} as FactsChange };
+const EMPTY = { counter: '', clock: '', note: '', passed: true, more: {} as ReadingFacts };
 
 /**
  * Takes readings down one after another: counter, what was seen, where on the wall, Enter. The counter field has the focus

@@ -1,4 +1,4 @@
-import { moveReading, type Reading, type Run, removeReading } from '@footmark/site';
+import { moveReading, type Reading, type ReadingFacts, type Run, removeReading } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { ArrowDown, ArrowUp, MapPin, Trash2 } from 'lucide-react';
 import cards from '../cards/cards.module.css';
@@ -11,7 +11,7 @@ import { notifyOfEdit, show } from '../session/workbench';
 import { ClockField } from './ClockField';
 import { CounterField } from './CounterField';
 import { ReadingDetails } from './ReadingDetails';
-import { changeFacts, type FactsChange } from './readingFacts';
+import { changeFacts } from './readingFacts';
 import styles from './runs.module.css';
 import { seenOptions } from './seenOptions';
 
@@ -19,7 +19,7 @@ type Props = { readonly run: Run; readonly reading: Reading };
 
 /** Everything of one reading, each field its own step of undo, and its place among the others. */
 export function ReadingForm({ run, reading }: Props) {
-  const change = (part: FactsChange) => changeFacts(run, reading, part);
+  const change = (part: ReadingFacts) => changeFacts(run, reading, part);
   return (
     <div className={cards.vertexForm}>
       <Place reading={reading} />

@@ -1,9 +1,9 @@
-import type { Reading, Run } from '@footmark/site';
+import type { Reading, ReadingFacts, Run } from '@footmark/site';
 import { currentSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
 import { counterUnit } from './counterUnit';
 import type { Column } from './readingColumns';
-import { changeFacts, type FactsChange } from './readingFacts';
+import { changeFacts } from './readingFacts';
 import { keepCell } from './runDrafts';
 
 /** Takes over what was typed into a cell. What is no value, or is refused, stays in the cell with the reason. */
@@ -23,7 +23,7 @@ export function commitCell(run: Run, id: string, column: Column, text: string): 
   else keepCell(id, column.id, { text, problem: useWorkbench.getState().notice?.text ?? 'Not done.' });
 }
 
-function isAsItWas(reading: Reading, change: FactsChange): boolean {
+function isAsItWas(reading: Reading, change: ReadingFacts): boolean {
   const before: Readonly<Record<string, unknown>> = reading;
   return Object.entries(change).every(
     ([key, value]) => JSON.stringify(value) === JSON.stringify(before[key]),

@@ -1,7 +1,13 @@
 import { parseReadingTable, type ReadingRow, type ReadingTable, type TableProblem } from '@footmark/exchange';
-import { nextReadingNumber, type ObservationKind, type Reading, type Run } from '@footmark/site';
+import {
+  nextReadingNumber,
+  type ObservationKind,
+  type Reading,
+  type Run,
+  withoutAbsent,
+} from '@footmark/site';
 import { words } from '../words';
-import { clockOf, withoutAbsent } from './readingFacts';
+import { clockOf } from './readingFacts';
 
 /** One row of the text: the reading that it tells, if it does, and what is the matter with it. */
 export type PastedLine = {

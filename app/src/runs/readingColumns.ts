@@ -5,17 +5,18 @@ import {
   parseClockRange,
   parseLength,
   type Reading,
+  type ReadingFacts,
   severityIds,
 } from '@footmark/site';
 import type { Option } from '../controls/Choice';
 import { words } from '../words';
-import { clockInputText, clockOf, type FactsChange } from './readingFacts';
+import { clockInputText, clockOf } from './readingFacts';
 
 export type ColumnId = 'counter' | 'to' | 'seen' | 'clock' | 'severity' | 'passed' | 'note';
 
 /** A typed text as facts of a reading, or in words why it is none. */
 export type CellRead =
-  | { readonly ok: true; readonly change: FactsChange }
+  | { readonly ok: true; readonly change: ReadingFacts }
   | { readonly ok: false; readonly problem: string };
 
 export type Column = {
@@ -110,7 +111,7 @@ export const readingColumns: readonly Column[] = [
   },
 ];
 
-function cellOf<T>(parsed: Parsed<T>, change: (value: T) => FactsChange): CellRead {
+function cellOf<T>(parsed: Parsed<T>, change: (value: T) => ReadingFacts): CellRead {
   return parsed.ok
     ? { ok: true, change: change(parsed.value) }
     : { ok: false, problem: words.parseProblemText(parsed) };
@@ -119,7 +120,7 @@ function cellOf<T>(parsed: Parsed<T>, change: (value: T) => FactsChange): CellRe
 function chosen<Id extends string>(
   options: readonly Option<Id>[],
   text: string,
-  change: (id: Id) => FactsChange,
+  change: (id: Id) => ReadingFacts,
 ): CellRead {
   const found = options.find((option) => option.id === text);
   return found === undefined

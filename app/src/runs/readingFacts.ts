@@ -1,26 +1,22 @@
-import { type ClockRange, changeReading, type Reading, type Run } from '@footmark/site';
-import { edit } from '../session/siteSession';
+import { type ClockRange, changeReading, type Reading, type ReadingFacts, type Run } from '@footmark/site';
+import { currentSite, edit } from '../session/siteSession';
 
-type Facts = Omit<Reading, 'id' | 'number'>;
-
-/** Facts of a reading that become others; undefined: not given any more. */
-export type FactsChange = { readonly [Key in keyof Facts]?: Facts[Key] | undefined };
-
-/** Changes facts of a reading as one step of undo; false when that is refused. */
-export function changeFacts(run: Run, reading: Reading, change: FactsChange): boolean {
-  const facts = withoutAbsent({ ...reading, ...change });
-  return edit(`Change reading ${run.letter}${reading.number}`, (s) =>
-    changeReading(s, { run: run.id, id: reading.id, facts }),
-  );
+/** Changes facts of a reading as one step of undo; undefined clears one. False when that is refused. */
+export function changeFacts(run: Run, reading: Reading, facts: ReadingFacts): boolean {
+  return changeFactsAs(`Change reading ${run.letter}${reading.number}`, run, reading, facts);
 }
 
-/** Absent is how a site says 'not given': an undefined value is a key too many. */
-export function withoutAbsent<T extends object>(
-  facts: {
-    readonly [Key in keyof T]: T[Key] | undefined;
-  },
-): T {
-  return Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as T; // no value is undefined
+/** The same under another name for the history. Facts that come late, as a photo does, for a reading that is gone are dropped. */
+export function changeFactsAs(
+  name: string,
+  { id: run }: Pick<Run, 'id'>,
+  { id }: Pick<Reading, 'id'>,
+  facts: ReadingFacts,
+): boolean {
+  const isThere = currentSite()
+    .runs.find((r) => r.id === run)
+    ?.readings.some((r) => r.id === id);
+  return isThere === true && edit(name, (s) => changeReading(s, { run, id, facts }));
 }
 
 /** A reading's clock as the site keeps it: one hour, or a range. */

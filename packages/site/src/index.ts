@@ -137,6 +137,7 @@ export { addFeature, nameFeature, setBalance, setClosing, setField } from './edi
 export { addControl, changeControl, removeControl, setNorth } from './edits/frameEdits';
 export { freeName, takenNames } from './edits/freeName';
 export { addPair, removePair, tellApart } from './edits/pairEdits';
+export { withoutAbsent } from './edits/patch';
 export {
   addPath,
   changePath,
@@ -159,6 +160,7 @@ export {
   freeRunLetter,
   moveReading,
   nextReadingNumber,
+  type ReadingFacts,
   type RunFacts,
   removeReading,
   sortReadings,

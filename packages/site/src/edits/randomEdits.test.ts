@@ -136,8 +136,8 @@ const edits: Readonly<Record<string, (dice: Dice) => Site | null>> = {
   changeReading: (d) => {
     const run = d.site.runs.find((r) => r.readings.length > 0 && d.chance(0.7));
     if (run === undefined) return null;
-    const { id, number: _, ...facts } = d.pick(run.readings);
-    return changeReading(d.site, { run: run.id, id, facts: { ...facts, counter: d.upTo(40, 10_000) } });
+    const { id } = d.pick(run.readings);
+    return changeReading(d.site, { run: run.id, id, facts: { counter: d.upTo(40, 10_000) } });
   },
   changeSite: (d) =>
     changeSite(d.site, {

@@ -3,7 +3,15 @@ import { openSite, writeSite } from '../document/openSite';
 import type { Reading } from '../document/run';
 import type { Site } from '../document/site';
 import { yard } from '../testing/yard';
-import { addReadings, addRun, changeRun, moveReading, sortReadings } from './runEdits';
+import {
+  addReadings,
+  addRun,
+  changeReading,
+  changeRun,
+  moveReading,
+  type ReadingFacts,
+  sortReadings,
+} from './runEdits';
 
 const reading = (number: number, counter: number, more: Partial<Reading> = {}): Reading => ({
   id: `q${number}`,
@@ -49,6 +57,24 @@ describe('why a run ended', () => {
     expect(Object.keys(cleared.runs[0] ?? {})).toEqual(Object.keys(before.runs[0] ?? {}));
     const opened = openSite(writeSite(cleared));
     expect(opened.ok && opened.site.runs).toEqual(before.runs);
+  });
+});
+
+describe('facts of a reading', () => {
+  const site = siteWith([reading(1, 5, { to: 7, severity: 'slight', note: 'wet' })]);
+  const change = (before: Site, facts: ReadingFacts) =>
+    changeReading(before, { run: 'r1', id: 'q1', facts }).runs[0]?.readings[0];
+
+  it('stay when they are left out, and go without a trace when they are undefined', () => {
+    expect(change(site, { photo: 'i1' })).toEqual({ ...site.runs[0]?.readings[0], photo: 'i1' });
+    const cleared = change(site, { to: undefined, severity: undefined });
+    expect(Object.entries(cleared ?? {})).toEqual(Object.entries(reading(1, 5, { note: 'wet' })));
+  });
+
+  it('typed while a photo was read are there when it comes', () => {
+    const photoOf = (now: Site) => changeReading(now, { run: 'r1', id: 'q1', facts: { photo: 'i1' } });
+    const typed = changeReading(site, { run: 'r1', id: 'q1', facts: { counter: 6, note: 'dry' } });
+    expect(photoOf(typed).runs[0]?.readings[0]).toMatchObject({ counter: 6, note: 'dry', photo: 'i1' });
   });
 });
 

@@ -1,35 +1,33 @@
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import { changeById, type Edit, unknown } from './edit';
+import { type Patch, patched } from './patch';
 import { releaseReadings } from './releaseReadings';
 import { letters } from './vertexEdits';
 
 /** Starts a run. */
 export const addRun: Edit<{ run: Run }> = (site, { run }) => ({ ...site, runs: [...site.runs, run] });
 
-export type RunFacts = Partial<Omit<Run, 'id' | 'letter' | 'readings' | 'ended'>> & {
-  readonly ended?: Run['ended'] | undefined;
-};
+export type RunFacts = Patch<Omit<Run, 'id' | 'letter' | 'readings'>>;
 
 /** Changes what is said of a run as a whole; undefined for why it ended clears that. */
 export const changeRun: Edit<{ id: string; facts: RunFacts }> = (site, { id, facts }) =>
-  withRun(site, id, (run): Run => {
-    const { ended, ...rest } = { ...run, ...facts };
-    return ended === undefined ? rest : { ...rest, ended };
-  });
+  withRun(site, id, (run) => patched(run, facts));
 
 /** Puts a reading at the end of a run. */
 export const addReading: Edit<{ run: string; reading: Reading }> = (site, { run, reading }) =>
   withRun(site, run, (r) => ({ ...r, readings: [...r.readings, reading] }));
 
-/** Replaces a reading; its id and number stay. */
-export const changeReading: Edit<{ run: string; id: string; facts: Omit<Reading, 'id' | 'number'> }> = (
+export type ReadingFacts = Patch<Omit<Reading, 'id' | 'number'>>;
+
+/** Changes facts of a reading; undefined clears, what is left out stays. */
+export const changeReading: Edit<{ run: string; id: string; facts: ReadingFacts }> = (
   site,
   { run, id, facts },
 ) =>
   withRun(site, run, (r) => ({
     ...r,
-    readings: changeById(r.readings, id, 'reading', (old) => ({ ...facts, id: old.id, number: old.number })),
+    readings: changeById(r.readings, id, 'reading', (reading) => patched(reading, facts)),
   }));
 
 /** Puts several readings at the end of a run, in their order. */

@@ -72,12 +72,10 @@ export const evidenceEdits: Readonly<Record<string, (dice: Dice) => Site | null>
   changeReadingFacts: (d) => {
     const found = someReading(d);
     if (found === null) return null;
-    const { id, number: _, ...facts } = found.reading;
     return changeReading(d.site, {
       run: found.run.id,
-      id,
+      id: found.reading.id,
       facts: {
-        ...facts,
         to: d.upTo(40, 10_000),
         severity: d.pick(severityIds),
         action: d.pick(actionIds),
