@@ -198,6 +198,12 @@ describe('what does not fit', () => {
     expect(fitOf(without).aside.map((t) => t.is)).toEqual(['locate']);
   });
 
+  it('leaves the zone about the drawing when what was said of it is set aside', () => {
+    const shown = (of: Site) => fitOf(of).marks.get('a2')?.zone;
+    const aside = setAside(located(), { observation: 'point/p/b', aside: true });
+    expect(shown(aside)).toEqual(shown(located()));
+  });
+
   it('says that nothing tells two locates of one reading apart', () => {
     const two = site({ sigmas: { drawnPipePoint: 5, pipeStray: 5 } }, [
       ['l1', 'a2', 8, 3],

@@ -1,6 +1,7 @@
 import type { Adjustment, Solved } from '@footmark/adjust';
 import { distance, type Point, subtract } from '@footmark/geometry';
 import { type Derived, derive } from '../derive/derive';
+import { pipeSizeAt } from '../derive/profileSoundings';
 import { siteAsDrawn, standingFit } from '../derive/standingFit';
 import type { Site } from '../document/site';
 import { blunderGroups } from './blunderGroups';
@@ -50,15 +51,14 @@ export function fitRuns(site: Site, derived: Derived, { shouldStop }: FitOptions
   } of derived.marks) {
     const reading = netReading(net, id);
     if (shown === null || reading === null) continue;
-    const diameter = diameterAt(derived, shown.path, shown.station);
+    const diameter = outsideAt(derived, shown.path, shown.station);
     const after = good === null ? null : markSpread(net, good, tagsOf(list), reading);
     const off = after === null ? 0 : distance(after.at, shown.at);
     if (good !== null) pending = Math.max(pending, off);
     const basis = taken && after !== null ? after : (spreadAsDrawn(asDrawn, id) ?? after);
     if (basis === null) continue;
-    const shift: Point = taken && after !== null && off > SAME_M ? subtract(shown.at, after.at) : NOWHERE;
     marks.set(id, {
-      zone: zoneOf(basis, shift, diameter),
+      zone: zoneOf(basis, subtract(shown.at, basis.at), diameter),
       fitted: after === null ? null : { at: after.at, off, zone: zoneOf(after, NOWHERE, diameter) },
     });
   }
@@ -150,8 +150,8 @@ function fittedRuns(net: Net, solved: Solved): readonly FittedRun[] {
   });
 }
 
-/** The pipe's own diameter (m) at a station. */
-function diameterAt(derived: Derived, path: string, station: number): number {
-  const stretches = derived.paths.get(path)?.path.stretches ?? [];
-  return stretches.findLast((s) => s.from <= station)?.diameter ?? stretches[0]?.diameter ?? 0;
+/** The outside diameter (m) of a pipe at a station: what a hole has to hold. */
+function outsideAt(derived: Derived, path: string, station: number): number {
+  const { diameter, wall } = pipeSizeAt(derived.paths.get(path)?.path.stretches ?? [], station);
+  return diameter + 2 * wall;
 }

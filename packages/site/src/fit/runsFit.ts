@@ -12,7 +12,10 @@ export type SearchZone = {
   readonly across: number;
   /** The hole that holds the ellipse and the pipe, with its length along the pipe. */
   readonly hole: { readonly length: number; readonly width: number };
-  /** By source, its standard deviation along and across the pipe; their squares sum to the zone's. Sources that add nothing are left out. */
+  /**
+   * By source, its standard deviation along and across the pipe. Sources that add nothing are left out. Their squares sum to the zone's but
+   * for what the mark is off from where the computation has it.
+   */
   readonly makeUp: readonly {
     readonly source: ZoneSource;
     readonly along: number;

@@ -23,12 +23,14 @@ const ENOUGH = { stepTolerance: 1e-4, maxIterations: 200 };
 /** How often a locate may go over to the other side of a corner before that is left where it is. */
 const MOST_PASSES = 4;
 
-/** The lines as they were drawn, weighed without any evidence. Null when it was stopped. */
+/**
+ * The lines as they were drawn, weighed without any evidence and with all that was said of them: what people set aside counts for the fit,
+ * but the drawing is shown as it is. Null when it was stopped.
+ */
 export function solveAsDrawn(site: Site, drawn: Derived, shouldStop?: () => boolean): SolvedRuns | null {
   const net = netOf(site, drawn, new Set(), { located: new Map(), looked: new Map() });
   const everything = guesses(net);
-  const list = everything.filter(({ tag }) => !site.setAside.includes(observationName(tag)));
-  return solved(net, list, everything, shouldStop);
+  return solved(net, everything, everything, shouldStop);
 }
 
 /**
