@@ -2,8 +2,8 @@ import type { Services } from '@footmark/dig';
 import { type OneCall, setOneCall } from '@footmark/site';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
+import { DateField } from '../controls/DateField';
 import { TextLine } from '../controls/TextLine';
-import { DateField } from '../runs/DateField';
 import { edit, useSite } from '../session/siteSession';
 import { words } from '../words';
 

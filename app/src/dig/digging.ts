@@ -1,8 +1,8 @@
 import { type InTheWay, standsInTheWay } from '@footmark/dig';
 import type { RunsFit, Site } from '@footmark/site';
 import { useFit } from '../fit/fitSession';
-import { today } from '../runs/today';
 import { derivedFrom, useSite } from '../session/siteSession';
+import { today } from '../session/today';
 
 type Known = { readonly fit: RunsFit | null; readonly day: string; readonly inTheWay: InTheWay };
 

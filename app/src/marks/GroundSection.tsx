@@ -1,7 +1,7 @@
 import type { GroundState, Mark } from '@footmark/site';
+import { DateField } from '../controls/DateField';
 import { Segments } from '../controls/Segments';
-import { DateField } from '../runs/DateField';
-import { today } from '../runs/today';
+import { today } from '../session/today';
 import { words } from '../words';
 import { changeMark } from './changeMark';
 

@@ -3,11 +3,11 @@ import { Trash2 } from 'lucide-react';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
+import { DateField } from '../controls/DateField';
 import { TextLine } from '../controls/TextLine';
 import { currentSite, edit } from '../session/siteSession';
 import { notifyOfEdit } from '../session/workbench';
 import { words } from '../words';
-import { DateField } from './DateField';
 import styles from './runs.module.css';
 
 type Props = { readonly visit: Visit; readonly onClose: () => void };

@@ -9,9 +9,9 @@ import {
   type Visit,
 } from '@footmark/site';
 import { currentSite, edit } from '../session/siteSession';
+import { today } from '../session/today';
 import { select } from '../session/workbench';
 import { newId } from '../tools/newId';
-import { today } from './today';
 import { visitsLatestFirst } from './visitOrder';
 
 /** Starts a run of the latest visit, or of one that begins today when there is none, and opens its card. */

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import controls from '../controls/controls.module.css';
+import controls from './controls.module.css';
 
 /** Nobody kept a camera's day before there were cameras in drains. */
 const EARLIEST = '1950-01-01';
