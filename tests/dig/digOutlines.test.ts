@@ -2,7 +2,7 @@ import { digOutlines } from '@footmark/dig';
 import { ringArea } from '@footmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { pipe, typed } from '../../packages/site/src/testing/yard';
-import { dug, feet, spot, trench } from './digSite';
+import { dug, feet, inFeet, spot, trench } from './digSite';
 
 describe('digOutlines', () => {
   it('are the tops of digs, with the stretch that a trench follows', () => {
@@ -15,12 +15,11 @@ describe('digOutlines', () => {
     const [only, ...others] = digOutlines(all);
     expect(others).toEqual([]);
     expect(only).toMatchObject({ id: 'trench', depth: feet(6) });
-    expect(only?.along).toEqual({
-      path: 'p',
-      from: feet(10),
-      to: feet(40),
-      halfWidth: expect.closeTo(feet(7), 9),
-    });
+    expect(only?.along?.halfWidth).toBeCloseTo(feet(7), 9);
+    // cut back 1 to 1 at the ends, too: 6 ft past the bottom
+    expect(only?.along?.line.map(({ x, y }) => [inFeet(x), inFeet(y)])).toEqual(
+      [4, 10, 40, 46].map((x) => [expect.closeTo(x, 9), expect.closeTo(0, 9)]),
+    );
     expect(ringArea(only?.ring ?? [])).toBeCloseTo(feet(14) * feet(42), 9);
   });
 

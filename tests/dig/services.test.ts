@@ -1,4 +1,11 @@
-import { type DigOutline, oneCallState, servicesOf, whiteLines, zoneHalfWidth } from '@footmark/dig';
+import {
+  type DigOutline,
+  digOutlines,
+  oneCallState,
+  servicesOf,
+  whiteLines,
+  zoneHalfWidth,
+} from '@footmark/dig';
 import { distance, locate, type Point } from '@footmark/geometry';
 import {
   changeRule,
@@ -17,7 +24,7 @@ import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
 import { describe, expect, it } from 'vitest';
 import { pipe, square, thing, typed, yard } from '../../packages/site/src/testing/yard';
-import { digSite, trench } from './digSite';
+import { digSite, dug, trench } from './digSite';
 
 const TODAY = '2026-05-10';
 const feet = (ft: number) => ft * FOOT_M;
@@ -230,7 +237,7 @@ describe('digs in a tolerance zone', () => {
       id: 't',
       ring: box(20, -3, 51, 3),
       depth: feet(5),
-      along: { path: 'p', from: feet(20), to: feet(51), halfWidth: feet(3) },
+      along: { line: [feet(20), feet(51)].map((x) => ({ x, y: 0 })), halfWidth: feet(3) },
     };
     const { digs, findings } = services(
       [gas({ depth: feet(2), diameter: 2 * INCH_M })],
@@ -251,6 +258,27 @@ describe('digs in a tolerance zone', () => {
         at: { kind: 'dig', id: 't' },
       }),
     );
+  });
+
+  it('a trench whose bottom ends before the service, and whose end is cut back over it', () => {
+    // 6 ft deep in soil B, Table B-1: cut back 6 ft at the end, to 46 ft along the pipe
+    const features = [gas({ diameter: 2 * INCH_M }, 45)];
+    const digs = [trench(10, 40, { depth: feet(6), bottomWidth: feet(2) })];
+    const { site, derived, all } = dug({ things: { features, paths: [drain()] }, digging: { digs } });
+    const [found] = servicesOf(site, derived, digOutlines(all), TODAY).digs;
+    expect(found?.distance).toBeLessThan(0);
+    // from 25 in before the gas pipe to the end, 12 in past it
+    expect((found?.handDig ?? 0) / INCH_M).toBeCloseTo(25 + 12, 6);
+  });
+
+  it('a trench that has no more than the outside of a bend in it tells no length of none', () => {
+    // 4 ft to each side of the middle line, the corner cut at (4, -4); the pipe in the zone lies beyond it
+    const paths = [pipe('p', [spot(-30, 0), spot(0, 0), spot(0, 30)])];
+    const features = [thing('gas', 'service', [spot(6, -4), spot(4, -6)], { diameter: 2 * INCH_M })];
+    const digs = [trench(10, 50, { depth: feet(4), bottomWidth: feet(8), protection: 'shield' })];
+    const { site, derived, all } = dug({ things: { features, paths }, digging: { digs } });
+    const [found] = servicesOf(site, derived, digOutlines(all), TODAY).digs;
+    expect(found).toMatchObject({ feature: 'gas', handDig: null });
   });
 
   it('a pit beside a service is within its zone or not', () => {

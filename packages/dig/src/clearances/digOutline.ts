@@ -7,11 +7,6 @@ export type DigOutline = {
   readonly ring: readonly Point[];
   /** Of the bottom below the ground (m); null where not known. */
   readonly depth: number | null;
-  /** The stretch of pipe (plan stations, m) that a trench follows, and half its width at the top; null for a pit. */
-  readonly along: {
-    readonly path: string;
-    readonly from: number;
-    readonly to: number;
-    readonly halfWidth: number;
-  } | null;
+  /** Of a trench its middle line, as far as the top reaches past both ends of the bottom, and half the width at the top (m); null for a pit. */
+  readonly along: { readonly line: readonly Point[]; readonly halfWidth: number } | null;
 };

@@ -9,7 +9,7 @@ export type NearStretch = { readonly from: number; readonly to: number };
  * order and merged. What lies outside of a bend, between the square ends of two legs, is left out.
  */
 export function stretchesNear(
-  { points, stations }: PathLegs,
+  { points, stations }: Pick<PathLegs, 'points' | 'stations'>,
   halfWidth: number,
   line: readonly Point[],
   reach: number,

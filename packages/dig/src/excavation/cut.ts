@@ -36,6 +36,12 @@ export function cutLayer(cut: Cut, share: number): Region {
   return grownCut(cut, (depth) => cut.slope * depth * share);
 }
 
+/** The middle line at the ground, from end to end of the outline there. */
+export function middleLine({ points, slope }: Cut): readonly Point[] {
+  const line = withEnds(points, (depth) => slope * depth).map(({ at }) => at);
+  return line.filter((at, i) => distance(at, line[i - 1] ?? { x: Infinity, y: Infinity }) > COINCIDENT_M);
+}
+
 /** The bottom's outline, which needs no depth. */
 export function bottomOutline(line: readonly { readonly at: Point }[], width: number): Region {
   return stripRegion(line.map(({ at }) => ({ at, left: width / 2, right: width / 2 })));

@@ -1,5 +1,6 @@
 import { ringArea } from '@footmark/geometry';
 import type { DigOutline } from '../clearances/digOutline';
+import { middleLine } from './cut';
 import type { Excavation } from './excavation';
 
 /**
@@ -7,12 +8,10 @@ import type { Excavation } from './excavation';
  * inside one; none where the depth is not known.
  */
 export function digOutlines(excavations: readonly Excavation[]): readonly DigOutline[] {
-  return excavations.flatMap(({ dig, path, line, depth, top }) => {
-    const [first, last] = [line[0], line.at(-1)];
-    if (top === null || depth === null || path === null || first === undefined || last === undefined)
-      return [];
-    const along =
-      dig.is === 'trench' ? { path, from: first.station, to: last.station, halfWidth: top.width / 2 } : null;
+  return excavations.flatMap(({ dig, depth, top, bottom, sides }) => {
+    if (top === null || depth === null || bottom === null) return [];
+    const cut = { points: top.points, width: bottom.width, slope: sides.slope };
+    const along = dig.is === 'trench' ? { line: middleLine(cut), halfWidth: top.width / 2 } : null;
     return top.outline
       .filter((ring) => ringArea(ring) > 0)
       .map((ring) => ({ id: dig.id, ring, depth: depth.most, along }));

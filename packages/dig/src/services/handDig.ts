@@ -1,9 +1,10 @@
+import { distance } from '@footmark/geometry';
 import { type Derived, type DerivedFeature, ruleValue, type Site } from '@footmark/site';
 import { toleranceZone } from '../clearances/clearanceRule';
 import type { DigOutline } from '../clearances/digOutline';
 import { clearanceTo } from '../clearances/edgeClearance';
 import { halfWidthOf } from '../clearances/face';
-import { type PathLegs, pathLegs } from '../clearances/pathLegs';
+import { pathLegs } from '../clearances/pathLegs';
 import { type NearStretch, stretchesNear } from '../clearances/stretchesNear';
 import { outlineSubject } from '../clearances/subject';
 
@@ -23,7 +24,7 @@ export type DigInZone = {
   /** From the top edge to the outside of the service, negative where it runs through the dig. */
   readonly distance: number;
   readonly at: { readonly x: number; readonly y: number };
-  /** Of a trench: the length along it that is dug by hand; null for a pit. */
+  /** Of a trench: the length along it that is dug by hand; null for a pit, and where only what lies outside of a bend is in the zone. */
   readonly handDig: number | null;
   /** From the bottom of the dig down to the top of the service, negative when the dig goes deeper; null where a depth is not known. */
   readonly below: number | null;
@@ -80,7 +81,7 @@ export function digsInZones(
         kind: feature.kind,
         distance: near.distance,
         at: near.at,
-        handDig: alongTrench(site, derived, outline, service),
+        handDig: alongTrench(outline, service.outline, zoneHalfWidth(site, service)),
         below: depth === undefined || outline.depth === null ? null : depth - outline.depth,
       });
     }
@@ -89,20 +90,19 @@ export function digsInZones(
 }
 
 function alongTrench(
-  site: Site,
-  { paths }: Derived,
   { along }: DigOutline,
-  service: DerivedFeature,
+  service: DerivedFeature['outline'],
+  reach: number,
 ): number | null {
-  const on = along === null ? undefined : paths.get(along.path);
-  if (along === null || on === undefined) return null;
-  const legs: PathLegs = pathLegs(on);
-  const near = stretchesNear(legs, along.halfWidth, service.outline, zoneHalfWidth(site, service));
-  return lengthOf(
-    near.map(({ from, to }) => ({ from: Math.max(from, along.from), to: Math.min(to, along.to) })),
-  );
+  if (along === null) return null;
+  const { line: points, halfWidth } = along;
+  const stations = [0];
+  for (const [i, p] of points.slice(1).entries())
+    stations.push((stations[i] ?? 0) + distance(points[i] ?? p, p));
+  const length = lengthOf(stretchesNear({ points, stations }, halfWidth, service, reach));
+  return length > 0 ? length : null;
 }
 
 function lengthOf(stretches: readonly NearStretch[]): number {
-  return stretches.reduce((sum, { from, to }) => sum + Math.max(0, to - from), 0);
+  return stretches.reduce((sum, { from, to }) => sum + to - from, 0);
 }

@@ -20,7 +20,7 @@ export type ServiceFindingValues = {
     asked: number;
     carriedOn: boolean;
   };
-  /** `handDig`: along a trench; null for a pit. `below`: from the bottom of the dig down to the service; null where not known. */
+  /** `handDig`: along a trench; null for a pit, or where only the outside of a bend is in the zone. `below`: from the bottom of the dig down to the service; null where not known. */
   'dig-in-tolerance-zone': {
     dig: string;
     feature: string;
