@@ -8,6 +8,7 @@ import {
 } from '@footmark/dig';
 import { distance, locate, type Point } from '@footmark/geometry';
 import {
+  changeOneCall,
   changeRule,
   derive,
   type Feature,
@@ -16,7 +17,6 @@ import {
   type OneCall,
   type Path,
   type Site,
-  setOneCall,
 } from '@footmark/site';
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
@@ -329,7 +329,7 @@ describe('the one-call ticket on a day', () => {
   it('days that contradict each other are told', () => {
     const clash = ticket({ called: '2026-05-09', validFrom: '2026-05-08', validUntil: '2026-06-01' });
     expect(oneCallState(clash, TODAY)).toMatchObject({ is: 'valid', datesClash: true });
-    expect(services([], [], (site) => setOneCall(site, { oneCall: clash })).findings).toMatchObject([
+    expect(services([], [], (site) => changeOneCall(site, { facts: clash })).findings).toMatchObject([
       { code: 'one-call-dates-clash', severity: 'should' },
     ]);
   });

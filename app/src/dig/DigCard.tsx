@@ -1,4 +1,4 @@
-import { changeDig, type Dig, type Protection, removeDig } from '@footmark/site';
+import { changeDig, type Dig, type DigFacts, removeDig } from '@footmark/site';
 import { ArrowLeft, Trash2 } from 'lucide-react';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
@@ -17,16 +17,14 @@ import { useDigging } from './digging';
 import { digSizeText } from './digSizeText';
 import { FindingsSection } from './FindingsSection';
 
-type Facts = Partial<Record<'bottomWidth' | 'depth' | 'length', number | undefined>>;
-
 /** One planned dig: what is said of it. What is left empty follows from the mark, the pipe and the rules. */
 export function DigCard({ dig }: { readonly dig: Dig }) {
   const site = useSite();
   const { excavations, trees, findings, clearances } = useDigging();
   const near = clearances.filter((c) => c.of.is === 'outline' && c.of.dig === dig.id);
   const excavation = excavations.find((e) => e.dig.id === dig.id);
-  const change = (what: string, next: Dig) => edit(what, (s) => changeDig(s, { dig: next }));
-  const measure = (facts: Facts) => change('Change a dig', withFacts(dig, facts));
+  const change = (what: string, facts: DigFacts) => edit(what, (s) => changeDig(s, { id: dig.id, facts }));
+  const measure = (facts: DigFacts) => change('Change a dig', facts);
   return (
     <section className={cards.card} aria-label={words.targetName({ kind: 'dig', id: dig.id }, site)}>
       <div className={cards.head}>
@@ -53,13 +51,13 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
             label="From station"
             value={dig.from}
             required
-            onChange={(from) => from !== undefined && change('Move the start of a trench', { ...dig, from })}
+            onChange={(from) => from !== undefined && change('Move the start of a trench', { from })}
           />
           <LengthField
             label="To station"
             value={dig.to}
             required
-            onChange={(to) => to !== undefined && change('Move the end of a trench', { ...dig, to })}
+            onChange={(to) => to !== undefined && change('Move the end of a trench', { to })}
           />
         </div>
       ) : (
@@ -96,14 +94,14 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
           ]}
           value={dig.protection ?? 'site'}
           onChange={(id) =>
-            change('Say how the sides are kept', withProtection(dig, id === 'site' ? undefined : id))
+            change('Say how the sides are kept', { protection: id === 'site' ? undefined : id })
           }
         />
         <Choice
           label="Spoil goes"
           options={SPOIL_SIDES}
           value={dig.spoil ?? 'any'}
-          onChange={(id) => change('Say where the spoil goes', withSpoil(dig, id === 'any' ? undefined : id))}
+          onChange={(id) => change('Say where the spoil goes', { spoil: id === 'any' ? undefined : id })}
         />
       </div>
       {excavation === undefined ? null : <DigResults excavation={excavation} />}
@@ -113,13 +111,13 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
         <FindingsSection findings={findings.filter((f) => 'dig' in f.values && f.values.dig === dig.id)} />
       </div>
       <Fold title="Name and note">
-        <TextLine label="Name" value={dig.name} onCommit={(name) => change('Name a dig', { ...dig, name })} />
+        <TextLine label="Name" value={dig.name} onCommit={(name) => change('Name a dig', { name })} />
         <TextLine
           label="Note"
           value={dig.note}
           lines={2}
           maxLength={5000}
-          onCommit={(note) => change('Change the note', { ...dig, note })}
+          onCommit={(note) => change('Change the note', { note })}
         />
       </Fold>
       {near.length === 0 ? null : (
@@ -138,24 +136,3 @@ const SPOIL_SIDES = [
   { id: 'right', name: 'Right of the flow' },
   { id: 'away', name: 'Away, by truck' },
 ] as const;
-
-/** A dig with some measures said anew; undefined says nothing. */
-function withFacts(dig: Dig, facts: Facts): Dig {
-  const { bottomWidth, depth, length, ...rest } = { length: undefined, ...dig, ...facts };
-  return {
-    ...rest,
-    ...(bottomWidth === undefined ? {} : { bottomWidth }),
-    ...(depth === undefined ? {} : { depth }),
-    ...(length === undefined ? {} : { length }),
-  } as Dig; // a trench has no length to begin with, and its form does not give one
-}
-
-function withProtection(dig: Dig, protection: Protection | undefined): Dig {
-  const { protection: _, ...rest } = dig;
-  return protection === undefined ? rest : { ...rest, protection };
-}
-
-function withSpoil(dig: Dig, spoil: Dig['spoil']): Dig {
-  const { spoil: _, ...rest } = dig;
-  return spoil === undefined ? rest : { ...rest, spoil };
-}

@@ -1,5 +1,5 @@
 import type { Services } from '@footmark/dig';
-import { type OneCall, setOneCall } from '@footmark/site';
+import { changeOneCall, type OneCall } from '@footmark/site';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { DateField } from '../controls/DateField';
@@ -12,19 +12,9 @@ const NONE: OneCall = { ticket: '' };
 /** The ticket of the one-call centre, and the days on which its marks are good. */
 export function OneCallFold({ services }: { readonly services: Services }) {
   const site = useSite();
-  const { digging } = site;
-  const ticket = digging.oneCall ?? NONE;
-  const set = (facts: { readonly [Fact in keyof OneCall]?: OneCall[Fact] | undefined }) => {
-    const { ticket: number = '', called, validFrom, validUntil } = { ...ticket, ...facts };
-    const oneCall: OneCall = {
-      ticket: number,
-      ...(called === undefined ? {} : { called }),
-      ...(validFrom === undefined ? {} : { validFrom }),
-      ...(validUntil === undefined ? {} : { validUntil }),
-    };
-    const empty = Object.values(oneCall).every((value) => value === '');
-    edit('Keep the one-call ticket', (s) => setOneCall(s, { oneCall: empty ? undefined : oneCall }));
-  };
+  const ticket = site.digging.oneCall ?? NONE;
+  const set = (facts: Parameters<typeof changeOneCall>[1]['facts']) =>
+    edit('Keep the one-call ticket', (s) => changeOneCall(s, { facts }));
   const found = services.findings.find((f) => f.code.startsWith('one-call'));
   const said = found === undefined ? null : words.digFindingText(found, site);
   return (

@@ -128,9 +128,10 @@ export {
   addSiteNote,
   changeDig,
   changeGround,
+  changeOneCall,
+  type DigFacts,
   removeDig,
   removeSiteNote,
-  setOneCall,
 } from './edits/digEdits';
 export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';

@@ -1,14 +1,21 @@
 import type { Dig, Digging, OneCall, SiteNote } from '../document/dig';
 import type { Site } from '../document/site';
 import { changeById, type Edit, unknown } from './edit';
+import { type Patch, patched } from './patch';
+
+type Pit = Extract<Dig, { is: 'pit' }>;
+type Trench = Extract<Dig, { is: 'trench' }>;
+
+/** What is said of a pit, or of a trench; where it is dug stays. */
+export type DigFacts = Patch<Omit<Pit, 'id' | 'is' | 'at'>> | Patch<Omit<Trench, 'id' | 'is' | 'path'>>;
 
 /** Plans a dig. */
 export const addDig: Edit<{ dig: Dig }> = (site, { dig }) =>
   withDigging(site, { digs: [...site.digging.digs, dig] });
 
-/** Puts a dig in the place of the one with its id. */
-export const changeDig: Edit<{ dig: Dig }> = (site, { dig }) =>
-  withDigging(site, { digs: changeById(site.digging.digs, dig.id, 'dig', () => dig) });
+/** Changes facts of a dig; undefined clears, what is left out stays. */
+export const changeDig: Edit<{ id: string; facts: DigFacts }> = (site, { id, facts }) =>
+  withDigging(site, { digs: changeById(site.digging.digs, id, 'dig', (dig) => patched(dig, facts)) });
 
 export const removeDig: Edit<{ id: string }> = (site, { id }) => {
   if (!site.digging.digs.some((d) => d.id === id)) return unknown('dig', id);
@@ -21,10 +28,12 @@ export const changeGround: Edit<Partial<Pick<Digging, 'soil' | 'disturbed' | 'pr
   facts,
 ) => withDigging(site, facts);
 
-/** Keeps the one-call ticket; undefined takes it away. */
-export const setOneCall: Edit<{ oneCall: OneCall | undefined }> = (site, { oneCall }) => {
-  const { oneCall: _, ...rest } = site.digging;
-  return { ...site, digging: oneCall === undefined ? rest : { ...rest, oneCall } };
+/** Changes facts of the one-call ticket; undefined clears. One without a number and without days is none. */
+export const changeOneCall: Edit<{ facts: Patch<OneCall> }> = (site, { facts }) => {
+  const { oneCall = { ticket: '' }, ...rest } = site.digging;
+  const changed = patched(oneCall, facts);
+  const isNone = Object.values(changed).every((value) => value === '');
+  return { ...site, digging: isNone ? rest : { ...rest, oneCall: changed } };
 };
 
 /** Writes down what was said or seen. */

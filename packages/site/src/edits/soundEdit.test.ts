@@ -168,7 +168,7 @@ describe('soundEdit', () => {
     const trench = { id: 'd', is: 'trench', path: 'main', name: '', note: '' } as const;
     const planned = addDig(site, { dig: { ...trench, from: 2, to: 9 } });
     expect(soundEdit(site, planned).ok).toBe(true);
-    const done = soundEdit(planned, changeDig(planned, { dig: { ...trench, from: 9, to: 2 } }));
+    const done = soundEdit(planned, changeDig(planned, { id: 'd', facts: { from: 9, to: 2 } }));
     expect(done.ok ? [] : done.problems.map((p) => p.code)).toEqual(['dig-out-of-order']);
   });
 });

@@ -1,5 +1,5 @@
 import { servicesOf } from '@footmark/dig';
-import { derive, newSite, type OneCall, setOneCall } from '@footmark/site';
+import { changeOneCall, derive, newSite, type OneCall } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { en } from './en';
 
@@ -13,7 +13,7 @@ function oneCallText(oneCall: OneCall | undefined, today: string) {
     createdAt: '2026-01-01T00:00:00Z',
     units: { length: 'ft', diameter: 'in', direction: 'bearing' },
   });
-  const site = setOneCall(bare, { oneCall });
+  const site = changeOneCall(bare, { facts: oneCall ?? {} });
   const [found] = servicesOf(site, derive(site), [], today).findings;
   return found === undefined ? null : en.digFindingText(found, site);
 }
