@@ -1,6 +1,5 @@
 import {
   lengthInputText,
-  observationKindIds,
   type Parsed,
   parseClockRange,
   parseLength,
@@ -11,6 +10,7 @@ import {
 import type { Option } from '../controls/Choice';
 import { words } from '../words';
 import { clockInputText, clockOf } from './readingFacts';
+import { seenOptions } from './seenOptions';
 
 export type ColumnId = 'counter' | 'to' | 'seen' | 'clock' | 'severity' | 'passed' | 'note';
 
@@ -34,10 +34,6 @@ export type Column = {
   readonly whenRoomy?: true;
 };
 
-const seen: readonly Option<Reading['seen']>[] = observationKindIds.map((id) => ({
-  id,
-  name: words.observationName(id),
-}));
 const severities: readonly Option<NonNullable<Reading['severity']> | ''>[] = [
   { id: '', name: 'Not said' },
   ...severityIds.map((id) => ({ id, name: words.severityName(id) })),
@@ -73,10 +69,10 @@ export const readingColumns: readonly Column[] = [
   {
     id: 'seen',
     name: 'Seen',
-    options: seen,
+    options: seenOptions,
     text: (r) => r.seen,
     shown: (r) => words.observationName(r.seen),
-    read: (text) => chosen(seen, text, (id) => ({ seen: id })),
+    read: (text) => chosen(seenOptions, text, (id) => ({ seen: id })),
   },
   {
     id: 'clock',
