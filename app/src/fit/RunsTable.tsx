@@ -1,10 +1,7 @@
-import { type FittedRun, formatLength } from '@footmark/site';
+import { type FittedRun, formatLength, WITHIN_95 } from '@footmark/site';
 import { giveOrTakeText } from '@footmark/words';
 import { useSite } from '../session/siteSession';
 import styles from './fit.module.css';
-
-/** Of a normal error, 95 % lies within this many standard deviations. */
-const WITHIN_95 = 1.96;
 
 const SCALE_DECIMALS = 4;
 

@@ -1,4 +1,4 @@
-import type { StillThere, Units, VisitThing } from '@footmark/site';
+import { type StillThere, type Units, type VisitThing, WITHIN_95 } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { ArrowRight } from 'lucide-react';
 import { Button } from 'react-aria-components';
@@ -7,9 +7,6 @@ import { showPlace } from '../cards/showPlace';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './runs.module.css';
-
-/** Standard deviations within which two counts of one thing mostly lie: 95 % of them. */
-const DOUBTED_SIGMAS = 1.96;
 
 /** A thing of one visit, of the other, or of both. */
 type Compared = Partial<StillThere>;
@@ -82,7 +79,7 @@ function fateText({ before, after, moved, sigma }: Compared, units: Units): stri
     moved === undefined || sigma === undefined
       ? ''
       : `; ${lengthText(Math.abs(moved), units)} apart by the counters, ${
-          Math.abs(moved) <= DOUBTED_SIGMAS * sigma ? 'within their errors' : 'more than their errors explain'
+          Math.abs(moved) <= WITHIN_95 * sigma ? 'within their errors' : 'more than their errors explain'
         }`;
   return `${was === is ? (is === '' ? '' : `, ${is} as before`) : `, ${was || 'not said'} before, ${is || 'not said'} after`}${apart}`;
 }
