@@ -76,6 +76,10 @@ test('readings that cannot be are refused by name or kept with a warning', async
   await expect(
     screen.card.getByRole('button', { name: /^Reading A1 \(12\.1 ft\) is still in the riser/ }),
   ).toBeVisible();
+  // another place is thought of and given up: the riser is as it was typed
+  await screen.choose('Zeroed with the', 'Head in the pipe, at a known point');
+  await screen.choose('Zeroed with the', 'Head at the rim of the riser');
+  await expect(screen.field('Riser, rim to pipe')).toHaveValue(/^20\b/);
   await screen.fill('Riser, rim to pipe', 'deep');
   await expect(screen.card.getByText('“deep” is not a number that can be read.')).toBeVisible();
   const { site } = await downloadSite(screen);

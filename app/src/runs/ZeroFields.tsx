@@ -25,6 +25,7 @@ export function ZeroFields({ run, change }: Props) {
   const setZero = (next: Zero) => change('Change the zero', { zero: next });
   const setPlace = (place: Zero['at']) => {
     setSeeksPoint(place === 'point' && zero.at !== 'point');
+    if (place === zero.at) return; // a point was looked for and is not wanted any more
     const { counter } = zero;
     if (place === 'rim') {
       const riser = entry?.kind === 'cleanout' ? (entry.fields.riserDepth ?? 0) : 0;
