@@ -3,6 +3,7 @@ import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './fit.module.css';
 import { useFit } from './fitSession';
+import { noFitText } from './noFitText';
 
 type Tone = 'plain' | 'good' | 'bad';
 
@@ -14,7 +15,7 @@ export function FitStatus() {
   if (fit === null) {
     return (
       <p className={styles.status} role="status">
-        {failed ? 'What is known could not be weighed. The marks stand as drawn.' : 'Weighing what is known.'}
+        {noFitText({ busy, failed })}
       </p>
     );
   }
