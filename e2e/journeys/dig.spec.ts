@@ -154,6 +154,15 @@ test('a one-call ticket that ran out says so', async ({ page, hand }) => {
   await screen.card.getByLabel('Good until').fill('2020-01-02');
   await page.keyboard.press('Enter');
   await expect(screen.card).toContainText('The marks ran out on Jan 2, 2020.');
+  // a whole day that nobody called on, and part of one, are told apart and not kept
+  const called = screen.card.getByLabel('Called on');
+  await called.fill('1926-04-18');
+  await called.press('Enter');
+  await expect(called).toHaveAccessibleDescription(/^This is before 1950\./);
+  await called.fill('');
+  await called.pressSequentially('04');
+  await called.press('Enter');
+  await expect(called).toHaveAccessibleDescription(/^This is not a whole day\./);
   const { site } = await downloadSite(screen);
   expect(site.digging.oneCall).toEqual({ ticket: '26-0417', validUntil: '2020-01-02' });
 });

@@ -3,6 +3,7 @@ import controls from './controls.module.css';
 
 /** Nobody kept a camera's day before there were cameras in drains. */
 const EARLIEST = '1950-01-01';
+const LATEST = '9999-12-31';
 
 type Props = {
   readonly label: string;
@@ -15,15 +16,15 @@ type Props = {
 export function DateField({ label, value, onChange }: Props) {
   const id = useId();
   const [text, setText] = useState(value ?? '');
-  const [wrong, setWrong] = useState(false);
+  const [wrong, setWrong] = useState<string | null>(null);
   const [followed, setFollowed] = useState(value);
   if (followed !== value) {
     setFollowed(value);
     setText(value ?? '');
-    setWrong(false);
+    setWrong(null);
   }
   const take = (input: HTMLInputElement) => {
-    setWrong(!input.validity.valid);
+    setWrong(problemOf(input.validity));
     if (input.validity.valid && input.value !== (value ?? '')) onChange(input.value || undefined);
   };
   return (
@@ -36,19 +37,31 @@ export function DateField({ label, value, onChange }: Props) {
         className={controls.input}
         type="date"
         min={EARLIEST}
-        max="9999-12-31"
+        max={LATEST}
         value={text}
-        aria-invalid={wrong}
-        {...(wrong ? { 'data-invalid': true, 'aria-describedby': `${id}-error` } : {})}
+        aria-invalid={wrong !== null}
+        {...(wrong !== null ? { 'data-invalid': true, 'aria-describedby': `${id}-error` } : {})}
         onChange={(event) => setText(event.target.value)}
         onBlur={(event) => take(event.target)}
         onKeyDown={(event) => event.key === 'Enter' && take(event.currentTarget)}
       />
-      {wrong ? (
+      {wrong === null ? null : (
         <span id={`${id}-error`} className={controls.error}>
-          This is not a whole day. Type month, day and year.
+          {wrong}
         </span>
-      ) : null}
+      )}
     </div>
   );
+}
+
+/** Why what is typed is no day that can be kept; null where it is one. */
+function problemOf({ valid, rangeUnderflow, rangeOverflow }: ValidityState): string | null {
+  if (valid) return null;
+  if (rangeUnderflow) return `This is before ${yearOf(EARLIEST)}. Look at the year again.`;
+  if (rangeOverflow) return `This is after ${yearOf(LATEST)}. Look at the year again.`;
+  return 'This is not a whole day. Type month, day and year.';
+}
+
+function yearOf(date: string): string {
+  return date.slice(0, 4);
 }
