@@ -14,13 +14,14 @@ import {
 import { lineOfFitted } from './drawFitted';
 
 const site = straightSite({ runs: [pushed('A', [{ counter: 10 }, { counter: 20 }])] });
+const known = { measured: true, sigma: 0.1 };
 /** The pipe bent to the east, with a point in its middle that is not there as drawn. */
 const bent: FittedPath = {
   id: 'p',
   points: [
-    { vertex: 'a', after: null, at: { x: 0, y: 0 }, moved: 0 },
-    { vertex: null, after: { vertex: 'a', share: 0.5 }, at: { x: 0.5, y: 15 }, moved: 0.5 },
-    { vertex: 'b', after: null, at: { x: 0, y: 30 }, moved: 0 },
+    { ...known, vertex: 'a', added: null, at: { x: 0, y: 0 }, moved: 0 },
+    { ...known, vertex: null, added: { after: 'a', locates: ['l'] }, at: { x: 0.5, y: 15 }, moved: 0.5 },
+    { ...known, vertex: 'b', added: null, at: { x: 0, y: 30 }, moved: 0 },
   ],
 };
 const zone = zoneOf({});

@@ -107,7 +107,7 @@ describe('a locate that the lines were fitted to', () => {
   const fitted: Site = {
     ...site,
     fit: {
-      paths: [{ id: 'main', drawn: main, fitted: main }],
+      paths: [{ id: 'main', drawn: main, fitted: main, added: [] }],
       runs: [],
       counters: [],
       sigma0: null,

@@ -117,7 +117,12 @@ describe('readingsAlong', () => {
 
   it('takes zero, scale, entry leg and counts from a fit', () => {
     const run = push({ zero: { at: 'rim', counter: 1, riser: 2, sweepRadius: 0 } }, [5, 9]);
-    const correction = { zero: 1.5, scale: 2, entryLeg: 3, counters: new Map([['r2', 9.25]]) };
+    const correction = {
+      zero: 1.5,
+      scale: 2,
+      entryLeg: 3,
+      counters: new Map([['r2', { read: 9, counted: 9.25 }]]),
+    };
     const found = readingsAlong(run, { start: 0, correction }, []);
     // 2·(5 − 1.5) − 3 and 2·(9.25 − 1.5) − 3
     expect(found.map((r) => r.trace.along)).toEqual([4, 12.5]);

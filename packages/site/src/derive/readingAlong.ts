@@ -65,7 +65,8 @@ export function readingsAlong(
     before = reading;
     const total = reading.counter + shift;
     if (reading.newZero !== undefined) shift = total - reading.newZero;
-    const counted = correction?.counters.get(reading.id) ?? total;
+    const corrected = correction?.counters.get(reading.id);
+    const counted = corrected?.read === total ? corrected.counted : total;
     const cable = cableFromCounter({ reading: counted, zero, scale });
     const along = start + cable - leg + ahead;
     const trace: ReadingTrace = {

@@ -1,4 +1,5 @@
 import type { TakenFit } from '../document/fit';
+import { type IntegrityProblem, spotProblems } from '../document/integrity';
 import type { Path, PathVertex } from '../document/path';
 import type { Site } from '../document/site';
 
@@ -7,13 +8,13 @@ export type RunCorrection = {
   readonly scale: number;
   readonly zero: number;
   readonly entryLeg: number;
-  /** By reading: the corrected count. */
-  readonly counters: ReadonlyMap<string, number>;
+  /** By reading: the count that was read, and the corrected one. */
+  readonly counters: ReadonlyMap<string, { readonly read: number; readonly counted: number }>;
 };
 
 /**
- * The fit that was taken, if it still stands: the lines lie as it put them, and what was said of the runs is what it rests on. Null
- * without one, and after a change by hand to either.
+ * The fit that was taken, if it still stands: the lines lie as it put them, what was said of the runs is what it rests on, and the lines can
+ * be drawn as they were before it. Null without one, and after a change by hand.
  */
 export function standingFit(site: Site): TakenFit | null {
   const { fit } = site;
@@ -25,13 +26,16 @@ export function standingFit(site: Site): TakenFit | null {
     const run = runs.get(id);
     return run !== undefined && same(run.scale, from.scale) && same(run.zero, from.zero);
   });
-  return lines && said ? fit : null;
+  return lines && said && canBeDrawn(site, fit) ? fit : null;
 }
 
 /** The site with its lines as they were drawn before the fit that stands; the site itself without one. */
 export function siteAsDrawn(site: Site): Site {
   const fit = standingFit(site);
-  if (fit === null) return site;
+  return fit === null ? site : withDrawnLines(site, fit);
+}
+
+function withDrawnLines(site: Site, fit: TakenFit): Site {
   const drawn = new Map(fit.paths.map((p) => [p.id, p.drawn]));
   return {
     ...site,
@@ -42,10 +46,20 @@ export function siteAsDrawn(site: Site): Site {
   };
 }
 
+/** What the lines were drawn from is still there, and is not told from them. */
+function canBeDrawn(site: Site, fit: TakenFit): boolean {
+  const drawn = withDrawnLines(site, fit);
+  const fitted = new Set(fit.paths.map((p) => p.id));
+  const isFitted = ([list, index]: IntegrityProblem['path']) =>
+    list === 'paths' && fitted.has(drawn.paths[Number(index)]?.id ?? '');
+  // what else hangs on points that the fit added is freed when it is dropped
+  return spotProblems(drawn).every(({ code, path }) => code === 'unknown-point' && !isFitted(path));
+}
+
 /** What a standing fit made of each run, by id. */
 export function correctionsOf(fit: TakenFit | null): ReadonlyMap<string, RunCorrection> {
   if (fit === null) return new Map();
-  const counters = new Map(fit.counters.map((c) => [c.reading, c.counted]));
+  const counters = new Map(fit.counters.map((c) => [c.reading, c]));
   return new Map(fit.runs.map(({ id, scale, zero, entryLeg }) => [id, { scale, zero, entryLeg, counters }]));
 }
 

@@ -5,7 +5,7 @@ import { id, line } from './scalars';
 
 /** One piece of what a fit rests on: which observation, its deviation, how far off it came out, and its standardised residual. */
 export const fitEvidence = z.strictObject({
-  /** Names the observation: see `fit/observationId.ts`. */
+  /** Names the observation: see `fit/observationTag.ts`. */
   observation: line,
   sigma: z.number().positive(),
   residual: z.number(),
@@ -24,6 +24,8 @@ export const takenFit = z.strictObject({
         id,
         drawn: z.array(pathVertex).min(2).max(5000),
         fitted: z.array(pathVertex).min(2).max(5000),
+        /** Its new points, each with a locate that found the pipe there. */
+        added: z.array(z.strictObject({ vertex: id, locate: id })).max(5000),
       }),
     )
     .max(500),
@@ -40,8 +42,11 @@ export const takenFit = z.strictObject({
       }),
     )
     .max(500),
-  /** Readings whose count the fit corrected, in metres of the counter, counted as if it had never been set anew. */
-  counters: z.array(z.strictObject({ reading: id, counted: z.number() })).max(100_000),
+  /**
+   * Readings whose count the fit corrected: what was read and what it would have been, in metres of the counter, counted as if it had never
+   * been set anew. One that was read otherwise since counts as it was read.
+   */
+  counters: z.array(z.strictObject({ reading: id, read: z.number(), counted: z.number() })).max(100_000),
   /** Standard deviation of unit weight; null without redundancy. */
   sigma0: z.number().min(0).nullable(),
   /** Observations less unknowns. */

@@ -28,14 +28,13 @@ export type IntegrityProblem = {
 export function integrityProblems(site: Site): readonly IntegrityProblem[] {
   return [
     ...duplicateIds(site),
+    ...spotProblems(site),
     ...danglingRefs(site),
     ...danglingRuns(site),
     ...danglingReadings(site),
     ...danglingLengths(site),
     ...danglingDigs(site),
     ...stretchOrder(site),
-    ...circularSpots(site),
-    ...circularJoins(site),
   ];
 }
 
@@ -78,10 +77,19 @@ function* repeated(
   }
 }
 
-function* danglingRefs(site: Site): Generator<IntegrityProblem> {
-  const known = new Set(
+/** Points that are measured from nothing, and what is measured or drawn from itself. */
+export function spotProblems(site: Site): readonly IntegrityProblem[] {
+  return [...danglingSpots(site), ...circularSpots(site), ...circularJoins(site)];
+}
+
+function pointKeys(site: Site): ReadonlySet<string> {
+  return new Set(
     pointOwners(site).flatMap((owner) => owner.vertices.map((v) => refKey({ of: owner.id, at: v.id }))),
   );
+}
+
+function* danglingSpots(site: Site): Generator<IntegrityProblem> {
+  const known = pointKeys(site);
   const lists = [
     ...site.features.map((owner, i) => ({ owner, path: ['features', i] as const })),
     ...site.paths.map((owner, i) => ({ owner, path: ['paths', i] as const })),
@@ -97,6 +105,10 @@ function* danglingRefs(site: Site): Generator<IntegrityProblem> {
       }
     }
   }
+}
+
+function* danglingRefs(site: Site): Generator<IntegrityProblem> {
+  const known = pointKeys(site);
   for (const { ref, path } of [
     ...refsInFrame(site.frame),
     ...refsInUnderlays(site.underlays),

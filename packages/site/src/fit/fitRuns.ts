@@ -10,6 +10,7 @@ import type { Net } from './net';
 import { observationName } from './observationTag';
 import { netReading } from './readingPlace';
 import type { FitObservation, FitStatus, FittedMark, FittedRun, RunsFit } from './runsFit';
+import { sigmaAsDrawn } from './sigmaAsDrawn';
 import { hasEvidence, isSolved, type SolvedRuns, solveAsDrawn, solveWithEvidence } from './solveRuns';
 import type { Tagged } from './tagged';
 import { tagOfName } from './tagOfName';
@@ -42,7 +43,7 @@ export function fitRuns(site: Site, derived: Derived, { shouldStop }: FitOptions
   const status = statusOf(result, checked);
   const solved = isSolved(result) ? result : null;
   const good = solved !== null && status === 'fitted' ? solved : null;
-  const paths = good === null ? [] : fittedPaths(net, good.estimates);
+  const paths = good === null ? [] : fittedPaths(net, good.estimates, sigmaAsDrawn(asDrawn));
   const marks = new Map<string, FittedMark>();
   let pending = good === null ? 0 : furthestMove(paths, derived);
   for (const {
@@ -83,7 +84,12 @@ export function fitRuns(site: Site, derived: Derived, { shouldStop }: FitOptions
           },
     iterations: result.iterations,
     counters: new Map(
-      good === null ? [] : [...net.counters].map(([id, at]) => [id, good.estimates[at] ?? 0]),
+      good === null
+        ? []
+        : [...net.counters].map(([id, at]) => [
+            id,
+            { read: net.start[at] ?? 0, counted: good.estimates[at] ?? 0 },
+          ]),
     ),
     taken,
     pending: pending > SAME_M ? pending : 0,

@@ -2,6 +2,7 @@ import { distance, interpolate, stationOf } from '@footmark/geometry';
 import type { Derived } from '../derive/derive';
 import type { Net } from './net';
 import { nodeOfRef } from './nodeOfRef';
+import type { LegPlace } from './placed';
 import type { FittedPath } from './runsFit';
 import { legOf } from './stray';
 
@@ -9,8 +10,15 @@ import { legOf } from './stray';
 const LEAST_STRAY_M = 0.01;
 const CLEAR_OF_POINTS_M = 0.15;
 
-/** The pipes of the net as a solution has them, with new points where a locate found the pipe off its leg. */
-export function fittedPaths(net: Net, x: Float64Array): readonly FittedPath[] {
+/**
+ * The pipes of the net as a solution has them, with new points where a locate found the pipe off its leg. `sigmaBefore`: how sure a place
+ * was without the evidence (m).
+ */
+export function fittedPaths(
+  net: Net,
+  x: Float64Array,
+  sigmaBefore: (at: LegPlace) => number,
+): readonly FittedPath[] {
   return net.paths.flatMap((id) => {
     const on = net.derived.paths.get(id);
     if (on === undefined) return [];
@@ -18,7 +26,15 @@ export function fittedPaths(net: Net, x: Float64Array): readonly FittedPath[] {
       const node = nodeOfRef(net, { of: id, at: v.id });
       const drawn = on.points[i] ?? { x: 0, y: 0 };
       const at = node === null ? drawn : { x: x[2 * node] ?? 0, y: x[2 * node + 1] ?? 0 };
-      return { vertex: v.id, after: null, at, moved: distance(at, drawn) };
+      const last = i === on.points.length - 1;
+      return {
+        vertex: v.id,
+        added: null,
+        at,
+        measured: on.measured[i] ?? false,
+        sigma: sigmaBefore({ path: id, leg: last ? i - 1 : i, share: last ? 1 : 0 }),
+        moved: distance(at, drawn),
+      };
     });
     const points: FittedPath['points'][number][] = [];
     for (const [i, corner] of corners.entries()) {
@@ -38,8 +54,10 @@ export function fittedPaths(net: Net, x: Float64Array): readonly FittedPath[] {
         const drawn = interpolate(leg.from, leg.to, stray.share);
         points.push({
           vertex: null,
-          after: { vertex: corner.vertex, share: stray.share },
+          added: { after: corner.vertex, locates: stray.locates },
           at,
+          measured: true,
+          sigma: sigmaBefore(stray),
           moved: distance(at, drawn),
         });
       }

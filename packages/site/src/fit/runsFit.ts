@@ -71,13 +71,19 @@ export type FittedPath = {
   readonly id: string;
   readonly points: readonly {
     readonly vertex: string | null;
-    /** Of the leg that a new point divides: the vertex before it, and its share of that leg. */
-    readonly after: { readonly vertex: string; readonly share: number } | null;
+    /** Of a new point: the vertex before it, and the features that located the pipe there. */
+    readonly added: { readonly after: string; readonly locates: readonly string[] } | null;
     readonly at: Point;
+    /** It was measured; else it was put down by eye. */
+    readonly measured: boolean;
+    /** How sure its place was before the evidence (m, standard deviation of the worse axis). */
+    readonly sigma: number;
     /** From where it was drawn (m). */
     readonly moved: number;
   }[];
 };
+
+export type CorrectedCount = { readonly read: number; readonly counted: number };
 
 /**
  * `no-evidence`: nothing but the drawing and the counters, so nothing to fit; `fitted`; `not-converged`: the observations contradict
@@ -106,8 +112,8 @@ export type RunsFit = {
   /** The misfit of it all against what the standard deviations lead to expect; null without redundancy. */
   readonly test: { readonly statistic: number; readonly upper: number; readonly passed: boolean } | null;
   readonly iterations: number;
-  /** Counts that the fit corrected (m, counted as if never set anew), by reading. */
-  readonly counters: ReadonlyMap<string, number>;
+  /** Counts that the fit corrected (m, counted as if never set anew), by reading: what was read, and what it would have been. */
+  readonly counters: ReadonlyMap<string, CorrectedCount>;
   /** The fit that was taken stands: the lines are shown as it put them. */
   readonly taken: boolean;
   /** Longest way (m) that any point of a pipe or any mark would still move, were the fit taken; 0 when all is as fitted. */

@@ -1,3 +1,4 @@
+import { derive } from '../derive/derive';
 import type { PipeLevel } from '../document/path';
 import type { ReadingRef } from '../document/readingRef';
 import type { Reading, Run } from '../document/run';
@@ -16,7 +17,9 @@ import {
   sortReadings,
 } from '../edits/runEdits';
 import { setAside, setSigma } from '../edits/siteEdits';
+import { dropFit, takeFit } from '../edits/takeFit';
 import { addVisit, changeVisit, removeVisit } from '../edits/visitEdits';
+import { fitRuns } from '../fit/fitRuns';
 import { actionIds, runEndIds, severityIds, visitPurposeIds } from '../kinds/readingWords';
 import { sigmaNames } from '../rules/sigmas';
 import type { Dice } from './dice';
@@ -149,6 +152,11 @@ export const evidenceEdits: Readonly<Record<string, (dice: Dice) => Site | null>
       name: d.pick(sigmaNames),
       value: d.chance(0.3) ? undefined : d.upTo(0.5, 1000),
     }),
+  takeFit: (d) => {
+    const fit = fitRuns(d.site, derive(d.site));
+    return fit === null || fit.status !== 'fitted' ? null : takeFit(d.site, { fit, places: d.places });
+  },
+  dropFit: (d) => dropFit(d.site, { places: d.places }),
   setAside: (d) => setAside(d.site, { observation: d.pick(['locate/f35', 'pair/p']), aside: d.chance(0.6) }),
 };
 

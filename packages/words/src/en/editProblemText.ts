@@ -100,6 +100,7 @@ const lists: Readonly<Record<string, string>> = {
   evidence: 'observations of a fit',
   drawn: 'points in one line or outline',
   fitted: 'points in one line or outline',
+  added: 'points in one line or outline',
   stemDiameters: 'stems',
 };
 
