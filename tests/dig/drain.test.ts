@@ -151,6 +151,17 @@ describe('cleanouts along a drain', () => {
       ).codes,
     ).toContain('cleanout-at-head');
   });
+
+  // UPC 707.4 (2012): a cleanout at the upper terminal, whatever stands there
+  it('is one at the upper end by the UPC, also with a stack there', () => {
+    const stack = thing('s', 'stack', [spot(0, 0)]);
+    const places = [
+      [0, 0],
+      [50, 0],
+    ] as const;
+    expect(drain(places, { ...upc, features: [stack] }).codes).toContain('cleanout-at-head');
+    expect(drain(places, { ...ipc, features: [stack] }).codes).not.toContain('cleanout-at-head');
+  });
 });
 
 describe('fittings', () => {
@@ -188,6 +199,52 @@ describe('fall', () => {
     );
     expect(check.fall.required / INCH_M).toBeCloseTo(inches, 9);
     expect(check.fall.available).toBeNull();
+  });
+
+  // UPC 708.1 (2015): 1/4 in per foot; 1/8 only once approved, for 3 in and larger (4 in and larger in earlier editions, from memory)
+  const approved = (rule: 'fallMiddle' | 'fallMiddleFrom', value: number) =>
+    ({ rule, value, who: 'code officer', why: 'the street sewer lies high' }) as const;
+  const eighth = approved('fallMiddle', 1 / 96);
+  it.each([
+    [2, [], 12.5],
+    [4, [], 12.5],
+    [8, [], 12.5],
+    [2, [eighth], 12.5],
+    [3, [eighth], 6.25],
+    [3, [eighth, approved('fallMiddleFrom', 4 * INCH_M)], 12.5],
+    [4, [eighth, approved('fallMiddleFrom', 4 * INCH_M)], 6.25],
+  ])('of 50 ft of %d in by the UPC, with %o changed, is asked to be %d in', (size, changed, inches) => {
+    const { check } = drain(
+      [
+        [0, 0],
+        [50, 0],
+      ],
+      { stretches: [{ ...four, diameter: size * INCH_M }], rules: { set: 'us-upc', changed } },
+    );
+    expect(check.fall.required / INCH_M).toBeCloseTo(inches, 9);
+  });
+
+  it('of 4 in at 3/16 in per foot is enough by the IPC and too flat by the UPC', () => {
+    const invert = (level: number): Levels => ({
+      level: { is: 'invert', level: level * INCH_M, sigma: 1e-6 },
+    });
+    const { fall } = drain(
+      [
+        [0, 0, invert(100)],
+        [50, 0, invert(100 - (50 * 3) / 16)],
+      ],
+      upc,
+    ).check;
+    expect([fall.available?.verdict, fall.slopes[0]?.verdict]).toEqual(['too-flat', 'too-flat']);
+    expect(fall.slopes[0]?.least).toMatchObject({ name: 'fallMiddle', row: { title: 'UPC' } });
+    const there = drain(
+      [
+        [0, 0, invert(100)],
+        [50, 0, invert(100 - (50 * 3) / 16)],
+      ],
+      ipc,
+    ).check.fall;
+    expect([there.available?.verdict, there.slopes[0]?.verdict]).toEqual(['enough', 'enough']);
   });
 
   it('that is there is held against it, size by size', () => {

@@ -1,4 +1,4 @@
-import { lengthInputText, parseLength, type Rule } from '@footmark/site';
+import { formatSlope, lengthInputText, parseLength, parseSlope, type Rule } from '@footmark/site';
 import { MeasureField } from '../controls/MeasureField';
 import { useSite } from '../session/siteSession';
 
@@ -12,20 +12,28 @@ const DEGREE = Math.PI / 180;
 /** Decimals in which a plain number or an angle is shown: more is rounding. */
 const DECIMALS = 3;
 
-/** The value of a rule in its own unit: a length, degrees, or a plain number. */
+/** The value of a rule in its own unit: a length, degrees, a slope, or a plain number. */
 export function RuleField({ label, rule, onChange }: Props) {
   const { units } = useSite();
   const { unit } = rule.row;
   const scale = unit === 'rad' ? DEGREE : 1;
-  const length = unit === 'm';
-  const print = (value: number) =>
-    length ? lengthInputText(value, units.length) : String(Number((value / scale).toFixed(DECIMALS)));
+  const slopeStyle = units.length === 'm' ? 'percent' : 'in/ft';
+  const print = (value: number) => {
+    if (unit === 'm') return lengthInputText(value, units.length);
+    if (unit === 'fall') return formatSlope(value, slopeStyle, { plain: true });
+    return String(Number((value / scale).toFixed(DECIMALS)));
+  };
+  const parse = (text: string) => {
+    if (unit === 'm') return parseLength(text, units.length);
+    if (unit === 'fall') return parseSlope(text, { defaultStyle: slopeStyle });
+    return parseNumber(text, scale);
+  };
   return (
     <MeasureField
       label={unit === 'rad' ? `${label}, degrees` : label}
       value={rule.changed?.value}
       placeholder={print(rule.row.value)}
-      parse={(text) => (length ? parseLength(text, units.length) : parseNumber(text, scale))}
+      parse={parse}
       print={print}
       onChange={onChange}
     />

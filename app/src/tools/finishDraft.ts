@@ -9,6 +9,7 @@ import {
   insertVertex,
   isPath,
   type LegSpot,
+  leastFall,
   letters,
   type Path,
   type PathVertex,
@@ -62,6 +63,7 @@ export function finishPath(site: Site, tool: DrawTool, id: string, name: string,
   });
   const vertices: PathVertex[] = spots.map((spot, i) => ({ id: vertexId(i), spot }));
   const like = site.paths[0];
+  const diameter = like?.stretches[0]?.diameter ?? settings.drainDiameter.value;
   const path: Path = {
     id,
     name,
@@ -72,8 +74,8 @@ export function finishPath(site: Site, tool: DrawTool, id: string, name: string,
       {
         from: 0,
         material: like?.stretches[0]?.material ?? 'unknown',
-        diameter: like?.stretches[0]?.diameter ?? settings.drainDiameter.value,
-        slope: like?.stretches[0]?.slope ?? settings.drainSlope.value,
+        diameter,
+        slope: like?.stretches[0]?.slope ?? leastFall(site, diameter).value,
       },
     ],
   };

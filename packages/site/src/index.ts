@@ -234,7 +234,8 @@ export {
   type VisitPurpose,
   visitPurposeIds,
 } from './kinds/readingWords';
-export { drainSlopes, leastDrainSlope } from './rules/drainSlopes';
+
+export { leastFall } from './rules/leastFall';
 export { profileRules, wallShares } from './rules/profileRules';
 export { type Rule, ruleOf, ruleValue, treeRuleOf } from './rules/ruleOf';
 export {

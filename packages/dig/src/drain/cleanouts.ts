@@ -62,7 +62,7 @@ export function cleanoutsAsked(
   // a path that another flows into goes on from there
   const head = derived.paths.has(on.tiedTo[0] ?? '')
     ? []
-    : [ask(0, 'head', null, at(0) ?? nearest(openings, 0, ruleValue(site, 'cleanoutStack')))];
+    : [ask(0, 'head', null, at(0) ?? stackNear(site, openings))];
   const bySingle = singleTurns(site, turns).map((t) => ask(t.station, 'turn', t.turn, at(t.station)));
   const bySum = summedTurns(site, turns, ways, at).map(({ station, turn }) =>
     ask(station, 'turns', turn, at(station)),
@@ -72,6 +72,12 @@ export function cleanoutsAsked(
     ask(station, 'spacing', null, at(station)),
   );
   return [...head, ...bySingle, ...bySum, ...bySpacing].sort((a, b) => a.station - b.station);
+}
+
+/** What serves the upper end by the rule about stacks, which may know of none. */
+function stackNear(site: Site, openings: readonly Opening[]): Opening | null {
+  const within = ruleValue(site, 'cleanoutStack');
+  return within > 0 ? nearest(openings, 0, within) : null;
 }
 
 function nearest(openings: readonly Opening[], station: number, within: number): Opening | null {

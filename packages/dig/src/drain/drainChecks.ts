@@ -32,7 +32,7 @@ function drainCheck(site: Site, derived: Derived, on: DerivedPath, profile: Path
     state: on.path.state,
     length: on.length,
     developed: on.profile.total,
-    fall: fallCheck(on, profile),
+    fall: fallCheck(site, on, profile),
     cover: coverCheck(site, on, profile),
     tap: tapDepth(site, derived, on, profile),
     cleanouts: cleanoutsAsked(site, derived, on, turns),

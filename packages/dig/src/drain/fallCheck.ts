@@ -1,9 +1,10 @@
 import {
   type DerivedPath,
-  leastDrainSlope,
+  leastFall,
   type PathProfile,
   type ProfileSlope,
-  type SettingRow,
+  type Rule,
+  type Site,
   type SlopeVerdict,
   slopeVerdict,
 } from '@footmark/site';
@@ -13,7 +14,7 @@ export type FallAsked = {
   readonly from: number;
   readonly to: number;
   readonly diameter: number;
-  readonly least: SettingRow;
+  readonly least: Rule;
   readonly fall: number;
 };
 
@@ -38,12 +39,12 @@ export type FallCheck = {
 };
 
 /** What a path has to fall by the sizes of its stretches, against what its levels say. */
-export function fallCheck({ path, length }: DerivedPath, profile: PathProfile): FallCheck {
+export function fallCheck(site: Site, { path, length }: DerivedPath, profile: PathProfile): FallCheck {
   const { stretches } = path;
   const asked = stretches.flatMap(({ from, diameter }, i): FallAsked[] => {
     const to = Math.min(length, stretches[i + 1]?.from ?? length);
     if (to <= from) return [];
-    const least = leastDrainSlope(diameter);
+    const least = leastFall(site, diameter);
     return [{ from, to, diameter, least, fall: least.value * (to - from) }];
   });
   return {

@@ -1,6 +1,7 @@
 import type { Stretch } from '../document/path';
-import { leastDrainSlope } from '../rules/drainSlopes';
-import type { SettingRow } from '../rules/settings';
+import type { SiteRules } from '../document/siteRules';
+import { leastFall } from '../rules/leastFall';
+import type { Rule } from '../rules/ruleOf';
 import { heightBetween, type ProfileDrop, type ProfilePoint } from './profilePoints';
 
 /**
@@ -16,7 +17,7 @@ export type ProfileSlope = {
   readonly slope: number;
   readonly sigma: number;
   /** The least that is asked for of the sizes between. */
-  readonly least: SettingRow;
+  readonly least: Rule;
   readonly verdict: SlopeVerdict;
 };
 
@@ -26,26 +27,30 @@ export const WITHIN_95 = 1.96;
 /** Slopes that differ by less than this are the same: rounding, not a measurement. */
 const SAME_SLOPE = 1e-9;
 
+type Ruled = { readonly rules: SiteRules };
+
 /** The slopes between neighbours, then, of three and more, from the first to the last. */
 export function profileSlopes(
+  site: Ruled,
   points: readonly ProfilePoint[],
   drops: readonly ProfileDrop[],
   stretches: readonly Stretch[],
 ): { readonly slopes: readonly ProfileSlope[]; readonly whole: ProfileSlope | null } {
   const slopes = points.slice(1).flatMap((b, i) => {
     const a = points[i];
-    return a === undefined ? [] : [slopeBetween(a, b, drops, stretches)];
+    return a === undefined ? [] : [slopeBetween(site, a, b, drops, stretches)];
   });
   const [first, last] = [points[0], points.at(-1)];
   const whole =
     first === undefined || last === undefined || slopes.length < 2
       ? (slopes[0] ?? null)
-      : slopeBetween(first, last, drops, stretches);
+      : slopeBetween(site, first, last, drops, stretches);
   return { slopes, whole };
 }
 
 /** σ of a slope between two independent levels: √(σ₁² + σ₂²) over the plan distance. */
 function slopeBetween(
+  site: Ruled,
   a: ProfilePoint,
   b: ProfilePoint,
   drops: readonly ProfileDrop[],
@@ -54,7 +59,7 @@ function slopeBetween(
   const plan = b.station - a.station;
   const fall = a.invert - b.invert - heightBetween(drops, a.station, b.station);
   const [slope, sigma] = [fall / plan, Math.hypot(a.sigma, b.sigma) / plan];
-  const least = strictest(stretches, a.station, b.station);
+  const least = strictest(site, stretches, a.station, b.station);
   return {
     from: a.station,
     to: b.station,
@@ -72,10 +77,10 @@ export function slopeVerdict(slope: number, sigma: number, least: number): Slope
   return slope - reach >= least - SAME_SLOPE ? 'enough' : 'cannot-tell';
 }
 
-function strictest(stretches: readonly Stretch[], from: number, to: number): SettingRow {
+function strictest(site: Ruled, stretches: readonly Stretch[], from: number, to: number): Rule {
   const between = stretches.filter(
     (s, i) => s.from < to && (i + 1 >= stretches.length || (stretches[i + 1]?.from ?? 0) > from),
   );
-  const rows = between.map((s) => leastDrainSlope(s.diameter));
-  return rows.reduce((a, b) => (b.value > a.value ? b : a), rows[0] ?? leastDrainSlope(0));
+  const rules = between.map((s) => leastFall(site, s.diameter));
+  return rules.reduce((a, b) => (b.value > a.value ? b : a), rules[0] ?? leastFall(site, 0));
 }

@@ -47,6 +47,7 @@ export function deriveProfiles(setting: Setting): {
     const main = on.joins === null || begun.has(on.joins.path) ? undefined : paths.get(on.joins.path);
     if (main !== undefined) profileOf(main);
     const profile = profileFrom(
+      site,
       on,
       [...soundingsOf(on, locates, setting), ...ofJoin(on, profiles)],
       groundLine(on, levelled, buildings, sigma),
@@ -60,6 +61,7 @@ export function deriveProfiles(setting: Setting): {
 }
 
 function profileFrom(
+  site: Site,
   on: DerivedPath,
   soundings: readonly Sounding[],
   ground: GroundLine,
@@ -91,7 +93,7 @@ function profileFrom(
     line: withSags(straight, sags),
     sags,
     unused: soundings.filter((s) => 'depth' in s && !used.has(s)),
-    ...(below ? { slopes: [], whole: null } : profileSlopes(firm, drops, stretches)),
+    ...(below ? { slopes: [], whole: null } : profileSlopes(site, firm, drops, stretches)),
   };
 }
 

@@ -7,17 +7,43 @@ const ipc = (clause: string, basis: SettingRow['basis']) =>
   ({ title: 'IPC', edition: '2018', clause, basis }) as const;
 const irc = (clause: string) =>
   ({ title: 'IRC', edition: '2012', clause: `Table P3005.1, ${clause}`, basis: 'read' }) as const;
+const slopes = (clause: string) =>
+  ({
+    title: 'IRC and IPC',
+    edition: 'IRC 2006; IPC as adopted by Chicago, 18-29-704.1',
+    clause: `P3005.3 and Table 704.1, ${clause}`,
+    basis: 'read',
+  }) as const;
+const ipcByChicago = (clause: string) =>
+  ({
+    title: 'IPC',
+    edition: 'as adopted by Chicago, 18-29-704.1',
+    clause: `Table 704.1, ${clause}`,
+    basis: 'read',
+  }) as const;
+const upc = (clause: string) => ({ title: 'UPC', edition: '2012', clause, basis: 'read' }) as const;
+const upcSlopes = (clause: string) =>
+  ({ title: 'UPC', edition: '2015', clause: `708.1, ${clause}`, basis: 'read' }) as const;
 
-/**
- * What a drain itself must be like, by the code that the site's rule set follows. Least slopes by size: `drainSlopes`.
- */
+/** What a drain itself must be like, by the code that the site's rule set follows. */
 export const drainRules = {
+  /** Least fall over run: of drains that are smaller than `fallMiddleFrom`. */
+  fallSmall: { value: 1 / 48, unit: 'fall', ...slopes('1/4 inch per foot for 2 1/2 inches and less') },
+  /** Of drains from here on to `fallLargeFrom`. Sizes are nominal. */
+  fallMiddle: { value: 1 / 96, unit: 'fall', ...slopes('1/8 inch per foot for 3 to 6 inches') },
+  fallMiddleFrom: { value: 3 * INCH_M, unit: 'm', ...slopes('3 inches and more') },
+  fallLarge: {
+    value: 1 / 192,
+    unit: 'fall',
+    ...ipcByChicago('1/16 inch per foot for 8 inches and more'),
+  },
+  fallLargeFrom: { value: 8 * INCH_M, unit: 'm', ...ipcByChicago('8 inches and more') },
   /** A code leaves this blank for the adopting body: set it to what the local one says. */
   leastCover: {
     value: 1 * FOOT_M,
     unit: 'm',
     title: 'UPC',
-    edition: '2012',
+    edition: '',
     clause: '718.3, not less than 1 ft below the surface',
     basis: 'read',
   },
@@ -46,11 +72,14 @@ export const drainRules = {
   },
   /** Sum of turns after which another is asked; 0: turns are not summed. */
   cleanoutTurnSum: { value: 0, unit: 'rad', ...ipc('708.1.4, turns are not summed', 'read') },
-  /** A stack this near along the pipe to its upper end serves as the cleanout there, if it has one. */
+  /** A stack this near along the pipe to its upper end serves as the cleanout there, if it has one; 0: none does. */
   cleanoutStack: {
     value: 10 * FOOT_M,
     unit: 'm',
-    ...ipc('708.1.3, none near the junction where one on a stack of 3 in or more lies within 10 ft', 'read'),
+    title: 'IPC',
+    edition: 'before 2015',
+    clause: '708.3.5, none near the junction where one on a stack of 3 in or more lies within 10 ft',
+    basis: 'read',
   },
   /** A cleanout this near along the pipe stands at the place that asks for one. */
   cleanoutBeside: {
@@ -78,29 +107,29 @@ export const drainRules = {
 
 /** Where the uniform code of the western states says otherwise. */
 export const drainRulesUpc = {
-  cleanoutSpacing: {
-    value: 100 * FOOT_M,
+  fallSmall: { value: 1 / 48, unit: 'fall', ...upcSlopes('1/4 inch per foot') },
+  fallMiddle: {
+    value: 1 / 48,
+    unit: 'fall',
+    ...upcSlopes('1/4 inch per foot; 1/8 only where that is impractical and the authority approves it first'),
+  },
+  fallMiddleFrom: {
+    value: 3 * INCH_M,
     unit: 'm',
-    title: 'UPC',
-    edition: '2012',
-    clause: '707.4 and 719.1, each 100 ft or fraction',
-    basis: 'read',
+    ...upcSlopes('sizes for which less may be approved; 4 inches and larger in earlier editions'),
   },
-  cleanoutTurn: {
-    value: Math.PI,
-    unit: 'rad',
-    title: 'UPC',
-    edition: '2012',
-    clause: '707.4, single turns are not asked about',
-    basis: 'read',
+  fallLarge: {
+    value: 1 / 48,
+    unit: 'fall',
+    ...upcSlopes('1/4 inch per foot; 1/8 only where that is impractical and the authority approves it first'),
   },
-  cleanoutTurnGroup: { value: 0, unit: 'm', title: 'UPC', edition: '2012', clause: '707.4', basis: 'read' },
+  cleanoutSpacing: { value: 100 * FOOT_M, unit: 'm', ...upc('707.4, each 100 ft or fraction') },
+  cleanoutTurn: { value: Math.PI, unit: 'rad', ...upc('707.4, single turns are not asked about') },
+  cleanoutTurnGroup: { value: 0, unit: 'm', ...upc('707.4') },
   cleanoutTurnSum: {
     value: 135 * DEGREE,
     unit: 'rad',
-    title: 'UPC',
-    edition: '2012',
-    clause: '707.4, an additional one for each aggregate change of more than 135 degrees',
-    basis: 'read',
+    ...upc('707.4, an additional one for each aggregate change of more than 135 degrees'),
   },
+  cleanoutStack: { value: 0, unit: 'm', ...upc('707.4, a cleanout at the upper terminal') },
 } as const satisfies Partial<Record<keyof typeof drainRules, SettingRow>>;

@@ -6,7 +6,7 @@ const practice = { title: 'common practice, no source', edition: '', clause: '',
 const ipc = (clause: string, basis: SettingRow['basis']) =>
   ({ title: 'IPC', edition: '2012', clause, basis }) as const;
 const upc = (clause: string, basis: SettingRow['basis']) =>
-  ({ title: 'UPC', edition: '2012', clause, basis }) as const;
+  ({ title: 'UPC', edition: '', clause, basis }) as const;
 
 /** How far a sewer and a dig keep from other things, edge to edge. */
 export const separationRules = {

@@ -1,10 +1,10 @@
 /** Whether a value was read in its source, computed from it, remembered, or is a custom of the trade. */
 export type Basis = 'read' | 'computed' | 'memory' | 'practice';
 
-/** A limit or default with the place that it comes from. `value` in SI: metres, radians, or a plain number. */
+/** A limit or default with the place that it comes from. `value` in SI: metres, radians, a pipe's fall over its run, or a plain number. */
 export type SettingRow = {
   readonly value: number;
-  readonly unit: 'm' | 'rad' | '1';
+  readonly unit: 'm' | 'rad' | 'fall' | '1';
   readonly title: string;
   readonly edition: string;
   readonly clause: string;
@@ -34,14 +34,6 @@ export const settings = {
   northSigma: { value: Math.PI / 180, unit: 'rad', ...practice },
   /** Control points further than this from the middle of them all belong to no yard. */
   controlReach: { value: 50_000, unit: 'm', ...practice },
-  drainSlope: {
-    value: 1 / 96,
-    unit: '1',
-    title: 'IRC',
-    edition: '2006',
-    clause: 'P3005.3, 1/8 unit per foot for 3 inches and more',
-    basis: 'read',
-  },
   drainDiameter: { value: 4 * 0.0254, unit: 'm', ...practice },
   bendRadius: {
     value: 9 * 0.0254,
