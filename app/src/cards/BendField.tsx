@@ -1,9 +1,9 @@
+import { parseBend } from '@footmark/site';
 import { angleText } from '@footmark/words';
 import { useState } from 'react';
 import { Choice } from '../controls/Choice';
 import { MeasureField } from '../controls/MeasureField';
 import styles from './cards.module.css';
-import { parseBend } from './parseBend';
 
 /** Turns of the bends that drains are made of: 1/16, 1/8, 1/6 and 1/4 of a circle (lists of ASTM A74). */
 const BENDS_DEG = [22.5, 45, 60, 90] as const;

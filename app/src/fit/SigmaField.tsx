@@ -1,8 +1,8 @@
+import { parseNumber } from '@footmark/site';
 import { sureText } from '@footmark/words';
 import { MeasureField } from '../controls/MeasureField';
 import { LengthField } from '../controls/unitFields';
 import { useSite } from '../session/siteSession';
-import { parseNumber } from './parseNumber';
 
 type Props = {
   readonly label: string;
@@ -40,7 +40,7 @@ function NumberField({ usual, per, mark, ...rest }: NumberProps) {
       {...rest}
       placeholder={print(usual)}
       print={print}
-      parse={(text) => parseNumber(text, mark.trim(), per)}
+      parse={(text) => parseNumber(text, { mark: mark.trim(), per, aboveZero: true })}
     />
   );
 }

@@ -1,4 +1,11 @@
-import { formatSlope, lengthInputText, parseLength, parseSlope, type Rule } from '@footmark/site';
+import {
+  formatSlope,
+  lengthInputText,
+  parseLength,
+  parseNumber,
+  parseSlope,
+  type Rule,
+} from '@footmark/site';
 import { MeasureField } from '../controls/MeasureField';
 import { useSite } from '../session/siteSession';
 
@@ -26,7 +33,7 @@ export function RuleField({ label, rule, onChange }: Props) {
   const parse = (text: string) => {
     if (unit === 'm') return parseLength(text, units.length);
     if (unit === 'fall') return parseSlope(text, { defaultStyle: slopeStyle });
-    return parseNumber(text, scale);
+    return parseNumber(text, unit === 'rad' ? { mark: '°', per: DEGREE } : {});
   };
   return (
     <MeasureField
@@ -38,11 +45,4 @@ export function RuleField({ label, rule, onChange }: Props) {
       onChange={onChange}
     />
   );
-}
-
-function parseNumber(text: string, scale: number) {
-  const value = Number(text.trim().replace(',', '.'));
-  return text.trim() !== '' && Number.isFinite(value) && value >= 0
-    ? ({ ok: true, value: value * scale } as const)
-    : ({ ok: false, code: 'not-a-number', values: { text } } as const);
 }

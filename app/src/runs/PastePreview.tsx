@@ -1,4 +1,4 @@
-import { formatClock, type Reading, type Run } from '@footmark/site';
+import { formatClock, formatVideoTime, type Reading, type Run } from '@footmark/site';
 import { counterText } from '@footmark/words';
 import { useState } from 'react';
 import cards from '../cards/cards.module.css';
@@ -8,7 +8,6 @@ import { words } from '../words';
 import type { PastedLine, PastedReading } from './pastedTable';
 import styles from './runs.module.css';
 import { useMoreInSight } from './useMoreInSight';
-import { videoTimeText } from './videoTime';
 
 type Props = {
   readonly run: Run;
@@ -85,7 +84,7 @@ function seenText({ seen, clock }: Reading): string {
 function saidText({ passed, note, videoAt }: Reading): string {
   return [
     ...(passed ? [] : ['could not pass']),
-    ...(videoAt === undefined ? [] : [`at ${videoTimeText(videoAt)}`]),
+    ...(videoAt === undefined ? [] : [`at ${formatVideoTime(videoAt)}`]),
     ...(note === '' ? [] : [note]),
   ].join(', ');
 }

@@ -1,6 +1,9 @@
 import {
   type ActionWord,
   actionIds,
+  formatVideoTime,
+  parseNumber,
+  parseVideoTime,
   type Reading,
   type ReadingFacts,
   type SeverityWord,
@@ -15,8 +18,6 @@ import { PhotoField } from '../pictures/PhotoField';
 import { words } from '../words';
 import { CounterField } from './CounterField';
 import styles from './runs.module.css';
-import { parseShare, shareText } from './share';
-import { parseVideoTime, videoTimeText } from './videoTime';
 
 type Props = {
   readonly facts: ReadingFacts & Pick<Reading, 'seen'>;
@@ -59,7 +60,7 @@ export function ReadingDetails({ facts, onChange, counter }: Props) {
           label="Time in the video"
           value={facts.videoAt}
           parse={parseVideoTime}
-          print={videoTimeText}
+          print={formatVideoTime}
           placeholder="12:34"
           onChange={(videoAt) => onChange({ videoAt })}
         />
@@ -67,8 +68,8 @@ export function ReadingDetails({ facts, onChange, counter }: Props) {
           <MeasureField
             label="Water, share of the pipe"
             value={facts.water}
-            parse={parseShare}
-            print={shareText}
+            parse={(text) => parseNumber(text, { mark: '%', per: 1 / 100, most: 1 })}
+            print={(share) => `${Number((100 * share).toFixed(1))} %`}
             placeholder="30 %"
             onChange={(water) => onChange({ water })}
           />

@@ -1,4 +1,4 @@
-import { type CounterScale, factorOf, type Parsed, type Run } from '@footmark/site';
+import { type CounterScale, factorOf, parseNumber, type Run } from '@footmark/site';
 import { useState } from 'react';
 import cards from '../cards/cards.module.css';
 import { MeasureField } from '../controls/MeasureField';
@@ -54,7 +54,7 @@ export function ScaleFields({ run, change }: Props) {
           label="Counter scale"
           value={factorOf(scale)}
           required
-          parse={parseFactor}
+          parse={(text) => parseNumber(text, { aboveZero: true })}
           print={String}
           hint="True length for each counted length; 1 unless checked."
           onChange={(factor) => factor !== undefined && setScale({ by: 'said', factor })}
@@ -101,11 +101,4 @@ function Factor({ factor }: { readonly factor: number }) {
       {doubted ? ' That is far from 1: check both lengths and their units.' : ''}
     </p>
   );
-}
-
-function parseFactor(text: string): Parsed {
-  const factor = Number(text.trim().replace(',', '.'));
-  return Number.isFinite(factor) && factor > 0
-    ? { ok: true, value: factor }
-    : { ok: false, code: 'not-a-number', values: { text } };
 }

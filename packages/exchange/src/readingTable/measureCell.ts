@@ -5,6 +5,7 @@ import {
   type ParseFailure,
   parseClockRange,
   parseLength,
+  parseVideoTime,
 } from '@footmark/site';
 import { LATEST_VIDEO_S, MOST_MEASURE_CHARACTERS } from './tableLimits';
 
@@ -37,15 +38,8 @@ export function hasDecimalComma(lengths: readonly string[]): boolean {
 
 /** Seconds into a recording, from `mm:ss` or `h:mm:ss`, with parts of a second if they are given; else `null`. */
 export function videoTimeOf(text: string): number | null {
-  const match = /^(?:(\d{1,2}):)?(\d{1,3}):(\d{2}(?:[.,]\d{1,3})?)$/.exec(text);
-  if (match === null) return null;
-  const [hours, minutes, seconds] = [match[1], match[2], match[3]?.replace(',', '.')].map((part) =>
-    Number(part ?? 0),
-  );
-  if (hours === undefined || minutes === undefined || seconds === undefined) return null;
-  if (seconds >= 60 || (match[1] !== undefined && minutes >= 60)) return null;
-  const total = hours * 3600 + minutes * 60 + seconds;
-  return total <= LATEST_VIDEO_S ? total : null;
+  const time = text.includes(':') ? parseVideoTime(text) : null;
+  return time?.ok && time.value <= LATEST_VIDEO_S ? time.value : null;
 }
 
 function tooLong(text: string): ParseFailure {

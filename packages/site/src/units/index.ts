@@ -11,6 +11,8 @@ export {
   lengthInputText,
   parseLength,
 } from './length';
+export { parseNumber } from './number';
 export type { Parsed, ParseFailure, ParseProblem } from './parsed';
 export { formatSlope, parseSlope } from './slope';
-export { formatTurn, parseTurn } from './turn';
+export { formatTurn, parseBend, parseTurn } from './turn';
+export { formatVideoTime, parseVideoTime } from './videoTime';

@@ -34,6 +34,13 @@ export function parseTurn(text: string): Parsed {
   return parsed(degreesToRadians(left ? -degrees.value : degrees.value));
 }
 
+/** Reads by how much a fitting turns the pipe, to whichever side: radians, 0 to π, both included; a side may be typed or not. */
+export function parseBend(text: string): Parsed {
+  const turn = parseTurn(text);
+  const bend = !turn.ok && turn.code === 'side-missing' ? parseTurn(`R ${text}`) : turn;
+  return bend.ok ? parsed(Math.abs(bend.value)) : bend;
+}
+
 /**
  * Prints a deflection given in radians, right positive: `R 45°`, `L 22.5°`, `0°`; up to `decimals` (default 2) of the degree,
  * without trailing zeros. Throws for a value that is not finite.
