@@ -1,6 +1,7 @@
 import type { KnownLength, Path, PathVertex, Stretch } from '../document/path';
 import type { Site } from '../document/site';
 import { changeById, type Edit, unknown } from './edit';
+import { releaseSetAside } from './releaseSetAside';
 
 /** Draws a path. */
 export const addPath: Edit<{ path: Path }> = (site, { path }) => ({ ...site, paths: [...site.paths, path] });
@@ -38,23 +39,27 @@ export const changePathVertex: Edit<{ id: string; at: string; facts: PathPointFa
 
 /** Says how long the pipe is between two of its points. A length between the same two takes the place of the earlier. */
 export const setKnownLength: Edit<{ id: string; known: KnownLength }> = (site, { id, known }) =>
-  withPath(site, id, (path) => ({
-    ...path,
-    knownLengths: [
-      ...(path.knownLengths ?? []).filter(
-        ({ from, to }) =>
-          !(from === known.from && to === known.to) && !(from === known.to && to === known.from),
-      ),
-      known,
-    ],
-  }));
+  releaseSetAside(
+    withPath(site, id, (path) => ({
+      ...path,
+      knownLengths: [
+        ...(path.knownLengths ?? []).filter(
+          ({ from, to }) =>
+            !(from === known.from && to === known.to) && !(from === known.to && to === known.from),
+        ),
+        known,
+      ],
+    })),
+  );
 
 /** Takes a known length back. */
 export const removeKnownLength: Edit<{ id: string; known: string }> = (site, { id, known }) =>
-  withPath(site, id, (path) => {
-    if (!path.knownLengths?.some((l) => l.id === known)) return unknown('length', known);
-    return { ...path, knownLengths: path.knownLengths.filter((l) => l.id !== known) };
-  });
+  releaseSetAside(
+    withPath(site, id, (path) => {
+      if (!path.knownLengths?.some((l) => l.id === known)) return unknown('length', known);
+      return { ...path, knownLengths: path.knownLengths.filter((l) => l.id !== known) };
+    }),
+  );
 
 /** Starts a new stretch at a station, or changes the one that starts there. Stretches stay in order. */
 export const setStretch: Edit<{ id: string; stretch: Stretch }> = (site, { id, stretch }) =>

@@ -3,11 +3,13 @@ import type { Digging } from '../document/dig';
 import type { Edit } from './edit';
 import { unknown } from './edit';
 import { releaseReadings } from './releaseReadings';
+import { releaseSetAside } from './releaseSetAside';
 import { releaseFrom } from './vertexEdits';
 
 /**
  * Takes a feature, a path or a run out of the site. Points measured from it stay where they are (`places`, by `of/at`), as put
- * there by eye; runs that went in there or along it keep their readings and lose the name; with a run go its pairs.
+ * there by eye; runs that went in there or along it keep their readings and lose the name; with a run go its pairs, and with each what
+ * was set aside of it.
  */
 export const removeThing: Edit<{ id: string; places: ReadonlyMap<string, { at: Point }> }> = (
   site,
@@ -16,7 +18,7 @@ export const removeThing: Edit<{ id: string; places: ReadonlyMap<string, { at: P
   const known = [...site.features, ...site.paths, ...site.runs].some((thing) => thing.id === id);
   if (!known) return unknown('thing', id);
   const freed = releaseFrom(site, (ref) => ref.of === id, places);
-  return {
+  return releaseSetAside({
     ...freed,
     paths: freed.paths.filter((p) => p.id !== id),
     ...releaseReadings(
@@ -39,7 +41,7 @@ export const removeThing: Edit<{ id: string; places: ReadonlyMap<string, { at: P
               branches: r.branches.filter((b) => b !== id),
             },
       ),
-  };
+  });
 };
 
 function withoutTrenches(digging: Digging, path: string): Digging {

@@ -3,6 +3,7 @@ import type { Site } from '../document/site';
 import { changeById, type Edit, unknown } from './edit';
 import { type Patch, patched } from './patch';
 import { releaseReadings } from './releaseReadings';
+import { releaseSetAside } from './releaseSetAside';
 import { letters } from './vertexEdits';
 
 /** Starts a run. */
@@ -52,13 +53,14 @@ export const sortReadings: Edit<{ run: string }> = (site, { run }) =>
       : { ...r, readings: r.readings.toSorted((a, b) => a.counter - b.counter) },
   );
 
-/** Takes a reading out, and its pairs. The numbers of the others stay: they may be painted on the ground. */
+/** Takes a reading out, its pairs, and what was set aside of them. The numbers of the others stay: they may be painted on the ground. */
 export const removeReading: Edit<{ run: string; id: string }> = (site, { run, id }) => {
   const without = withRun(site, run, (r) => {
     if (!r.readings.some((reading) => reading.id === id)) return unknown('reading', id);
     return { ...r, readings: r.readings.filter((reading) => reading.id !== id) };
   });
-  return { ...without, ...releaseReadings(without, (ref) => ref.run === run && ref.reading === id) };
+  const freed = releaseReadings(without, (ref) => ref.run === run && ref.reading === id);
+  return releaseSetAside({ ...without, ...freed });
 };
 
 /** The first letter that no run of the site has had yet among those that it holds. */

@@ -8,6 +8,7 @@ import { isEvidence } from '../fit/observationTag';
 import type { FittedPath, RunsFit } from '../fit/runsFit';
 import type { Edit } from './edit';
 import type { Places } from './holdPlaces';
+import { releaseSetAside } from './releaseSetAside';
 import { releaseFrom } from './vertexEdits';
 
 /** A point that the fit moved by less (m) stays as it was measured. */
@@ -116,10 +117,11 @@ export const dropFit: Edit<{ places: Places }> = (site, { places }) => {
   return paths === site.paths ? plain : withPaths(plain, paths, places);
 };
 
-/** The site with other paths; what hung on points that they no longer have stays where it is. */
+/** The site with other paths; what hung on points that they no longer have stays where it is, and nothing is set aside of those. */
 function withPaths(site: Site, paths: Path[], places: Places): Site {
   const kept = new Map(paths.map((p) => [p.id, new Set(p.vertices.map((v) => v.id))]));
-  return releaseFrom({ ...site, paths }, (ref) => kept.get(ref.of)?.has(ref.at) === false, places);
+  const freed = releaseFrom({ ...site, paths }, (ref) => kept.get(ref.of)?.has(ref.at) === false, places);
+  return releaseSetAside(freed);
 }
 
 /**

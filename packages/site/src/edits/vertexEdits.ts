@@ -6,6 +6,7 @@ import type { Site } from '../document/site';
 import { type Ref, refsOfSpot, type Spot, type Vertex } from '../document/spot';
 import { type Edit, unknown } from './edit';
 import { holdPlaces, type Places, placesWithin, spotAt, unbalanced } from './holdPlaces';
+import { releaseSetAside } from './releaseSetAside';
 import { releaseSiteRefs } from './releaseSiteRefs';
 
 /** Says anew how a point got its place. */
@@ -71,11 +72,12 @@ export const removeVertex: Edit<{ ref: Ref; places: Places }> = (site, { ref, pl
     throw new RangeError(`removeVertex: ${ref.of} has ${owner.vertices.length} points and needs them`);
   }
   const freed = releaseFrom(site, (other) => refKey(other) === refKey(ref), places);
-  return withVertices(unbalanced(freed, ref.of, places), ref.of, (vertices) => {
+  const without = withVertices(unbalanced(freed, ref.of, places), ref.of, (vertices) => {
     const placeOf = placesWithin(ref.of, places);
     const shorter = vertices.toSpliced(vertexIndex(vertices, ref), 1);
     return holdPlaces(vertices, shorter, placeOf, placeOf);
   });
+  return releaseSetAside(without);
 };
 
 /** A vertex id that the owner does not use yet: a…z, then aa, ab and so on. */

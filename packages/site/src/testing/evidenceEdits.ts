@@ -23,6 +23,7 @@ import { fitRuns } from '../fit/fitRuns';
 import { actionIds, runEndIds, severityIds, visitPurposeIds } from '../kinds/readingWords';
 import { sigmaNames } from '../rules/sigmas';
 import type { Dice } from './dice';
+import { observationNames } from './observationNames';
 
 /** Random edits of visits, runs, readings and what else the fit rests on; null where a site has nothing of the kind. */
 export const evidenceEdits: Readonly<Record<string, (dice: Dice) => Site | null>> = {
@@ -157,7 +158,7 @@ export const evidenceEdits: Readonly<Record<string, (dice: Dice) => Site | null>
     return fit === null || fit.status !== 'fitted' ? null : takeFit(d.site, { fit, places: d.places });
   },
   dropFit: (d) => dropFit(d.site, { places: d.places }),
-  setAside: (d) => setAside(d.site, { observation: d.pick(['locate/f35', 'pair/p']), aside: d.chance(0.6) }),
+  setAside: (d) => setAside(d.site, { observation: d.pick(observationNames(d.site)), aside: d.chance(0.6) }),
 };
 
 type Found = { readonly run: Run; readonly reading: Reading };
