@@ -2,6 +2,7 @@ import type { Derived } from '../derive/derive';
 import { sondePlace } from '../derive/sondePlace';
 import type { Site } from '../document/site';
 import type { Net } from './net';
+import { observationName } from './observationTag';
 import type { LegPlace, Located, Looked } from './placed';
 import { netReading, placeOfReading } from './readingPlace';
 import { placeOf } from './way';
@@ -10,7 +11,8 @@ import { placeOf } from './way';
 export function locatedAsDrawn(site: Site, drawn: Derived, aside: ReadonlySet<string>): Located {
   const locates = new Map<string, string[]>();
   for (const f of site.features) {
-    if (f.kind !== 'locate' || f.fields.reading === undefined || aside.has(`locate/${f.id}`)) continue;
+    if (f.kind !== 'locate' || f.fields.reading === undefined) continue;
+    if (aside.has(observationName({ is: 'locate', feature: f.id, part: 'along' }))) continue;
     const { reading } = f.fields.reading;
     locates.set(reading, [...(locates.get(reading) ?? []), f.id]);
   }

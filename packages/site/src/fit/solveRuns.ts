@@ -82,7 +82,7 @@ function pairedReadings(site: Site, drawn: Derived, aside: ReadonlySet<string>):
   const placed = placedReadings(drawn);
   return new Set(
     site.pairs.flatMap(({ id, a, b }) =>
-      placed.has(a.reading) && placed.has(b.reading) && !aside.has(`pair/${id}`)
+      placed.has(a.reading) && placed.has(b.reading) && !aside.has(observationName({ is: 'pair', pair: id }))
         ? [a.reading, b.reading]
         : [],
     ),
@@ -94,7 +94,11 @@ function seeingReadings(site: Site, drawn: Derived, aside: ReadonlySet<string>):
   const placed = placedReadings(drawn);
   return site.runs.flatMap((run) =>
     run.readings.flatMap(({ id, seenAt }) =>
-      seenAt !== undefined && placed.has(id) && !aside.has(`seen/${run.id}/${id}`) ? [id] : [],
+      seenAt !== undefined &&
+      placed.has(id) &&
+      !aside.has(observationName({ is: 'seen', run: run.id, reading: id }))
+        ? [id]
+        : [],
     ),
   );
 }
