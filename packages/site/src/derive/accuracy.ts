@@ -1,4 +1,4 @@
-import { chiSquareQuantile } from '@footmark/adjust';
+import { ellipseFactor95 } from '@footmark/adjust';
 import { NEGLIGIBLE_LENGTH_M } from '@footmark/geometry';
 import type { Locate } from './locates';
 
@@ -37,9 +37,6 @@ const LEAST_RATIO = 0.6;
 /** A ratio this close to 1 is rounding: there both of the standard's formulas say the same. */
 const RATIO_ROUNDING = 1e-9;
 
-/** Radius over standard deviation of one axis that holds 95 % of a round normal error, 2.4477. */
-const ROUND_95 = Math.sqrt(chiSquareQuantile(0.95, 2));
-
 /** Null without locates. */
 export function accuracyOf(locates: readonly Locate[]): SiteAccuracy | null {
   if (locates.length === 0) return null;
@@ -66,10 +63,10 @@ export function accuracyOf(locates: readonly Locate[]): SiteAccuracy | null {
 function accuracyBy(rule: AccuracyRule, rmseX: number, rmseY: number): number {
   switch (rule) {
     case 'equal':
-      return (ROUND_95 / Math.SQRT2) * Math.hypot(rmseX, rmseY);
+      return (ellipseFactor95 / Math.SQRT2) * Math.hypot(rmseX, rmseY);
     case 'mean':
-      return (ROUND_95 * (rmseX + rmseY)) / 2;
+      return (ellipseFactor95 * (rmseX + rmseY)) / 2;
     case 'larger':
-      return ROUND_95 * Math.max(rmseX, rmseY);
+      return ellipseFactor95 * Math.max(rmseX, rmseY);
   }
 }
