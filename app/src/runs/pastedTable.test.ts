@@ -58,6 +58,10 @@ describe('pasted readings', () => {
     ['3.2 m\tRoots\n4.1 m\tCrack', false],
     ['Counter\tSeen\n3.2\tRoots', true],
     ['3.2 m\tRoots\n4.1\tCrack', true],
+    ['0\tCleanout\n3.2 m\tRoots', false],
+    [`12' 6"\tRoots\n14'\tCrack`, false],
+    ['12-6\tRoots', true],
+    ['3½\tRoots', true],
   ])('%j: the unit is asked for: %s', (text, asked) => {
     expect(pastedTable(text, 'ft').asksUnit).toBe(asked);
   });
@@ -78,7 +82,7 @@ describe('pasted readings', () => {
     const table = pastedTable('Name\tPhone\nA\tB', 'ft');
     expect(table.lines.filter((l) => l.row !== null)).toEqual([]);
     expect(table.whole.length).toBe(1);
-    expect(isReadingTable('two lines\nof a note')).toBe(false);
-    expect(isReadingTable('12.5\tRoots')).toBe(true);
+    expect(isReadingTable('two lines\nof a note', 'ft')).toBe(false);
+    expect(isReadingTable('12.5\tRoots', 'm')).toBe(true);
   });
 });

@@ -34,11 +34,16 @@ const OF_THE_WHOLE: ReadonlySet<string> = new Set([
   'two-counter-columns',
 ]);
 
-/** Reads pasted text, bare numbers of the counter in `unit`. */
+let last: { readonly text: string; readonly unit: 'ft' | 'm'; readonly table: PastedTable } | null = null;
+
+/** Pasted text as a table, bare numbers of the counter in `unit`. What asks whether a text is one leaves it read for the leaf that shows it. */
 export function pastedTable(text: string, unit: 'ft' | 'm'): PastedTable {
-  const read = (as: 'ft' | 'm') => parseReadingTable(text, { unit: as, names: words.observationName });
-  const table = read(unit);
-  const other = read(unit === 'ft' ? 'm' : 'ft');
+  if (last?.text !== text || last.unit !== unit) last = { text, unit, table: readPasted(text, unit) };
+  return last.table;
+}
+
+function readPasted(text: string, unit: 'ft' | 'm'): PastedTable {
+  const table = parseReadingTable(text, { unit, names: words.observationName });
   const problems = new Map<number, TableProblem[]>();
   for (const problem of table.problems) {
     if (!OF_THE_WHOLE.has(problem.code))
@@ -55,13 +60,13 @@ export function pastedTable(text: string, unit: 'ft' | 'm'): PastedTable {
     }),
     whole: table.problems.filter((p) => OF_THE_WHOLE.has(p.code)),
     unread: table.unread,
-    asksUnit: table.rows.some((row, i) => row.counter !== other.rows[i]?.counter),
+    asksUnit: table.unitIsAssumed,
   };
 }
 
 /** Whether a text holds readings at all. */
-export function isReadingTable(text: string): boolean {
-  return pastedTable(text, 'ft').lines.some((l) => l.row !== null);
+export function isReadingTable(text: string, unit: 'ft' | 'm'): boolean {
+  return pastedTable(text, unit).lines.some((l) => l.row !== null);
 }
 
 /** What people said an unknown word of the table means; absent: nothing yet. */

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
-
+import { useSite } from '../session/siteSession';
+import { counterUnit } from './counterUnit';
 import { isReadingTable } from './pastedTable';
 
 /**
@@ -7,13 +8,14 @@ import { isReadingTable } from './pastedTable';
  * lines. What is pasted where several lines are written stays there, and in a field all that are no readings.
  */
 export function useTablePaste(take: (text: string) => void): void {
+  const unit = counterUnit(useSite().units);
   const latest = useRef(take);
   latest.current = take;
   useEffect(() => {
     const onPaste = (event: ClipboardEvent) => {
       const text = event.clipboardData?.getData('text/plain') ?? '';
       if (!/[\t\n]/.test(text.trim()) || event.target instanceof HTMLTextAreaElement) return;
-      if (event.target instanceof HTMLInputElement && !isReadingTable(text)) return;
+      if (event.target instanceof HTMLInputElement && !isReadingTable(text, unit)) return;
       event.preventDefault();
       event.stopImmediatePropagation();
       latest.current(text);
@@ -21,5 +23,5 @@ export function useTablePaste(take: (text: string) => void): void {
     // before anybody else on the page takes it for a copied thing
     window.addEventListener('paste', onPaste, { capture: true });
     return () => window.removeEventListener('paste', onPaste, { capture: true });
-  }, []);
+  }, [unit]);
 }

@@ -20,6 +20,11 @@ export function isLength(text: string): boolean {
   return /\d/.test(text) && lengthOf(text, 'ft', true).ok;
 }
 
+/** Whether a length other than 0 is written without a unit or its mark. */
+export function isBareLength(text: string): boolean {
+  return /[1-9]/.test(text) && !/[\p{L}'"’‘′´“”″]/u.test(text) && isLength(text);
+}
+
 export function clockOf(text: string): Parsed<ClockRange> {
   return text.length > MOST_MEASURE_CHARACTERS ? tooLong(text) : parseClockRange(text);
 }

@@ -1,8 +1,9 @@
 import type { LengthStyle, ObservationKind } from '@footmark/site';
+import type { TableProblemCode } from '@footmark/words';
 import { findSeparator } from './findSeparator';
 import { thingMatcher } from './matchThing';
-import { hasDecimalComma, isLength } from './measureCell';
-import type { ReadingRow, ReadingTable, TableProblem, TableProblemCode } from './readingTable';
+import { hasDecimalComma, isBareLength, isLength } from './measureCell';
+import type { ReadingRow, ReadingTable, TableProblem } from './readingTable';
 import { readRow } from './readRow';
 import { splitRecords, type TableRecord } from './splitRecords';
 import { findLayout, type TableLayout } from './tableLayout';
@@ -26,6 +27,7 @@ export function parseReadingTable(
     columns: {},
     unread: [],
     unit,
+    unitIsAssumed: false,
   });
   if (text.length > MOST_TABLE_CHARACTERS) return nothing('text-too-long');
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
@@ -61,7 +63,15 @@ export function parseReadingTable(
     if (read.row !== null) rows.push(read.row);
     problems.push(...read.problems);
   }
-  return { rows, problems, columns, unread: unreadHeadings(layout), unit: layout.style.counter };
+  return {
+    rows,
+    problems,
+    columns,
+    unread: unreadHeadings(layout),
+    unit: layout.style.counter,
+    unitIsAssumed:
+      !layout.counterHasUnit && records.some(({ cells }) => isBareLength(cells[columns.counter] ?? '')),
+  };
 }
 
 function aboveHeader(sample: readonly TableRecord[], header: TableRecord | null): TableProblem[] {

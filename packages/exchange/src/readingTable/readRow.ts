@@ -1,8 +1,9 @@
 import type { ParseFailure } from '@footmark/site';
+import type { TableProblemCode } from '@footmark/words';
 import { type ThingMatch, type ThingMatcher, wordKey } from './matchThing';
 import { clockOf, lengthOf, videoTimeOf } from './measureCell';
 import { passedOf } from './passedCell';
-import type { ReadingRow, TableColumn, TableProblem, TableProblemCode } from './readingTable';
+import type { ReadingRow, TableColumn, TableProblem } from './readingTable';
 import type { Separator, TableRecord } from './splitRecords';
 import type { TableLayout } from './tableLayout';
 import {

@@ -1,4 +1,5 @@
-import type { ClockRange, LengthStyle, ObservationKind, ParseFailure } from '@footmark/site';
+import type { ClockRange, LengthStyle, ObservationKind } from '@footmark/site';
+import type { TableProblemFacts } from '@footmark/words';
 
 /** One reading of the table. Lengths in metres of the counter's own count. */
 export type ReadingRow = Readonly<{
@@ -23,43 +24,16 @@ export type TableColumn = 'counter' | 'to' | 'seen' | 'clock' | 'passed' | 'bloc
 /** Where each thing stands, from 0. */
 export type TableColumns = Readonly<Partial<Record<TableColumn, number>>>;
 
-export type TableProblemCode =
-  // the whole text; there are no rows, save with `too-many-rows`, which gives those before `line`
-  | 'text-too-long'
-  | 'no-rows'
-  | 'no-counter-column'
-  | 'two-counter-columns' // no header, and two columns could be the counter (or one, cut in two at its decimal commas)
-  | 'too-many-rows'
-  // a row that is left out
-  | 'above-header'
-  | 'total-row'
-  | 'counter-missing'
-  | 'not-a-length' // also a cell that is left out, in the column `to`
-  | 'counter-too-large'
-  | 'number-cut-by-comma' // commas separate the cells, and one stands inside a number
-  | 'too-many-cells'
-  | 'cell-too-long'
-  // a cell that is left out of a row
-  | 'to-before-from'
-  | 'unknown-thing-seen'
-  | 'seen-missing'
-  | 'clock-not-read'
-  | 'passed-not-read'
-  | 'video-time-not-read';
-
-export type TableProblem = Readonly<{
-  /** Line of the text on which the row begins, from 1; 1 for the whole text. */
-  line: number;
-  /** From 0; `null`: the whole row. */
-  column: number | null;
-  code: TableProblemCode;
-  /** What stands there, or in the row where the cell is blank; shortened. */
-  text: string;
-  /** Whether the row is among the rows nonetheless. */
-  rowKept: boolean;
-  /** Why a length or a clock was refused. */
-  because?: ParseFailure;
-}>;
+/** What is not taken over, and where it stands; its text is what stands there, or in the row where the cell is blank, shortened. */
+export type TableProblem = TableProblemFacts &
+  Readonly<{
+    /** Line of the text on which the row begins, from 1; 1 for the whole text. */
+    line: number;
+    /** From 0; `null`: the whole row. */
+    column: number | null;
+    /** Whether the row is among the rows nonetheless. */
+    rowKept: boolean;
+  }>;
 
 /** A table as it was understood: its readings in the order of the text, and all that was not taken over. */
 export type ReadingTable = Readonly<{
@@ -70,4 +44,6 @@ export type ReadingTable = Readonly<{
   unread: readonly Readonly<{ column: number; text: string }>[];
   /** What a bare number of the counter was taken for: the header's unit, else the one that was given. */
   unit: LengthStyle;
+  /** Some counters other than 0 are bare numbers, and no heading says of what: they were taken in the unit that was given. */
+  unitIsAssumed: boolean;
 }>;

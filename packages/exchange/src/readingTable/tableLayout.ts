@@ -14,6 +14,8 @@ export type TableLayout = Readonly<{
   noteToEnd: boolean;
   /** Units of bare numbers. */
   style: Readonly<{ counter: LengthStyle; to: LengthStyle }>;
+  /** The counter's heading names its unit. */
+  counterHasUnit: boolean;
   header: TableRecord | null;
 }>;
 
@@ -34,7 +36,8 @@ export function findLayout(
   if (header === null) {
     const guessed = guessColumns(sample, match);
     if (typeof guessed === 'string') return { code: guessed, record: first };
-    return { columns: guessed, noteToEnd: true, style: { counter: unit, to: unit }, header: null };
+    const style = { counter: unit, to: unit };
+    return { columns: guessed, noteToEnd: true, style, counterHasUnit: false, header: null };
   }
 
   const headings = header.cells.map(headingOf);
@@ -50,6 +53,7 @@ export function findLayout(
     columns,
     noteToEnd: columns.note !== undefined && columns.note === header.cells.length - 1,
     style: { counter, to: columns.to === undefined ? counter : styleAt(columns.to, counter) },
+    counterHasUnit: headings[columns.counter]?.unit !== undefined,
     header,
   };
 }

@@ -1,5 +1,6 @@
 import type { ParseFailure } from '@footmark/site';
-import type { TableProblem, TableProblemCode } from './readingTable';
+import type { TableProblemCode } from '@footmark/words';
+import type { TableProblem } from './readingTable';
 import type { TableRecord } from './splitRecords';
 import { MOST_QUOTED_CHARACTERS } from './tableLimits';
 
