@@ -5,7 +5,6 @@ export type {
   ReadingTable,
   TableColumn,
   TableProblem,
-  TableProblemCode,
 } from './readingTable/readingTable';
 export { type DerivedReport, derivedReport } from './report/derivedReport';
 export { siteFileName } from './siteFileName';

@@ -5,5 +5,6 @@ export { filePathText } from './filePath';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';
 export type { PairProblem } from './pairProblem';
 export { giveOrTakeText, holeSizeText, sureText } from './sureText';
+export type { TableProblemCode, TableProblemFacts } from './tableProblem';
 export type { TraceStep, TraceStepCode } from './traceStep';
 export type { Said, SaidOfFile, Words } from './words';

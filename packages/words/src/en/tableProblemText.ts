@@ -1,9 +1,9 @@
-import type { TableProblemFacts, TableProblemKind } from '../tableProblem';
+import type { TableProblemCode, TableProblemFacts } from '../tableProblem';
 import { parseProblemText } from './parseProblemText';
 
 const LONGEST_QUOTE = 40;
 
-const sentences: Record<TableProblemKind, (there: string, because: string) => string> = {
+const sentences: Record<TableProblemCode, (there: string, because: string) => string> = {
   'text-too-long': () => 'This is too much text for readings. Paste a part of it.',
   'no-rows': () => 'There are no rows in it. Copy the cells of the table, and paste them here.',
   'no-counter-column': () =>
