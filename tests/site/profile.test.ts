@@ -13,6 +13,7 @@ import {
   profileRules,
   type Run,
   type Site,
+  sigmas,
   slopeVerdict,
   wallShares,
 } from '@footmark/site';
@@ -360,8 +361,14 @@ describe('depths', () => {
         thing('l', 'locate', [typed(5, 0.3)], { depth: 1.5, ...fields }),
       ]).points[0];
     expect(locate({})?.invert).toBeCloseTo(11.75 - 1.5 - profileRules.sondeRide.value, 9);
-    // PAS 128: ±15 % of the depth, taken as 95 % (from memory), beside what the ground leaves open
-    expect(locate({})?.sigma).toBeGreaterThan((0.15 * 1.5) / 1.96);
+    // PAS 128 (2014), Table 1, from memory: depth within 15 % (peak and null agree), 40 % (the rest), not stated where found in passing
+    const taped = sigmas.tapedLevel.value;
+    const ofGround = Math.sqrt((locate({ method: 'exposed' })?.sigma ?? 0) ** 2 - taped ** 2);
+    const from = (share: number) => Math.hypot((share * 1.5) / 1.96, ofGround);
+    expect(locate({ method: 'crossed' })?.sigma).toBeCloseTo(from(0.15), 6);
+    expect(locate({ method: 'peak' })?.sigma).toBeCloseTo(from(0.4), 6);
+    expect(locate({})?.sigma).toBe(locate({ method: 'peak' })?.sigma);
+    expect(locate({ method: 'rough' })).toBeUndefined();
     expect(locate({ method: 'exposed' })?.invert).toBeCloseTo(11.75 - 1.5 - 0.115, 9);
     expect(locate({ method: 'exposed' })?.sigma).toBeLessThan(0.1);
   });

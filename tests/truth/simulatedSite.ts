@@ -80,10 +80,18 @@ export function simulatedSite(seed: number, recipe: Recipe): SimulatedSite {
   });
   for (const which of both ? ['A', 'B'] : ['A']) {
     const down = which === 'A';
+    const startAt = (corner: number) => {
+      const along = alongNearest(pipe, corners[corner] as Point);
+      return down ? along : lengthOf(pipe) - along;
+    };
     const rim = random() < 0.3;
     const scale = 1 + value('scale') * gauss();
     const zero = between(0, 1);
     const trueZero = zero + value('zero') * gauss();
+    // some counters were zeroed at a bend, where the camera could be seen to pass
+    const bend = !rim && vertices.length > 2 && random() < 0.3 ? count(1, vertices.length - 2) : null;
+    const start = bend === null ? 0 : startAt(bend) + value('sameThing') * gauss();
+    const shownAtStart = bend === null ? zero : zero + start;
     const riser = between(1, 2);
     const sweep = BEND_RADIUS;
     const leg = riser - sweep * (2 - Math.PI / 2) + value('riser') * gauss();
@@ -93,7 +101,8 @@ export function simulatedSite(seed: number, recipe: Recipe): SimulatedSite {
     const read = (seenAlong: number, facts: Partial<Reading> = {}): string => {
       const id = `${which}${readings.length + 1}`;
       const along = down ? seenAlong : lengthOf(pipe) - seenAlong;
-      const counted = trueZero + (along + (rim ? leg : 0)) / scale + value('counter') * gauss();
+      const gone = along - start + (rim ? leg : 0);
+      const counted = shownAtStart + trueZero - zero + gone / scale + value('counter') * gauss();
       const shown = Math.max(
         0,
         Math.round(counted / RESOLUTION) * RESOLUTION + blunder(`counter/${which}/${id}`) * counterSigma,
@@ -150,7 +159,15 @@ export function simulatedSite(seed: number, recipe: Recipe): SimulatedSite {
       path: 'pipe',
       direction: down ? 'with-flow' : 'against-flow',
       branches: [],
-      zero: rim ? { at: 'rim', counter: zero, riser, sweepRadius: sweep } : { at: 'in-pipe', counter: zero },
+      zero: rim
+        ? { at: 'rim', counter: zero, riser, sweepRadius: sweep }
+        : bend === null
+          ? { at: 'in-pipe', counter: zero }
+          : {
+              at: 'point',
+              counter: shownAtStart,
+              point: { of: 'pipe', at: (vertices[bend] as PathVertex).id },
+            },
       scale: { by: 'said', factor: 1 },
       resolution: RESOLUTION,
       head: { length: head, zeroed: 'lens' },

@@ -15,6 +15,15 @@ describe('simulated sites with a known truth', () => {
     expect(held / sites).toBeLessThan(0.95 + 3 * deviation);
   });
 
+  it('have no mark left out of that, as drawn and once the evidence was weighed', () => {
+    // the marks of one site go wrong together: sites are what is counted
+    const deviation = Math.sqrt((0.95 * 0.05) / sites);
+    for (const { held: marksHeld, marks } of [drawn, taken]) {
+      expect(marksHeld / marks).toBeGreaterThan(0.95 - 3 * deviation);
+      expect(marksHeld / marks).toBeLessThan(0.95 + 3 * deviation);
+    }
+  });
+
   it('have smaller zones once the evidence was weighed', () => {
     expect(taken.meanSize).toBeLessThan(0.7 * drawn.meanSize);
   });

@@ -18,6 +18,7 @@ export const sigmaGroups: readonly { readonly title: string; readonly names: rea
       'locateRough',
       'exposed',
       'locateDepthShare',
+      'locatePeakDepthShare',
     ],
   },
   { title: 'Levels', names: ['tapedLevel', 'waterShare'] },

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { openSiteValue } from '../document/openSite';
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import { seeded } from '../testing/dice';
@@ -215,11 +216,11 @@ describe('a pair that says nothing', () => {
     pairs: [{ id: 'p', a: { run: 'A', reading: a }, b: { run: 'A', reading: b } }],
   });
 
-  it('is one of a reading with itself', () => {
-    expect(derive(paired('A1', 'A1')).pairs).toEqual([]);
-    expect(findings(paired('A1', 'A1'))).toMatchObject([
-      { code: 'pair-with-itself', severity: 'warning', at: { id: 'A1' }, values: { reading: 'A1' } },
-    ]);
+  it('is no pair of a reading with itself: a site with one is not opened', () => {
+    expect(openSiteValue(paired('A1', 'A1'))).toMatchObject({
+      ok: false,
+      failure: { code: 'invalid', problems: [{ code: 'paired-with-itself', path: ['pairs', 0] }] },
+    });
   });
 
   it('is one within a run', () => {

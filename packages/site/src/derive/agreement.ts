@@ -41,10 +41,6 @@ export function agreementsOf(
     const [a, b] = [byReading.get(pair.a.reading), byReading.get(pair.b.reading)];
     if (a === undefined || b === undefined) return [];
     const at = { kind: 'reading', run: a.run.id, id: a.reading.id } as const;
-    if (a === b) {
-      findings.push(finding('pair-with-itself', 'warning', at, { reading: a.label }));
-      return [];
-    }
     if (a.run === b.run) {
       findings.push(finding('pair-of-one-run', 'warning', at, { a: a.label, b: b.label }));
       return [];

@@ -82,11 +82,12 @@ export type FindingValues = {
   'no-check-tie': Record<never, never>;
   'ties-weak': { cut: number };
   'tie-from-assumed': { from: string };
+  'seen-point-not-on-run': Record<never, never>;
   // locates
   'locate-has-no-reading': Record<never, never>;
   'locate-reading-has-no-place': { reading: string };
+  'locate-depth-rough': Record<never, never>;
   // pairs
-  'pair-with-itself': { reading: string };
   'pair-of-one-run': { a: string; b: string };
   'pair-on-two-paths': { a: string; b: string; pathA: string; pathB: string };
   'cables-too-short': { a: string; b: string; pointA: string; pointB: string; gap: number };

@@ -48,6 +48,8 @@ export function locatesOf(site: Site, setting: LocateSetting, findings: Finding[
     const { reading, method, depth } = feature.fields;
     const mark = reading === undefined ? undefined : marks.get(reading.reading);
     const found = setting.features.get(feature.id)?.points[0];
+    if (method === 'rough' && depth !== undefined)
+      findings.push(finding('locate-depth-rough', 'note', at, {}));
     if (mark === undefined) {
       findings.push(finding('locate-has-no-reading', 'note', at, {}));
       return [];

@@ -2,6 +2,7 @@ import type { Point } from '@footmark/geometry';
 import { refKey } from '../document/pointOwners';
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
+import type { Ref } from '../document/spot';
 import { type Clearance, nearestClearances, type ObstacleGroups } from './clearances';
 import type { DerivedFeature } from './deriveFeatures';
 import type { DerivedPath } from './derivePaths';
@@ -60,6 +61,7 @@ export function marksOfRun(
 ): readonly Mark[] {
   const start = startOfCount(run, route, setting, findings);
   const correction = setting.corrections.get(run.id) ?? null;
+  checkSeen(run, route, setting, findings);
   return readingsAlong(run, { start, correction }, findings).map(({ reading, trace, inPipe }) => ({
     run,
     reading,
@@ -69,17 +71,32 @@ export function marksOfRun(
   }));
 }
 
+/** What a reading saw helps only where the camera came by. */
+function checkSeen({ id, readings }: Run, route: RunRoute | null, setting: MarkSetting, findings: Finding[]) {
+  if (route === null) return;
+  for (const { id: reading, seenAt } of readings) {
+    if (seenAt !== undefined && alongOfPoint(seenAt, route, setting) === null)
+      findings.push(
+        finding('seen-point-not-on-run', 'warning', { kind: 'reading', run: id, id: reading }, {}),
+      );
+  }
+}
+
 /** Along the pipe from the entry to the place of the zero (m). */
 function startOfCount(run: Run, route: RunRoute | null, setting: MarkSetting, findings: Finding[]): number {
   if (run.zero.at !== 'point' || route === null) return 0;
-  const point = setting.points.get(refKey(run.zero.point))?.at;
-  const start =
-    point === undefined ? null : alongRouteAt(route, setting.paths, point, setting.site.entryReach);
+  const start = alongOfPoint(run.zero.point, route, setting);
   if (start === null) {
     findings.push(finding('zero-point-not-on-run', 'error', { kind: 'run', id: run.id }, {}));
     return 0;
   }
   return start;
+}
+
+/** Along the pipe from the entry to a point of the plan (m); null when that is not on the way. */
+function alongOfPoint(ref: Ref, route: RunRoute, { points, paths, site }: MarkSetting): number | null {
+  const point = points.get(refKey(ref))?.at;
+  return point === undefined ? null : alongRouteAt(route, paths, point, site.entryReach);
 }
 
 function placeMark(

@@ -32,12 +32,15 @@ export function pipeSizeAt(stretches: readonly Stretch[], station: number): Pipe
   return { diameter, wall: diameter * wallShares[stretch?.material ?? 'unknown'].value };
 }
 
+/** How a depth was found; a locate in passing tells none. */
+type DepthMethod = 'exposed' | 'crossed' | 'peak';
+
 /** A depth that a receiver showed, or a tape where the pipe was dug up; `path`: the pipe that its reading is on, null without. */
 export type LocateDepth = {
   readonly feature: string;
   readonly at: Point;
   readonly depth: number;
-  readonly exposed: boolean;
+  readonly method: DepthMethod;
   readonly path: string | null;
 };
 
@@ -56,10 +59,11 @@ export function locateDepths(setting: Setting): readonly LocateDepth[] {
     if (feature.kind !== 'locate' || feature.fields.depth === undefined || at === undefined) continue;
     if (site.setAside.includes(observationName({ is: 'locate', feature: feature.id, part: 'along' })))
       continue;
-    const { reading, depth, method } = feature.fields;
+    const { reading, depth, method = 'peak' } = feature.fields;
+    if (method === 'rough') continue;
     const mark = reading === undefined ? undefined : marks.find((m) => m.reading.id === reading.reading);
     const sonde = mark === undefined ? null : sondePlace(setting, mark);
-    found.push({ feature: feature.id, at, depth, exposed: method === 'exposed', path: sonde?.path ?? null });
+    found.push({ feature: feature.id, at, depth, method, path: sonde?.path ?? null });
   }
   return found;
 }
@@ -138,7 +142,7 @@ function ofThing({ feature }: DerivedFeature, station: number, sigma: number): r
  */
 function ofLocate(
   on: DerivedPath,
-  { feature, at, depth, exposed, path }: LocateDepth,
+  { feature, at, depth, method, path }: LocateDepth,
   site: Site,
   taped: number,
 ): Sounding | null {
@@ -146,11 +150,11 @@ function ofLocate(
   const { station, distance: away } = stationOf(on.line, at);
   if (path === null && away > site.entryReach) return null;
   const known = { station, source: { is: 'locate', feature } } as const;
-  return exposed
+  return method === 'exposed'
     ? { ...known, depth: depth + belowTop(on, station), sigma: taped }
     : {
         ...known,
         depth: depth + profileRules.sondeRide.value,
-        sigma: sigmaOf(site, 'locateDepthShare') * depth,
+        sigma: sigmaOf(site, method === 'crossed' ? 'locateDepthShare' : 'locatePeakDepthShare') * depth,
       };
 }

@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Run } from '../document/run';
 import type { Site } from '../document/site';
+import type { Ref } from '../document/spot';
 import { pipe, push, ref, tee, thing, typed, yard } from '../testing/yard';
 import { derive } from './derive';
 
-function routed(facts: Partial<Run>, readings: readonly number[] = [], parts: Partial<Site> = tee()) {
+function routed(
+  facts: Partial<Run>,
+  readings: Parameters<typeof push>[1] = [],
+  parts: Partial<Site> = tee(),
+) {
   const derived = derive({ ...yard(), ...parts, runs: [push(facts, readings)] });
   return {
     legs: derived.routes.get('run')?.legs.map((l) => [l.path, l.fromStation, l.toStation]),
@@ -39,6 +44,16 @@ describe('a run that was zeroed at a point of the plan', () => {
       { code: 'zero-point-not-on-run', severity: 'error', at: { kind: 'run', id: 'run' } },
     ]);
     expect(places).toEqual([['main', 3]]);
+  });
+});
+
+describe('a point that a reading saw', () => {
+  it('is told when it is not on the way', () => {
+    const seen = (seenAt: Ref) => routed({ entry: 'head', path: 'main' }, [{ counter: 7, seenAt }]).findings;
+    expect(seen(ref('main', 'b'))).toEqual([]);
+    expect(seen(ref('side'))).toMatchObject([
+      { code: 'seen-point-not-on-run', severity: 'warning', at: { kind: 'reading', run: 'run', id: 'r1' } },
+    ]);
   });
 });
 

@@ -1,7 +1,7 @@
 import type { GradientRow } from '@footmark/adjust';
 import { distance, type Point } from '@footmark/geometry';
 import type { DerivedPath } from '../derive/derivePaths';
-import type { Stray } from './stray';
+import { legOf, type Stray } from './stray';
 
 /**
  * A place made of unknowns: nodes (at 2n and 2n + 1) by weights that sum to 1, and strays, each by how much of it goes in which direction.
@@ -36,8 +36,7 @@ export function chainOf(
   const links = on.points.flatMap((from, i) => {
     const to = on.points[i + 1];
     if (to === undefined) return [corner(i)];
-    const length = distance(from, to);
-    const right = { x: (to.y - from.y) / length, y: (from.x - to.x) / length };
+    const right = legOf(on, i)?.right ?? { x: 0, y: 0 };
     return [
       corner(i),
       ...strays

@@ -8,6 +8,7 @@ import { guesses } from './guesses/guesses';
 import { locatedAsDrawn, lookedAsDrawn } from './located';
 import { netOf } from './net';
 import { observationName } from './observationTag';
+import { alongOf, netReading } from './readingPlace';
 
 // The derivatives of every observation of the fit against central differences of its own value: independent of how they were derived.
 
@@ -26,6 +27,7 @@ function site(): Site {
         depth: 1.2,
       }),
       thing('lb', 'locate', [typed(9.5, 1.7)], { reading: { run: 'down', reading: 'r3' }, method: 'peak' }),
+      thing('ld', 'locate', [typed(12.5, 0.4)], { reading: { run: 'from-bend', reading: 'r9' } }),
       thing('lc', 'locate', [typed(20, -1.8)], { reading: { run: 'up', reading: 'r5' }, sigma: 0.1 }),
     ],
     paths: [
@@ -78,6 +80,19 @@ function site(): Site {
           { id: 'r8', counter: 24 },
         ],
       ),
+      push(
+        {
+          id: 'from-bend',
+          letter: 'C',
+          entry: 'co',
+          path: 'main',
+          zero: { at: 'point', counter: 2, point: ref('main', 'b') },
+        },
+        [
+          { id: 'r9', counter: 8 },
+          { id: 'r10', counter: 11, seenAt: ref('main', 'c') },
+        ],
+      ),
     ],
     pairs: [{ id: 'p', a: { run: 'down', reading: 'r4' }, b: { run: 'up', reading: 'r6' } }],
   });
@@ -85,7 +100,7 @@ function site(): Site {
 
 describe('derivatives of the observations', () => {
   const derived = derive(site());
-  const evidenced = new Set(['r2', 'r3', 'r4', 'r5', 'r6', 'r7']);
+  const evidenced = new Set(['r2', 'r3', 'r4', 'r5', 'r6', 'r7', 'r9', 'r10']);
   const net = netOf(site(), derived, evidenced, {
     located: locatedAsDrawn(site(), derived, new Set()),
     looked: lookedAsDrawn(derived, new Set(['r4', 'r6'])),
@@ -109,6 +124,18 @@ describe('derivatives of the observations', () => {
         'bend',
       ]),
     );
+  });
+
+  it('counts a run that was zeroed at a bend from where that comes to lie', () => {
+    const reading = netReading(net, 'r9');
+    const bend = net.nodes.findIndex(({ key }) => key === 'main/b');
+    if (reading === null || bend < 0) throw new Error('no such reading');
+    expect(reading.mark.trace.start).toBeGreaterThan(6);
+    expect(alongOf(reading, net.start, 0)).toBeCloseTo(reading.mark.trace.along, 9);
+    const x = net.start.slice();
+    x[2 * bend] = (x[2 * bend] ?? 0) + 0.5;
+    const further = Math.hypot((x[2 * bend] ?? 0) - 0, x[2 * bend + 1] ?? 0) - Math.hypot(7, 1);
+    expect(alongOf(reading, x, 0) - reading.mark.trace.along).toBeCloseTo(further, 2);
   });
 
   it.each(

@@ -4,14 +4,16 @@ import { refKey } from '../document/pointOwners';
 import { factorOf, type Run } from '../document/run';
 import type { Site } from '../document/site';
 import { type Chain, chainOf } from './chain';
+import { nodeOfRef } from './nodeOfRef';
 import { pathsOnWays } from './pathsOnWays';
 import type { Located, Looked } from './placed';
 import type { PlacedMark } from './placedMark';
+import { piecesToNode } from './pointOnWay';
 import { type Stray, strayNodes } from './stray';
 import { type Way, wayOf } from './way';
+import { cableOver } from './wayPlace';
 
-/** A run in the net: its way, and where among the unknowns its scale, its zero and its entry leg are.
- */
+/** A run in the net: its way, and where among the unknowns its scale, its zero and its entry leg are. */
 export type NetRun = {
   readonly run: Run;
   readonly way: Way;
@@ -19,6 +21,8 @@ export type NetRun = {
   readonly zero: number;
   /** Null without a riser: nothing is between the zero and the pipe. */
   readonly entryLeg: number | null;
+  /** Of a run that was zeroed at a point of its way: the pieces that lead there, and the cable (m) from their end to it as drawn. */
+  readonly origin: { readonly pieces: number; readonly further: number } | null;
 };
 
 /**
@@ -84,13 +88,14 @@ export function netOf(
     const route = derived.routes.get(run.id);
     const way = route === undefined ? [] : wayOf(route, derived.paths, chains);
     if (way.length === 0) continue;
-    const leg = derived.marks.find((m) => m.run.id === run.id)?.trace.entryLeg ?? 0;
+    const first = derived.marks.find((m) => m.run.id === run.id)?.trace;
     runs.set(run.id, {
       run,
       way,
       scale: unknown(factorOf(run.scale)),
       zero: unknown(run.zero.counter),
-      entryLeg: run.zero.at === 'rim' ? unknown(leg) : null,
+      entryLeg: run.zero.at === 'rim' ? unknown(first?.entryLeg ?? 0) : null,
+      origin: originOf({ run, way, derived, nodeAt, x: Float64Array.from(start) }),
     });
   }
   const marks = new Map<string, PlacedMark>();
@@ -114,4 +119,21 @@ export function netOf(
     looked,
     start: Float64Array.from(start),
   };
+}
+
+/** `x`: the nodes and strays as drawn. */
+function originOf({
+  run,
+  way,
+  derived,
+  nodeAt,
+  x,
+}: Pick<NetRun, 'run' | 'way'> & Pick<Net, 'derived' | 'nodeAt'> & { readonly x: Float64Array }) {
+  if (run.zero.at !== 'point') return null;
+  const node = nodeOfRef({ derived, nodeAt }, run.zero.point);
+  const pieces = node === null ? null : piecesToNode(way, node);
+  const start = derived.marks.find((m) => m.run.id === run.id)?.trace.start;
+  return pieces === null || start === undefined
+    ? null
+    : { pieces, further: start - cableOver(way, x, pieces) };
 }

@@ -10,12 +10,12 @@ export type ObservationTag =
       readonly vertex: string;
       readonly axis: 'x' | 'y' | 'along' | 'across';
     }
-  /** Length or direction of the leg that ends at a pipe's point and was told from the point before. */
+  /** Length of the leg that ends at a pipe's point and was told from the point before; its direction, or its turn from the leg before. */
   | {
       readonly is: 'leg';
       readonly path: string;
       readonly vertex: string;
-      readonly part: 'length' | 'direction';
+      readonly part: 'length' | 'direction' | 'turn';
     }
   /** How far the pipe strays from the straight line on a piece of the leg that ends at a vertex. */
   | { readonly is: 'stray'; readonly path: string; readonly vertex: string; readonly piece: number }

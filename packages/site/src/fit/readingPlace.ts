@@ -1,8 +1,9 @@
 import type { GradientRow } from '@footmark/adjust';
 import type { Point } from '@footmark/geometry';
+import type { ReadingTrace } from '../derive/readingAlong';
 import type { Net, NetRun } from './net';
 import type { PlacedMark } from './placedMark';
-import { addPlaceByLinks, placeOnWay, type WayPlace } from './wayPlace';
+import { addCableByLinks, addPlaceByLinks, cableOver, placeOnWay, type WayPlace } from './wayPlace';
 
 /** A reading in the net, ready to be asked where it leads. */
 export type NetReading = {
@@ -24,7 +25,14 @@ export function alongOf({ mark, on, counter }: NetReading, x: Float64Array, behi
   const { trace } = mark;
   const counted = counter === null ? trace.counted : (x[counter] ?? 0);
   const leg = on.entryLeg === null ? trace.entryLeg : (x[on.entryLeg] ?? 0);
-  return trace.start + (x[on.scale] ?? 1) * (counted - (x[on.zero] ?? 0)) - leg + trace.ahead - behind;
+  return (
+    startOf(on, trace, x) + (x[on.scale] ?? 1) * (counted - (x[on.zero] ?? 0)) - leg + trace.ahead - behind
+  );
+}
+
+/** Cable (m) from the entry to where the counter was zeroed, which moves with the point of the pipe that it was zeroed at. */
+function startOf({ way, origin }: NetRun, trace: ReadingTrace, x: Float64Array): number {
+  return origin === null ? trace.start : cableOver(way, x, origin.pieces) + origin.further;
 }
 
 /** Adds `factor` times the derivatives of `alongOf`. */
@@ -36,6 +44,7 @@ export function addAlong(
 ): void {
   const counted = counter === null ? mark.trace.counted : (x[counter] ?? 0);
   const scale = x[on.scale] ?? 1;
+  if (on.origin !== null) addCableByLinks(on.way, x, on.origin.pieces, factor, out);
   out.add(on.scale, factor * (counted - (x[on.zero] ?? 0)));
   out.add(on.zero, -factor * scale);
   if (on.entryLeg !== null) out.add(on.entryLeg, -factor);

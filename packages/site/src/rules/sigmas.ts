@@ -47,8 +47,9 @@ export const sigmas = {
   locateRough: { value: 0.5 / AXIS_95, unit: 'm', ...pas128 },
   /** Of a pipe that was dug up and seen. */
   exposed: { value: 0.03, unit: 'm', ...practice },
-  /** Of a depth that a receiver shows, as a share of it. */
+  /** Of a depth that a receiver shows, as a share of it: where peak and null agree, and by the peak alone. */
   locateDepthShare: { value: 0.15 / AXIS_95, unit: '1', ...pas128 },
+  locatePeakDepthShare: { value: 0.4 / AXIS_95, unit: '1', ...pas128 },
   /** Of an invert or a depth that was taped. */
   tapedLevel: { value: 0.03, unit: 'm', ...practice },
   /** Of the water's depth in a pipe, judged on the screen, as a share of the bore. */

@@ -19,7 +19,8 @@ export const sigmaNames: Record<SigmaName, string> = {
   locatePeakShare: 'Locate by the peak only, as a share of the depth',
   locateRough: 'Locate in passing',
   exposed: 'Pipe that was dug up and seen',
-  locateDepthShare: 'Depth that a receiver shows, as a share of it',
+  locateDepthShare: 'Depth where peak and null agree, as a share of it',
+  locatePeakDepthShare: 'Depth by the peak alone, as a share of it',
   tapedLevel: 'Invert or depth that was taped',
   waterShare: 'Depth of water judged on the screen, as a share of the bore',
 };

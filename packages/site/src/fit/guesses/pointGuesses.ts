@@ -1,4 +1,4 @@
-import { azimuthBetween, longChord, type Point } from '@footmark/geometry';
+import { azimuthBetween, distance, longChord, normalizeAzimuth, type Point } from '@footmark/geometry';
 import { isPath, pointOwners, refKey } from '../../document/pointOwners';
 import type { Ref, Spot } from '../../document/spot';
 import { settings } from '../../rules/settings';
@@ -74,9 +74,9 @@ function legGuess(
 ): readonly Tagged[] | null {
   const before = nodeBefore(1);
   const earlier = nodeBefore(2);
-  const [from, here] = [nodes[before ?? -1]?.at, nodes[node]?.at];
+  const [start, from, here] = [earlier, before, node].map((n) => nodes[n ?? -1]?.at);
   if (before === null || from === undefined || here === undefined) return null;
-  if (spot.by === 'turn' && earlier === null) return null;
+  if (spot.by === 'turn' && (earlier === null || start === undefined)) return null;
   const length = spot.by === 'arc' ? longChord(spot.radius, Math.abs(spot.sweep)) : spot.distance;
   const sigma = Math.hypot(site.tape.sigma, settings.tapeRelative.value * length);
   const direction = sigmaOf(site, 'pipeDirection');
@@ -88,16 +88,17 @@ function legGuess(
       observation: { kind: 'distance', id, from: a, to: b, value: length, sigma },
     },
     {
-      tag: { is: 'leg', ...about, part: 'direction' },
+      tag: { is: 'leg', ...about, part: spot.by === 'turn' ? 'turn' : 'direction' },
       observation:
-        spot.by === 'turn' && earlier !== null
+        spot.by === 'turn' && earlier !== null && start !== undefined
           ? {
               kind: 'angle',
               id,
               station: a,
               backsight: { at: 2 * earlier },
               foresight: b,
-              value: Math.PI + spot.turn,
+              // of the drawn legs: what comes before may be an arc, which is left in another direction than its chord's
+              value: normalizeAzimuth(azimuthBetween(from, here) - azimuthBetween(from, start)),
               sigma: direction,
             }
           : { kind: 'azimuth', id, from: a, to: b, value: azimuthBetween(from, here), sigma: direction },
@@ -116,9 +117,9 @@ function betweenGuess(
   const { site } = net;
   const ends = [spot.from, spot.to].map((ref) => ({ node: nodeOfRef(net, ref), at: placeOf(net, ref) }));
   const [a, b] = ends;
-  if (a?.at === undefined || b?.at === undefined)
+  const length = a?.at === undefined || b?.at === undefined ? 0 : distance(a.at, b.at);
+  if (a?.at === undefined || b?.at === undefined || length === 0)
     return coordinates(node, at, sigmaOf(site, 'drawnPipePoint'), about);
-  const length = Math.hypot(b.at.x - a.at.x, b.at.y - a.at.y);
   const f = spot.fraction;
   const within = Math.max(0, f * (1 - f)) * length;
   const across = Math.sqrt(strayPerMetre(sigmaOf(site, 'pipeStray')) * within);

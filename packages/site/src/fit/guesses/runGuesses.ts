@@ -1,4 +1,5 @@
 import { counterSigma, scaleSigma } from '../../derive/alongSigma';
+import type { Run } from '../../document/run';
 import { sigmaOf } from '../../rules/sigmaOf';
 import type { Net } from '../net';
 import { pointSigmas } from '../pointSigma';
@@ -7,7 +8,17 @@ import type { Tagged } from '../tagged';
 /** What was said of the runs, and the counts that evidence hangs on. */
 export function* runGuesses({ site, derived, runs, marks, counters, start }: Net): Generator<Tagged> {
   const sigmaOfPoint = pointSigmas(site, derived.points);
-  for (const { run, scale, zero, entryLeg } of runs.values()) {
+  const zeroSigma = (run: Run, atNode: boolean): number => {
+    const zero = sigmaOf(site, 'zero');
+    if (run.zero.at === 'point')
+      return Math.hypot(zero, sigmaOf(site, 'sameThing'), atNode ? 0 : sigmaOfPoint(run.zero.point));
+    const entry = derived.features.get(run.entry ?? '')?.feature;
+    // a pipe that is tied to its entry starts there wherever that is
+    const tied = derived.paths.get(run.path ?? '')?.tiedTo.includes(run.entry) ?? false;
+    if (tied || entry === undefined) return zero;
+    return Math.hypot(zero, sigmaOfPoint({ of: entry.id, at: entry.vertices[0]?.id ?? '' }));
+  };
+  for (const { run, scale, zero, entryLeg, origin } of runs.values()) {
     const said = start[scale] ?? 1;
     yield {
       tag: { is: 'scale', run: run.id },
@@ -19,12 +30,6 @@ export function* runGuesses({ site, derived, runs, marks, counters, start }: Net
         sigma: scaleSigma(site, run),
       },
     };
-    const entry = derived.features.get(run.entry ?? '')?.feature;
-    // a pipe that is tied to its entry starts there wherever that is
-    const tied = derived.paths.get(run.path ?? '')?.tiedTo.includes(run.entry) ?? false;
-    const entrySigma =
-      tied || entry === undefined ? 0 : sigmaOfPoint({ of: entry.id, at: entry.vertices[0]?.id ?? '' });
-    const pointSigma = run.zero.at === 'point' ? sigmaOf(site, 'sameThing') : 0;
     yield {
       tag: { is: 'zero', run: run.id },
       observation: {
@@ -32,7 +37,7 @@ export function* runGuesses({ site, derived, runs, marks, counters, start }: Net
         id: `zero/${run.id}`,
         unknown: zero,
         value: run.zero.counter,
-        sigma: Math.hypot(sigmaOf(site, 'zero'), entrySigma, pointSigma) / said,
+        sigma: zeroSigma(run, origin !== null) / said,
       },
     };
     if (entryLeg !== null) {
