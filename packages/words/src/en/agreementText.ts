@@ -5,6 +5,7 @@ import type { PairProblem } from '../pairProblem';
 import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { runInText, scaleText } from './evidenceText';
+import { percentText } from './percentText';
 
 /** Why two readings cannot be said to have seen one thing. */
 export const pairProblemTexts: Record<PairProblem, string> = {
@@ -24,7 +25,7 @@ export function explanationText(explanation: PairExplanation, site: Site): strin
     case 'riser':
       return `${atStart(runInText(explanation.run, site))} would have to have ${lengthText(wouldBe, units)} of cable between its zero and the pipe, ${sureText(by, units)} ${more} than said.`;
     case 'scale':
-      return `The counter of ${runInText(explanation.run, site)} would have to count × ${scaleText(wouldBe)}, ${shareText(by / (wouldBe - by))} ${more} than said.`;
+      return `The counter of ${runInText(explanation.run, site)} would have to count × ${scaleText(wouldBe)}, ${percentText(Math.abs(by / (wouldBe - by)))} ${more} than said.`;
     case 'pipe':
       return `The pipe between the two entries would have to be ${lengthText(wouldBe, units)} long, ${sureText(by, units)} ${more} than drawn.`;
   }
@@ -44,9 +45,4 @@ export function accuracyText(accuracy: SiteAccuracy, { units }: Site): Said {
       ...(enough ? [] : ['That is few: it takes 20 of them to state an accuracy.']),
     ].join(' '),
   };
-}
-
-/** A share in hundredths, to two figures. */
-function shareText(share: number): string {
-  return `${Number((100 * Math.abs(share)).toPrecision(2))} %`;
 }

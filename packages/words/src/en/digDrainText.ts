@@ -3,6 +3,7 @@ import { angleText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
 import type { DigSpeech } from './digSpeech';
+import { andList } from './listText';
 
 type Sentences = {
   readonly [Code in keyof DrainFindingValues]: (values: DrainFindingValues[Code], speech: DigSpeech) => Said;
@@ -74,7 +75,7 @@ export const drainSentences: Sentences = {
   }),
   'water-depth-not-known': (v, speech) => ({
     text: `${apart(v, speech)}. Nearer than that it is to lie ${speech.length(v.aboveAsked)} or more above the sewer, and whether it does cannot be told.`,
-    cure: `Find out ${listText(v.missing.map((m) => waterMissing[m]))}.`,
+    cure: `Find out ${andList(v.missing.map((m) => waterMissing[m]))}.`,
   }),
 };
 
@@ -102,8 +103,4 @@ function apart(
   const water = `${atStart(speech.feature(service))}${main ? ', a main by its size,' : ''}`;
   if (crosses) return `${water} crosses ${speech.path(path)}, where ${speech.length(asked)} apart is asked`;
   return `${water} lies ${speech.size(distance)} from ${speech.path(path)}, where ${speech.length(asked)} is asked`;
-}
-
-function listText(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }

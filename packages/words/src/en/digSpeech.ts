@@ -2,6 +2,7 @@ import type { Site } from '@footmark/site';
 import { lengthText } from '../measureText';
 import { sureText } from '../sureText';
 import { areaText, volumeText } from './digMeasure';
+import { andList } from './listText';
 import { targetInText } from './thingName';
 
 /** What sentences about digs are made with: names and measures as they stand inside one. */
@@ -25,7 +26,7 @@ export function digSpeech(site: Site): DigSpeech {
   return {
     dig: (id) => digInText(id, site),
     feature,
-    features: (ids) => listText(ids.map(feature)),
+    features: (ids) => andList(ids.map(feature)),
     path: (id) => targetInText({ kind: 'path', id }, site),
     size: (metres) => sureText(metres, units),
     length: (metres) => lengthText(metres, units),
@@ -41,8 +42,4 @@ function digInText(id: string, site: Site): string {
   if (dig.is === 'pit') return `the ${targetInText({ kind: 'dig', id }, site)}`;
   const [from, to] = [dig.from, dig.to].map((station) => lengthText(station, site.units));
   return `the trench on ${targetInText({ kind: 'path', id: dig.path }, site)} from ${from} to ${to}`;
-}
-
-function listText(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }

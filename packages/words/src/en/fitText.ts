@@ -3,6 +3,7 @@ import { atStart } from '../named';
 import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { evidenceInText } from './evidenceText';
+import { orList } from './listText';
 
 /** Standard deviations that a normal error passes, to either side, once in so many times. Table of the normal distribution. */
 const CHANCES = [
@@ -36,7 +37,7 @@ export function fitText(fit: RunsFit, site: Site): Said {
         : { text: 'Nothing checks these marks yet.', cure: firstEvidence(site) };
     case 'undetermined':
       return {
-        text: `Something hangs on nothing${listed(looseNames(fit, site))}.`,
+        text: `Something hangs on nothing${afterColon(looseNames(fit, site))}.`,
         cure: 'Count again what it hung on, or add what is known there. The sketch stays as it is.',
       };
     case 'not-converged':
@@ -142,10 +143,6 @@ function timesText(times: number): string {
   return `${times >= 10 ? Math.round(times) : Number(times.toFixed(1))} times`;
 }
 
-function orList(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
-}
-
-function listed(names: readonly string[]): string {
+function afterColon(names: readonly string[]): string {
   return names.length === 0 ? '' : `: ${names.join(', ')}`;
 }

@@ -1,6 +1,7 @@
 import { isPath, type MarkReach, pointOwners, type ReachKnown, type Site } from '@footmark/site';
 import { lengthText } from '../measureText';
 import { sureText } from '../sureText';
+import { andList } from './listText';
 import { targetInText } from './thingName';
 
 /** Where a mark can be at all by the cable alone, a sentence each. */
@@ -11,7 +12,7 @@ export function reachTexts(reach: MarkReach, site: Site): readonly string[] {
   if (contradiction !== null) {
     const readings = contradiction.knowns.map((k) => `${k.mark.label} from ${pointOf(k, site)}`);
     return [
-      `The cables cannot lead to one place: ${listed(readings)} are ${sureText(contradiction.gap, units)} short of it.`,
+      `The cables cannot lead to one place: ${andList(readings)} are ${sureText(contradiction.gap, units)} short of it.`,
       'A reading, a zero, a point or a pair is wrong.',
     ];
   }
@@ -37,8 +38,4 @@ function pointOf({ point }: ReachKnown, site: Site): string {
   const owner = pointOwners(site).find((o) => o.id === point.of);
   const kind = owner !== undefined && isPath(owner) ? 'path' : 'feature';
   return targetInText({ kind, id: point.of, vertex: point.at }, site);
-}
-
-function listed(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
