@@ -12,6 +12,7 @@ import { angleText, counterText, directionText, lengthText } from '../measureTex
 import { inSentence } from '../named';
 import { sureText } from '../sureText';
 import { choiceNames } from './fieldNames';
+import { percentText } from './percentText';
 import { featureInText, targetInText } from './thingName';
 
 /** Scales are told to a few parts in ten thousand. */
@@ -50,12 +51,15 @@ export function evidenceInText(tag: ObservationTag, site: Site): string {
     case 'point':
       return `the place of ${pointInText(tag, site)}`;
     case 'leg':
-      return tag.part === 'length'
-        ? `the length of the leg to ${pointInText(tag, site)}`
-        : `the direction of the leg to ${pointInText(tag, site)}`;
+      return `the ${tag.part} of the leg to ${pointInText(tag, site)}`;
     case 'stray':
       return `how straight the leg to ${pointInText(tag, site)} is`;
   }
+}
+
+function legOffText({ tag, residual }: FitObservation, units: Units): string {
+  const off = Math.abs(residual);
+  return tag.is === 'leg' && tag.part !== 'length' ? `${angleText(off)} off` : `${sureText(off, units)} off`;
 }
 
 /** How far off an observation came out. `parts`: all of one name. */
@@ -70,7 +74,7 @@ export function offText(parts: readonly FitObservation[], { units }: Site): stri
     case 'scale':
       return `${percentText(off)} off`;
     case 'leg':
-      return tag.part === 'direction' ? `${angleText(off)} off` : `${sureText(off, units)} off`;
+      return parts.map((p) => legOffText(p, units)).join(' and ');
     case 'pair':
       return `${sureText(off, units)} apart`;
     default:
@@ -109,7 +113,7 @@ export function blunderText(suspect: BlunderGroup[number], site: Site): string {
       return known === undefined ? `It is off by ${by}.` : lengthBlunderText(known, blunder, site);
     }
     case 'bend':
-      return `It turns by ${angleText(observed - Math.PI)} and would have to turn by ${angleText(observed - blunder - Math.PI)}.`;
+      return turnBlunderText(observed, blunder);
     case 'scale': {
       const run = site.runs.find((r) => r.id === tag.run);
       const said = run === undefined ? observed : factorOf(run.scale);
@@ -126,8 +130,9 @@ export function blunderText(suspect: BlunderGroup[number], site: Site): string {
     case 'point':
       return `It would have to be ${by} further ${POINT_WAYS[tag.axis][blunder > 0 ? 0 : 1]}.`;
     case 'leg':
-      return tag.part === 'length'
-        ? lengthBlunderText(observed, blunder, site)
+      if (tag.part === 'length') return lengthBlunderText(observed, blunder, site);
+      return tag.part === 'turn'
+        ? turnBlunderText(observed, blunder)
         : `It is given as ${directionText(observed, units)} and would have to be ${directionText(observed - blunder, units)}.`;
     case 'stray':
       return `The pipe would have to stray by ${by} more to the ${blunder > 0 ? 'left' : 'right'}, looking with the flow.`;
@@ -136,6 +141,12 @@ export function blunderText(suspect: BlunderGroup[number], site: Site): string {
 
 /** Of a length or a scale that would have to be nothing or less. */
 const NOTHING_EXPLAINS = 'Nothing that it could be would explain it alone.';
+
+/** `observed`: the angle from the leg before, turned about, to this one. */
+function turnBlunderText(observed: number, blunder: number): string {
+  const turn = (angle: number) => angleText(angle - Math.PI);
+  return `It turns by ${turn(observed)} and would have to turn by ${turn(observed - blunder)}.`;
+}
 
 function lengthBlunderText(said: number, blunder: number, { units }: Site): string {
   return said - blunder > 0
@@ -208,8 +219,4 @@ function countText(metres: number, { length }: Units): string {
 
 export function scaleText(scale: number): string {
   return String(Number(scale.toFixed(SCALE_DECIMALS)));
-}
-
-function percentText(share: number): string {
-  return `${Number((100 * share).toPrecision(2))} %`;
 }

@@ -10,6 +10,7 @@ import {
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
+import { percentText } from './percentText';
 import { markInText, pointOfKey, spokenName, targetInText } from './thingName';
 
 /** What sentences are made with: names and measures as they stand inside one. */
@@ -273,19 +274,23 @@ const sentences: Sentences = {
     cure: `Measure in ${point(from)} from what the pipe was measured from.`,
   }),
 
+  'seen-point-not-on-run': (_, { thing }) => ({
+    text: `The point that ${thing} saw is not on its way through the pipes, so it says nothing of where that is.`,
+    cure: 'Choose a point of a pipe that the camera came through, or take it off the reading.',
+  }),
   'locate-has-no-reading': (_, { thing }) => ({
     text: `${thing} is tied to no reading, so it is compared with nothing.`,
     cure: 'Choose the reading at which the receiver found the sonde there.',
+  }),
+  'locate-depth-rough': (_, { thing }) => ({
+    text: `${thing} was found in passing, which tells no depth: the depth that is written down is not used.`,
+    cure: 'Stand still over the peak and read the depth again, then say how it was located.',
   }),
   'locate-reading-has-no-place': ({ reading }, { thing }) => ({
     text: `${thing} was found at reading ${reading}, which has no place, so it is compared with nothing.`,
     cure: `First put right what is said of reading ${reading}.`,
   }),
 
-  'pair-with-itself': ({ reading }) => ({
-    text: `Reading ${reading} is paired with itself, which says nothing.`,
-    cure: 'Take the pair apart, and pair the reading with one of another run.',
-  }),
   'pair-of-one-run': ({ a, b }) => ({
     text: `${a} and ${b} are said to be one thing, and both are readings of one run.`,
     cure: 'Take the pair apart, and pair each with a reading of another run.',
@@ -303,11 +308,6 @@ const sentences: Sentences = {
 /** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
 function ratioText(ratio: number): string {
   return `1:${Number(ratio.toPrecision(2)).toLocaleString('en-US')}`;
-}
-
-/** A share in hundredths, to two figures, such as `1.2 %`. */
-function percentText(share: number): string {
-  return `${Number((100 * share).toPrecision(2)).toLocaleString('en-US')} %`;
 }
 
 /** One sentence that names the thing, and one for the way out. */
