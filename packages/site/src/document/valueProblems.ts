@@ -4,6 +4,7 @@ import { path as pipe } from './path';
 import { run } from './run';
 import { MOST_IN_SITE, type Site, site as siteSchema } from './site';
 import { underlay } from './underlay';
+import { pair, visit } from './visit';
 
 type FilePath = readonly (string | number)[];
 
@@ -21,27 +22,45 @@ export type ValueProblem =
   | { readonly code: 'too-many' | 'too-few' | 'too-long'; readonly path: FilePath; readonly limit: number }
   | { readonly code: 'wrong-value'; readonly path: FilePath };
 
-const lists = { underlays: underlay, features: feature, paths: pipe, runs: run };
+/** The lists whose things are looked at one by one. */
+const lists = {
+  underlays: underlay,
+  features: feature,
+  paths: pipe,
+  runs: run,
+  visits: visit,
+  pairs: pair,
+  different: pair,
+};
 
-const listNames = ['underlays', 'features', 'paths', 'runs'] as const;
+const isListName = (name: string): name is keyof typeof lists => Object.hasOwn(lists, name);
+
+const isSiteKey = (name: string): name is keyof Site => Object.hasOwn(siteSchema.shape, name);
 
 /**
- * What in `after` could not be read back from its file. Things, pipes, runs and pictures that are the same objects as in `before` are
- * taken as sound and not looked at.
+ * What in `after` could not be read back from its file. Facts, lists and things of lists that are the same objects as in `before` are taken
+ * as sound and not looked at.
  */
 export function valueProblems(before: Site, after: Site): readonly ValueProblem[] {
-  const { fit, ...rest } = after;
-  const fitToCheck = fit === undefined || fit === before.fit ? {} : { fit };
-  const withoutLists = { ...rest, ...fitToCheck, underlays: [], features: [], paths: [], runs: [] };
-  const problems = problemsIn(siteSchema, withoutLists, []);
-  for (const name of listNames) {
-    if (before[name] === after[name]) continue;
-    if (after[name].length > MOST_IN_SITE[name]) {
-      problems.push({ code: 'too-many', path: [name], limit: MOST_IN_SITE[name] });
-    }
-    for (const { item, index } of changedItems(before[name], after[name])) {
-      problems.push(...problemsIn(lists[name], item, [name, index]));
-    }
+  return Object.keys({ ...siteSchema.shape, ...after }).flatMap((name): readonly ValueProblem[] => {
+    if (!isSiteKey(name)) return [{ code: 'wrong-value', path: [name] }];
+    if (before[name] === after[name]) return [];
+    return isListName(name)
+      ? listProblems(name, before[name], after[name])
+      : problemsIn(siteSchema.shape[name], after[name], [name]);
+  });
+}
+
+function listProblems(
+  name: keyof typeof lists,
+  before: readonly unknown[],
+  after: readonly unknown[],
+): readonly ValueProblem[] {
+  const most = MOST_IN_SITE[name];
+  const problems: ValueProblem[] =
+    after.length > most ? [{ code: 'too-many', path: [name], limit: most }] : [];
+  for (const { item, index } of changedItems(before, after)) {
+    problems.push(...problemsIn(lists[name], item, [name, index]));
   }
   return problems;
 }
