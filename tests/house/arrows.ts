@@ -8,7 +8,7 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   adjust: [],
   geometry: [],
   route: ['geometry'],
-  site: ['adjust', 'geometry', 'route'],
+  site: ['adjust', 'geometry'],
   dig: ['geometry', 'site'],
   words: ['dig', 'site'],
   drawing: ['dig', 'geometry', 'site', 'words'],
