@@ -103,6 +103,36 @@ describe('the report', () => {
     expect(again.pairSuggestions.map(({ a, b }) => `${a} ${b}`)).not.toContain('A9 B5');
   });
 
+  it('rounds every number, lengths to a micrometre and all else to nine decimals, as the README has it', () => {
+    const third = 1 / 3;
+    const dug = rearAlley((raw) => {
+      const trench = { is: 'trench', path: 'p1', name: '', note: '', depth: 1 + third } as const;
+      raw.digging.digs.push({ ...trench, id: 'd1', from: 3 + third, to: 26 + third });
+    });
+    const fit = fitRuns(dug.site, dug.derived);
+    const told = derivedReport(dug.site, dug.derived, fit, en, '2026-05-01');
+    const numbers = (of: unknown, decimals: number) =>
+      [...values(of)].flatMap(([path, value]) =>
+        typeof value === 'number' && Number(value.toFixed(decimals)) !== value ? [`${path} ${value}`] : [],
+      );
+    expect(numbers(told, 9)).toEqual([]);
+    const [run] = fit?.runs ?? [];
+    const [toldRun] = told.fit?.runs ?? [];
+    const [dig] = told.inTheWay.digs;
+    expect(numbers({ zero: run?.zero, sigma: run?.scale.sigma }, 9)).not.toEqual([]);
+    expect(toldRun?.scale.fitted).toBeCloseTo(run?.scale.fitted ?? Number.NaN, 9);
+    expect(dig).toMatchObject({ depth: { least: 1.333333, most: 1.333333 } });
+    expect(dig?.restore?.pavements).not.toEqual([]);
+    expect(told.inTheWay.trees).not.toEqual([]);
+    expect(numbers([toldRun?.zero, toldRun?.entryLeg, dig?.depth, dig?.restore, dig?.volume], 6)).toEqual([]);
+    expect(
+      numbers(
+        told.inTheWay.trees.map(({ zones }) => zones.map((z) => z.radius)),
+        6,
+      ),
+    ).toEqual([]);
+  });
+
   it('is longer along the cable than in plan', () => {
     for (const path of report.paths) expect(path.developedLength).toBeGreaterThanOrEqual(path.length);
   });

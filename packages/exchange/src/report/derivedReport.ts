@@ -9,7 +9,7 @@ import { markReport } from './markReport';
 import { pairReport, suggestionReport } from './pairReport';
 import { pathReport } from './pathReport';
 import type { ReportSetting } from './reportSetting';
-import { roundedLength } from './rounding';
+import { roundedLength, roundedValues } from './rounding';
 
 /** Raised by one when a key of the report goes away or changes its meaning. */
 const REPORT_VERSION = 1;
@@ -92,7 +92,7 @@ function findingReport(finding: Finding, { site, words }: ReportSetting) {
     severity,
     at,
     name: words.targetName(at, site),
-    values,
+    values: roundedValues(values),
     ...words.findingText(finding, site),
   };
 }

@@ -1,4 +1,4 @@
-import type { FitObservation, RunsFit, SearchZone } from '@footmark/site';
+import type { FitObservation, FittedRun, RunsFit, SearchZone } from '@footmark/site';
 import { holeSizeText, lengthText } from '@footmark/words';
 import type { ReportSetting } from './reportSetting';
 import { roundedAngle, roundedLength } from './rounding';
@@ -17,7 +17,7 @@ export function fitReport(fit: RunsFit) {
         ? null
         : { ...test, statistic: roundedAngle(test.statistic), upper: roundedAngle(test.upper) },
     loose,
-    runs: fit.runs,
+    runs: fit.runs.map(runReport),
     paths: fit.paths.map(({ id, points }) => ({
       id,
       points: points.map(({ vertex, at, moved }) => ({
@@ -39,7 +39,19 @@ export function fitReport(fit: RunsFit) {
   };
 }
 
-/** Numbers without a unit and radians are told to the same digits. */
+function runReport({ id, scale, zero, entryLeg }: FittedRun) {
+  return {
+    id,
+    scale: figureReport(scale, roundedAngle),
+    zero: figureReport(zero, roundedLength),
+    entryLeg: figureReport(entryLeg, roundedLength),
+  };
+}
+
+function figureReport({ said, fitted, sigma }: FittedRun['scale'], rounded: (of: number) => number) {
+  return { said: rounded(said), fitted: rounded(fitted), sigma: rounded(sigma) };
+}
+
 function observationReport({ name, observed, sigma, residual, standardized, redundancy }: FitObservation) {
   return {
     observation: name,

@@ -1,7 +1,7 @@
 import type { Locate, SiteAccuracy } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import type { ReportSetting } from './reportSetting';
-import { roundedLength } from './rounding';
+import { roundedAngle, roundedLength } from './rounding';
 
 /** A locate beside where the computation has the sonde. */
 export function locateReport(locate: Locate, { site, words }: ReportSetting) {
@@ -39,7 +39,7 @@ export function accuracyReport(
     rmseY: roundedLength(rmseY),
     rmse: roundedLength(rmse),
     accuracy: roundedLength(accuracy),
-    ratio,
+    ratio: roundedAngle(ratio),
     display: { rmse: lengthText(rmse, site.units), accuracy: lengthText(accuracy, site.units) },
   };
 }

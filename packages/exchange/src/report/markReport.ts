@@ -31,7 +31,7 @@ export function markReport(mark: Mark, setting: ReportSetting) {
       counter: roundedLength(trace.counter),
       counted: roundedLength(trace.counted),
       zero: roundedLength(trace.zero),
-      scale: trace.scale,
+      scale: roundedAngle(trace.scale),
       cable: roundedLength(trace.cable),
       riser: trace.riser === null ? null : roundedLength(trace.riser),
       sweepRadius: trace.sweepRadius === null ? null : roundedLength(trace.sweepRadius),

@@ -1,7 +1,7 @@
 import { type DerivedPath, formatDiameter, formatSlope, type Stretch } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import type { ReportSetting } from './reportSetting';
-import { roundedLength } from './rounding';
+import { roundedAngle, roundedLength } from './rounding';
 
 /** A path: its length in plan and as the cable lies, what it is made of, and where it joins. */
 export function pathReport(
@@ -43,7 +43,7 @@ function stretchReport(
     to: roundedLength(to),
     material,
     diameter: roundedLength(diameter),
-    slope,
+    slope: roundedAngle(slope),
     display: {
       from: lengthText(from, site.units),
       to: lengthText(to, site.units),
