@@ -54,6 +54,20 @@ describe('how a mark came about', () => {
     expect(notes.join(' ')).toContain('grade and drops take 0.51 ft off the cable');
   });
 
+  // the fitted number is made up: longer than the riser, of which no sweep saves anything
+  it('does not say that a sweep saves what the fit made of the entry leg', () => {
+    const { site, derived } = sampleYard(UNITS);
+    const mark = derived.marks.find((m) => m.label === 'A3');
+    if (mark === undefined) throw new Error('no mark A3');
+    const trace = { ...mark.trace, entryLeg: 4.2 * 0.3048, fitted: true };
+    const steps = en.traceSteps({ ...mark, trace }, site, derived);
+    expect(steps.find((s) => s.step === 'entry-leg')).toMatchObject({
+      value: '4.2 ft',
+      note: 'Riser of 4.0 ft with its sweep; as the fit made it.',
+    });
+    expect(steps.map((s) => s.note).join(' ')).not.toContain('saves');
+  });
+
   it('says less where less happened', () => {
     expect(stepsOf('B1').map((s) => s.step)).not.toContain('new-zeros');
     expect(shownAt('B1', 'entry-leg')).toBe('0.0 ft');

@@ -107,13 +107,22 @@ function alongSteps({ start, ahead, along }: ReadingTrace, site: Site): readonly
   ];
 }
 
-function entryLegStep(zeroAt: ZeroKind, { riser, entryLeg }: ReadingTrace, site: Site): TraceStep {
+function entryLegStep(zeroAt: ZeroKind, trace: ReadingTrace, site: Site): TraceStep {
+  return {
+    step: 'entry-leg',
+    label: 'Entry leg',
+    value: lengthText(trace.entryLeg, site.units),
+    note: entryLegNote(zeroAt, trace, site),
+  };
+}
+
+/** What the fit made of the cable in the riser is more or less than riser and sweep come to, and not what the sweep saves. */
+function entryLegNote(zeroAt: ZeroKind, { riser, entryLeg, fitted }: ReadingTrace, site: Site): string {
   const length = (metres: number) => lengthText(metres, site.units);
-  const note =
-    riser === null
-      ? `Nothing to take off: ${inSentence(zeroNames[zeroAt])}.`
-      : `Riser of ${length(riser)} less the ${length(riser - entryLeg)} that its sweep saves.`;
-  return { step: 'entry-leg', label: 'Entry leg', value: length(entryLeg), note };
+  if (riser === null) return `Nothing to take off: ${inSentence(zeroNames[zeroAt])}.`;
+  return fitted
+    ? `Riser of ${length(riser)} with its sweep; as the fit made it.`
+    : `Riser of ${length(riser)} less the ${length(riser - entryLeg)} that its sweep saves.`;
 }
 
 function entryStep({ run }: Mark, site: Site, derived: Derived, route: RunRoute): TraceStep {
