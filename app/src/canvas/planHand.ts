@@ -1,7 +1,6 @@
 import type { Drawing, PlacedLabel } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
 import {
-  isPath,
   movePoint,
   moveThings,
   type PointOwner,
@@ -19,7 +18,7 @@ import {
   startPictureDrag,
 } from '../pictures/pictureHand';
 import { answerLine, answerPick, usePicking } from '../session/picking';
-import { chosenIds, toggleChosen } from '../session/selection';
+import { chosenIds, targetsOf, toggleChosen } from '../session/selection';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
 import { notify, select, selectGroup, selectLeg, show, useWorkbench } from '../session/workbench';
 import { type Landing, pointFromLanding } from '../tools/tool';
@@ -246,7 +245,7 @@ function moveEdit(drag: Exclude<Drag, { what: 'marquee' | 'nothing' }>, to: Poin
 function nameOfDragged(drag: Exclude<Drag, { what: 'marquee' | 'nothing' }>): string {
   if (drag.what === 'things' && drag.ids.length > 1) return `${drag.ids.length} things`;
   const id = drag.what === 'point' ? drag.ref.of : drag.ids[0];
-  const owner = pointOwners(currentSite()).find((o) => o.id === id);
-  if (owner === undefined) return '';
-  return owner.name || (isPath(owner) ? 'the pipe' : words.featureKindName(owner.kind).toLowerCase());
+  const site = currentSite();
+  const [target] = id === undefined ? [] : targetsOf(site, [id]);
+  return target === undefined ? '' : words.targetName(target, site);
 }

@@ -25,6 +25,7 @@ import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
 import { ReadingField } from './ReadingField';
 import { ThingActions } from './ThingActions';
+import { targetOf } from './targetOf';
 import { VertexList } from './VertexList';
 
 /** One thing in the yard: its name, what is known of it, and how each of its points was measured. */
@@ -36,7 +37,7 @@ export function FeatureCard({ feature }: { readonly feature: Feature }) {
   const about = derived.findings.filter((f) => f.at.kind === 'feature' && f.at.id === feature.id);
   const remove = () => removeThings([feature.id]);
   return (
-    <section className={styles.card} aria-label={feature.name || kind}>
+    <section className={styles.card} aria-label={words.targetName(targetOf(feature), site)}>
       <div className={styles.head}>
         <Action look="quiet" onPress={() => select(null)}>
           <ArrowLeft size={20} aria-hidden /> Yard

@@ -1,4 +1,4 @@
-import { isPath, type PointOwner, pointOwners } from '@footmark/site';
+import { pointOwners } from '@footmark/site';
 import { X } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
@@ -6,6 +6,7 @@ import { select } from '../session/workbench';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { ThingActions } from './ThingActions';
+import { targetOf } from './targetOf';
 
 /** Several things in hand at once. */
 export function GroupCard({ ids }: { readonly ids: readonly string[] }) {
@@ -19,12 +20,8 @@ export function GroupCard({ ids }: { readonly ids: readonly string[] }) {
           <X size={20} aria-hidden /> Let go
         </Action>
       </div>
-      <p className={styles.empty}>{owners.map(nameOf).join(', ')}</p>
+      <p className={styles.empty}>{owners.map((o) => words.targetName(targetOf(o), site)).join(', ')}</p>
       <ThingActions owners={owners} />
     </section>
   );
-}
-
-function nameOf(owner: PointOwner): string {
-  return owner.name || (isPath(owner) ? 'Pipe' : words.featureKindName(owner.kind));
 }

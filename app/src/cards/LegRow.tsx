@@ -9,6 +9,7 @@ import { Tick } from '../controls/Tick';
 import { LengthField } from '../controls/unitFields';
 import { currentSite, derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select, selectLeg } from '../session/workbench';
+import { words } from '../words';
 import styles from './cards.module.css';
 import { lengthAcross, wallAcross } from './squareWalls';
 import { targetOf } from './targetOf';
@@ -68,7 +69,8 @@ function LegLengthForm({ owner, start, end, length }: Omit<Props, 'isOpen'> & { 
     const done = first.ok && square && across ? lengthAcross(first.site, owner, across, typed, keeps) : first;
     setProblem(done.ok ? null : done.code);
     if (!done.ok) return;
-    if (edit(`Change a length of ${owner.name || 'this'}`, () => done.site)) select(targetOf(owner));
+    if (edit(`Change a length of ${words.targetName(targetOf(owner), site)}`, () => done.site))
+      select(targetOf(owner));
   };
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {

@@ -5,6 +5,7 @@ import { Action } from '../controls/Action';
 import { useDerived, useSite } from '../session/siteSession';
 import { select, useWorkbench } from '../session/workbench';
 import { startDrawing } from '../tools/useTool';
+import { words } from '../words';
 import styles from './cards.module.css';
 import { PathCard } from './PathCard';
 
@@ -40,10 +41,10 @@ export function LineCard() {
               <li key={p.id}>
                 <Button className={styles.row ?? ''} onPress={() => select({ kind: 'path', id: p.id })}>
                   <span className={styles.grow}>
-                    {p.name || 'Pipe'}
+                    {words.targetName({ kind: 'path', id: p.id }, site)}
                     <small>
                       {main && curve?.joins
-                        ? `joins ${main.name || 'a pipe'} at ${lengthText(curve.joins.station, site.units)}`
+                        ? `joins ${words.targetName({ kind: 'path', id: main.id }, site)} at ${lengthText(curve.joins.station, site.units)}`
                         : 'runs to its end'}
                     </small>
                   </span>

@@ -4,8 +4,10 @@ import { Action } from '../controls/Action';
 import { SpotForm } from '../measure/SpotForm';
 import { spotText } from '../measure/spotText';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
+import { words } from '../words';
 import styles from './cards.module.css';
 import { TapeResiduals } from './TapeResiduals';
+import { targetOf } from './targetOf';
 
 /** Where a thing of one point is: how that was measured, to be measured anew. */
 export function LonePoint({ owner }: { readonly owner: PointOwner }) {
@@ -16,7 +18,7 @@ export function LonePoint({ owner }: { readonly owner: PointOwner }) {
   if (vertex === undefined) return null;
   const ref = { of: owner.id, at: vertex.id };
   const place = derived.points.get(refKey(ref))?.at ?? null;
-  const name = owner.name || 'this';
+  const name = words.targetName(targetOf(owner), site);
   const letGo = () => {
     if (place === null) return;
     const { points } = derivedFrom(site);

@@ -15,6 +15,7 @@ import { FindingRow } from './FindingRow';
 import { KnownLengths } from './KnownLengths';
 import { StretchTable } from './StretchTable';
 import { ThingActions } from './ThingActions';
+import { targetOf } from './targetOf';
 import { VertexList } from './VertexList';
 
 const STATES = ['existing', 'proposed', 'as-built'] as const;
@@ -25,7 +26,7 @@ export function PathCard({ path }: { readonly path: Path }) {
   const derived = useDerived();
   const curve = derived.paths.get(path.id);
   const about = derived.findings.filter((f) => f.at.kind === 'path' && f.at.id === path.id);
-  const name = path.name || 'the pipe';
+  const name = words.targetName(targetOf(path), site);
   const turnRound = () =>
     edit(`Turn ${name} round`, (s) =>
       reversePath(s, { id: path.id, length: curve?.length ?? 0, places: derivedFrom(s).points }),
@@ -33,7 +34,7 @@ export function PathCard({ path }: { readonly path: Path }) {
   const remove = () => removeThings([path.id]);
   const profileOpen = useProfileView((v) => v.isOpen);
   return (
-    <section className={styles.card} aria-label={path.name || 'Pipe'}>
+    <section className={styles.card} aria-label={name}>
       <div className={styles.head}>
         <Action look="quiet" onPress={() => select(null)}>
           <ArrowLeft size={20} aria-hidden /> Line
@@ -43,7 +44,7 @@ export function PathCard({ path }: { readonly path: Path }) {
         </Action>
       </div>
       <h2 className={styles.title}>
-        {path.name || 'Pipe'}
+        {name}
         {curve ? `, ${lengthText(curve.length, site.units)}` : ''}
       </h2>
       {curve === undefined || profileOpen ? null : (

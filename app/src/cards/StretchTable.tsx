@@ -12,9 +12,9 @@ type Props = { readonly path: Path; readonly length: number | null };
 
 /** Material, diameter and slope of a pipe, stretch by stretch from its start. */
 export function StretchTable({ path, length }: Props) {
-  const { units } = useSite();
+  const site = useSite();
   const [from, setFrom] = useState<number | undefined>(undefined);
-  const name = path.name || 'the pipe';
+  const name = words.targetName({ kind: 'path', id: path.id }, site);
   const fits = from !== undefined && from > 0 && (length === null || from < length);
   const begin = () => {
     const before = path.stretches.findLast((s) => s.from < (from ?? 0));
@@ -49,7 +49,7 @@ export function StretchTable({ path, length }: Props) {
           when="typing"
           hint={
             from !== undefined && !fits
-              ? `Within the pipe, which is ${length === null ? 'not complete' : lengthText(length, units)}.`
+              ? `Within the pipe, which is ${length === null ? 'not complete' : lengthText(length, site.units)}.`
               : 'From the start of the pipe.'
           }
         />

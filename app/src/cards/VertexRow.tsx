@@ -20,6 +20,7 @@ import { SpotForm } from '../measure/SpotForm';
 import { spotText } from '../measure/spotText';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
+import { words } from '../words';
 import styles from './cards.module.css';
 import type { OwnerProps } from './ownerProps';
 import { PathPointFields } from './PathPointFields';
@@ -54,7 +55,7 @@ function VertexForm({ owner, closed, vertex, index }: Omit<Props, 'isOpen'>) {
   const ref: Ref = { of: owner.id, at: vertex.id };
   const place = derived.points.get(refKey(ref))?.at ?? null;
   const next = owner.vertices[index + 1] ?? (closed ? owner.vertices[0] : undefined);
-  const name = owner.name || 'this';
+  const name = words.targetName(targetOf(owner), site);
   const { points } = derivedFrom(site);
   const set = (spot: Spot) => edit(`Measure ${name}`, (s) => setSpot(s, { ref, spot }));
   const letGo = () =>

@@ -24,6 +24,7 @@ import { words } from '../words';
 import styles from './cards.module.css';
 import { FeatureCard } from './FeatureCard';
 import { Fold } from './Fold';
+import { targetOf } from './targetOf';
 
 /** What nearly every yard has, in the order in which it is measured. */
 const USUAL: readonly FeatureKind[] = [
@@ -117,6 +118,7 @@ function groupByLayer(features: readonly Feature[]) {
 }
 
 function FeatureRow({ feature }: { readonly feature: Feature }) {
+  const site = useSite();
   const derived = useDerived();
   const measured = derived.features.get(feature.id)?.measured ?? [];
   const kind = words.featureKindName(feature.kind);
@@ -124,7 +126,7 @@ function FeatureRow({ feature }: { readonly feature: Feature }) {
   return (
     <Button className={styles.row ?? ''} onPress={() => select({ kind: 'feature', id: feature.id })}>
       <span className={styles.grow}>
-        {feature.name || kind}
+        {words.targetName(targetOf(feature), site)}
         <small>{feature.name && feature.name !== kind ? `${kind}, ${how}` : how}</small>
       </span>
       <ChevronRight size={20} aria-hidden />

@@ -59,7 +59,7 @@ export function DigList({ excavations }: { readonly excavations: readonly Excava
           placeholder="Choose a pipe"
           options={[...derived.paths.values()].map(({ path }) => ({
             id: path.id,
-            name: path.name || 'Pipe',
+            name: words.targetName({ kind: 'path', id: path.id }, site),
           }))}
           value={null}
           onChange={startTrench}

@@ -7,6 +7,7 @@ import { Choice } from '../controls/Choice';
 import { Toggle } from '../controls/Toggle';
 import { useDerived, useSite } from '../session/siteSession';
 import { select, useWorkbench } from '../session/workbench';
+import { words } from '../words';
 import { chartLayout } from './chartLayout';
 import { ProfileChart } from './ProfileChart';
 import { ProfileCursor } from './ProfileCursor';
@@ -83,8 +84,9 @@ function useLetGo(): void {
 
 /** Which pipe is shown; with one alone there is nothing to choose. */
 function PathChoice({ profile }: { readonly profile: PathProfile | null }) {
-  const { paths } = useSite();
-  const name = (path: (typeof paths)[number]) => path.name || 'Pipe';
+  const site = useSite();
+  const { paths } = site;
+  const name = ({ id }: (typeof paths)[number]) => words.targetName({ kind: 'path', id }, site);
   const shown = paths.find((p) => p.id === profile?.path);
   if (paths.length < 2)
     return <h2 className={styles.title}>{shown === undefined ? 'Profile' : name(shown)}</h2>;

@@ -3,6 +3,7 @@ import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { useDerived, useSite } from '../session/siteSession';
+import { words } from '../words';
 import type { ChangeRun } from './changeRunFacts';
 
 type Props = { readonly run: Run; readonly change: ChangeRun };
@@ -15,7 +16,7 @@ export function BranchPicker({ run, change }: Props) {
   const next = [...derived.paths.values()].filter(
     (p) => p.joins?.path === last && !run.branches.includes(p.path.id),
   );
-  const name = (id: string) => site.paths.find((p) => p.id === id)?.name || 'Pipe';
+  const name = (id: string) => words.targetName({ kind: 'path', id }, site);
   if (next.length === 0 && run.branches.length === 0) return null;
   return (
     <div className={styles.section}>
@@ -33,7 +34,7 @@ export function BranchPicker({ run, change }: Props) {
       {next.length > 0 ? (
         <Choice
           label="Turned into a branch"
-          options={next.map((p) => ({ id: p.path.id, name: p.path.name || 'Pipe' }))}
+          options={next.map((p) => ({ id: p.path.id, name: name(p.path.id) }))}
           value={null}
           placeholder="No: stayed in the pipe"
           onChange={(id) => change('Change the branches', { branches: [...run.branches, id] })}

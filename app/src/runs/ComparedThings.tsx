@@ -19,7 +19,8 @@ type Props = {
 
 /** Things of two visits that have fared alike, along the pipe. A press shows the last reading of one on the plan. */
 export function ComparedThings({ title, says, things }: Props) {
-  const { units, paths } = useSite();
+  const site = useSite();
+  const { units } = site;
   if (things.length === 0) return null;
   return (
     <section className={styles.visit} aria-label={`${title}, ${things.length}`}>
@@ -34,7 +35,7 @@ export function ComparedThings({ title, says, things }: Props) {
           const shown = thing.after ?? thing.before;
           const mark = shown?.marks[0];
           if (shown === undefined || mark === undefined) return null;
-          const path = paths.find((p) => p.id === shown.path)?.name || 'the pipe';
+          const path = words.targetName({ kind: 'path', id: shown.path }, site);
           return (
             <li key={mark.reading.id}>
               <Button

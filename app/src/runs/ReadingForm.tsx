@@ -8,6 +8,7 @@ import { TextLine } from '../controls/TextLine';
 import { Tick } from '../controls/Tick';
 import { edit, useDerived, useSite } from '../session/siteSession';
 import { notifyOfEdit, show } from '../session/workbench';
+import { words } from '../words';
 import { ClockField } from './ClockField';
 import { CounterField } from './CounterField';
 import { ReadingDetails } from './ReadingDetails';
@@ -53,10 +54,10 @@ function Place({ reading }: { readonly reading: Reading }) {
   const site = useSite();
   const place = useDerived().marks.find((m) => m.reading.id === reading.id)?.place;
   if (!place) return null;
-  const path = site.paths.find((p) => p.id === place.path);
   return (
     <p>
-      Comes to station {lengthText(place.station, site.units)} of {path?.name || 'the pipe'}.
+      Comes to station {lengthText(place.station, site.units)} of{' '}
+      {words.targetName({ kind: 'path', id: place.path }, site)}.
     </p>
   );
 }

@@ -9,7 +9,7 @@ import { edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
 import type { ChangeRun } from './changeRunFacts';
-import { entryOf } from './entryOf';
+import { entryName } from './entryOf';
 import { PasteReadings } from './PasteReadings';
 import { ReadingEntry } from './ReadingEntry';
 import { ReadingList } from './ReadingList';
@@ -36,7 +36,7 @@ function RunSheet({ run }: { readonly run: Run }) {
   const about = derived.findings.filter((f) => f.at.kind === 'run' && f.at.id === run.id);
   const change: ChangeRun = (what, facts) => edit(what, (s) => changeRun(s, { id: run.id, facts }));
   const visit = site.visits.find((v) => v.id === run.visit);
-  const entry = entryOf(site, run);
+  const entry = entryName(site, run);
   return (
     <section className={`${cards.card} ${styles.runCard}`} aria-label={`Run ${run.letter}`}>
       <div className={cards.head}>
@@ -50,7 +50,7 @@ function RunSheet({ run }: { readonly run: Run }) {
       <div>
         <h2 ref={heading} className={cards.title} tabIndex={-1}>
           Run {run.letter}
-          {entry ? `, from ${entry.name}` : ''}
+          {entry === null ? '' : `, from ${entry}`}
         </h2>
         <p className={cards.sub}>{visit === undefined ? 'No visit yet' : words.visitName(visit)}</p>
       </div>

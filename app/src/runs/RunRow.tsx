@@ -5,7 +5,7 @@ import cards from '../cards/cards.module.css';
 import { useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { words } from '../words';
-import { entryOf } from './entryOf';
+import { entryName } from './entryOf';
 
 /** One run in a list; a press opens it. */
 export function RunRow({ run }: { readonly run: Run }) {
@@ -15,7 +15,7 @@ export function RunRow({ run }: { readonly run: Run }) {
     <Button className={cards.row ?? ''} onPress={() => select({ kind: 'run', id: run.id })}>
       <span className={cards.paint}>{run.letter}</span>
       <span className={cards.grow}>
-        {entryOf(site, run)?.name || 'No entry chosen'}
+        {entryName(site, run) ?? 'No entry chosen'}
         <small>
           {words.directionName(run.direction).toLowerCase()}
           {ended === undefined ? '' : `, ${words.runEndName(ended).toLowerCase()}`}

@@ -19,13 +19,19 @@ export function RunSetup({ run, change }: Props) {
       <div className={styles.fields}>
         <Choice
           label="Went in at"
-          options={entries.map((f) => ({ id: f.id, name: f.name || words.featureKindName(f.kind) }))}
+          options={entries.map((f) => ({
+            id: f.id,
+            name: words.targetName({ kind: 'feature', id: f.id }, site),
+          }))}
           value={run.entry}
           onChange={(entry) => change('Change the entry', { entry })}
         />
         <Choice
           label="Into the pipe"
-          options={site.paths.map((p) => ({ id: p.id, name: p.name || 'Pipe' }))}
+          options={site.paths.map((p) => ({
+            id: p.id,
+            name: words.targetName({ kind: 'path', id: p.id }, site),
+          }))}
           value={run.path}
           onChange={(path) => change('Change the pipe of the run', { path, branches: [] })}
         />

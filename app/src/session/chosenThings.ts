@@ -10,6 +10,7 @@ import {
   removeThing,
 } from '@footmark/site';
 import { newId } from '../tools/newId';
+import { words } from '../words';
 import { chosenIds, targetsOf } from './selection';
 import { currentSite, derivedFrom, edit } from './siteSession';
 import { notify, notifyOfEdit, select, selectGroup, useWorkbench } from './workbench';
@@ -37,7 +38,8 @@ function nameOf(ids: readonly string[]): string {
   const site = currentSite();
   const run = site.runs.find((r) => r.id === ids[0]);
   if (run !== undefined) return `run ${run.letter}`;
-  return pointOwners(site).find((o) => o.id === ids[0])?.name || 'one thing';
+  const [target] = targetsOf(site, ids);
+  return target === undefined ? 'one thing' : words.targetName(target, site);
 }
 
 /** Deletes what is in hand; a run too. */
@@ -55,7 +57,8 @@ export function removeThings(ids: readonly string[]): void {
     ids.reduce((left, id) => removeThing(left, { id, places: derivedFrom(left).points }), site),
   );
   select(null);
-  const freed = pointOwners(currentSite()).filter((now) => {
+  const after = currentSite();
+  const freed = pointOwners(after).filter((now) => {
     const was = pointOwners(before).find((o) => o.id === now.id);
     return (
       was !== undefined &&
@@ -63,7 +66,8 @@ export function removeThings(ids: readonly string[]): void {
     );
   });
   if (freed.length === 0) return;
-  const names = freed.map((o) => o.name || 'a thing without a name');
+  const freedIds = freed.map((o) => o.id);
+  const names = targetsOf(after, freedIds).map((target) => words.targetName(target, after));
   const shown =
     names.length > 3 ? `${names.slice(0, 2).join(', ')} and ${names.length - 2} more` : names.join(' and ');
   notifyOfEdit(
