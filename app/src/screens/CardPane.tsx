@@ -29,6 +29,7 @@ import {
   useWorkbench,
 } from '../session/workbench';
 import styles from './CardPane.module.css';
+import { cardInHand } from './cardInHand';
 import { stepState } from './stepState';
 
 const STEP_NAMES: Record<Step, string> = {
@@ -115,18 +116,26 @@ export function CardPane() {
   );
 }
 
-/** The card of what is in hand: a leaf that was laid on top, the tool, several things, or the step. */
 function CardInHand() {
-  const { step, tool, leaf, group } = useWorkbench();
-  if (leaf !== null) {
-    const LeafCard = LEAVES[leaf];
-    return <LeafCard onClose={() => toggleLeaf(leaf)} />;
+  const shown = cardInHand(useWorkbench());
+  switch (shown.is) {
+    case 'leaf': {
+      const LeafCard = LEAVES[shown.leaf];
+      return <LeafCard onClose={() => toggleLeaf(shown.leaf)} />;
+    }
+    case 'tool':
+      return shown.tool.is === 'measure' ? (
+        <MeasureCard tool={shown.tool} />
+      ) : (
+        <DraftCard tool={shown.tool} />
+      );
+    case 'group':
+      return <GroupCard ids={shown.ids} />;
+    case 'step': {
+      const StepCard = CARDS[shown.step];
+      return <StepCard />;
+    }
   }
-  if (tool?.is === 'measure') return <MeasureCard tool={tool} />;
-  if (tool?.is === 'draw') return <DraftCard tool={tool} />;
-  if (group.length > 0) return <GroupCard ids={group} />;
-  const StepCard = CARDS[step];
-  return <StepCard />;
 }
 
 /** A press on a step goes to its list, also when it is in hand already, and raises a card that is down. */

@@ -13,6 +13,7 @@ import { derivedFrom, openInSession, useSiteSession } from '../session/siteSessi
 import { goTo } from '../session/workbench';
 import { loadSite } from '../storage/siteStore';
 import { CardPane } from './CardPane';
+import { useWideCard } from './cardInHand';
 import { Notice } from './Notice';
 import { OpenProblem } from './OpenProblem';
 import { PlanFurniture } from './PlanFurniture';
@@ -127,8 +128,9 @@ function OpenSite() {
   useShortcuts();
   const plan = useRef<HTMLElement>(null);
   usePictureArrivals(plan);
+  const wide = useWideCard();
   return (
-    <div className={styles.screen}>
+    <div className={styles.screen} data-wide-card={wide}>
       <TitleStrip />
       <div className={styles.work}>
         <main ref={plan} className={styles.plan} aria-label="Plan">

@@ -15,7 +15,7 @@ export type Leaf = 'checks' | 'history' | 'layers' | 'keys' | 'north' | 'fit' | 
 
 export type Notice = { readonly text: string; readonly canUndo: boolean };
 
-type Workbench = {
+export type Workbench = {
   readonly step: Step;
   readonly selected: Target | null;
   /** Ids of features and paths that are chosen together, two or more; empty while one thing or none is. */
