@@ -1,2 +1,4 @@
+export { checkRoute } from './check/checkRoute';
+export type { RouteFault } from './check/routeFault';
 export type { Route, RouteBend } from './foundRoute';
 export type { Area, Bend, Headings, Obstacle, RouteEnd, RouteRequest, Shape } from './request';
