@@ -1,47 +1,47 @@
-import { type Mark, markState, type SearchZone } from '@footmark/site';
-import { holeSizeText, lengthText } from '@footmark/words';
+import type { MarkState, ObservationKind } from '@footmark/site';
+import { memo } from 'react';
 import { Button } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
-import { useDerived, useSite } from '../session/siteSession';
+import { currentSite, derivedFrom } from '../session/siteSession';
 import { words } from '../words';
 import styles from './marks.module.css';
 import { StateBadge } from './StateBadge';
 import { showMark } from './showMark';
 
 type Props = {
-  readonly mark: Mark;
-  /** Null while it is not known. */
-  readonly zone: SearchZone | null;
-  /** The zone is of an earlier state of the site. */
-  readonly isOld: boolean;
+  readonly reading: string;
+  readonly label: string;
+  readonly seen: ObservationKind;
+  /** The tapes that find it, or why there are none. */
+  readonly place: string;
+  /** The hole that is sure to find it; empty while it is not known. */
+  readonly hole: string;
+  /** How far it has come; null where it has no place. */
+  readonly state: MarkState | null;
 };
 
-/** A mark in a list: what was seen, how far it has come, its tapes, and the hole that is sure to find it. */
-export function MarkRow({ mark, zone, isOld }: Props) {
-  const { units } = useSite();
-  const { locates } = useDerived();
-  const tapes = (mark.place?.paint ?? mark.place)?.ties?.pair
-    .map((tie) => lengthText(tie.distance, units))
-    .join(' and ');
+/** A mark in a list: what was seen, how far it has come, its tapes, and its hole. Marks are made anew with each edit, so a row has only what it shows. */
+export const MarkRow = memo(function MarkRow({ reading, label, seen, place, hole, state }: Props) {
   return (
-    <Button className={cards.row ?? ''} onPress={() => showMark(mark)}>
-      <span className={cards.paint}>{mark.label}</span>
+    <Button className={cards.row ?? ''} onPress={() => showMarkOf(reading)}>
+      <span className={cards.paint}>{label}</span>
       <span className={cards.grow}>
-        {words.observationName(mark.reading.seen)}
-        <small>
-          {mark.place === null ? 'no place on the line' : tapes ? `tapes ${tapes}` : 'no tapes reach it'}
-        </small>
+        {words.observationName(seen)}
+        <small>{place}</small>
       </span>
-      {mark.place === null ? null : (
+      {state === null ? null : (
         <span className={styles.rowSize}>
-          <span className={isOld ? styles.again : ''}>
-            {zone === null ? '' : holeSizeText(zone.hole, units)}
-          </span>
+          <span className={styles.rowHole}>{hole}</span>
           <small>
-            <StateBadge state={markState(mark, locates)} />
+            <StateBadge state={state} />
           </small>
         </span>
       )}
     </Button>
   );
+});
+
+function showMarkOf(reading: string): void {
+  const mark = derivedFrom(currentSite()).marks.find((m) => m.reading.id === reading);
+  if (mark !== undefined) showMark(mark);
 }

@@ -4,20 +4,16 @@ import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { FitActions } from '../fit/FitActions';
 import { FitStatus } from '../fit/FitStatus';
-import { useFit } from '../fit/fitSession';
-import { useDerived, useSite } from '../session/siteSession';
+import { useDerived } from '../session/siteSession';
 import { notify, useWorkbench } from '../session/workbench';
 import { AccuracySection } from './AccuracySection';
 import { MarkCard } from './MarkCard';
-import { MarkRow } from './MarkRow';
-import styles from './marks.module.css';
+import { MarkList } from './MarkList';
 import { downloadMarks, marksTable } from './marksTable';
 
 /** Every reading as a place to paint, and how the evidence for them stands. */
 export function MarksCard() {
-  const site = useSite();
   const derived = useDerived();
-  const { fit, ofSite } = useFit();
   const selected = useWorkbench((w) => w.selected);
   const mark =
     selected?.kind === 'reading' ? derived.marks.find((m) => m.reading.id === selected.id) : undefined;
@@ -44,23 +40,7 @@ export function MarksCard() {
         <>
           <FitStatus />
           <FitActions withDetails />
-          <div>
-            <p className={styles.columns} aria-hidden>
-              <span>Mark</span>
-              <span>Hole that finds it, along × across</span>
-            </p>
-            <ul className={cards.rows}>
-              {derived.marks.map((m) => (
-                <li key={m.reading.id}>
-                  <MarkRow
-                    mark={m}
-                    zone={m.place === null ? null : (fit?.marks.get(m.reading.id)?.zone ?? null)}
-                    isOld={ofSite !== site}
-                  />
-                </li>
-              ))}
-            </ul>
-          </div>
+          <MarkList />
           <AccuracySection />
           <div className={cards.actions}>
             <Action onPress={downloadMarks}>

@@ -2,12 +2,12 @@ import { formatClock, formatVideoTime, type Reading, type Run } from '@footmark/
 import { counterText } from '@footmark/words';
 import { useState } from 'react';
 import cards from '../cards/cards.module.css';
+import { useMoreInSight } from '../cards/useMoreInSight';
 import { Tick } from '../controls/Tick';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import type { PastedLine, PastedReading } from './pastedTable';
 import styles from './runs.module.css';
-import { useMoreInSight } from './useMoreInSight';
 
 type Props = {
   readonly run: Run;

@@ -1,5 +1,6 @@
 import type { Finding, Run } from '@footmark/site';
 import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
+import { useMoreInSight } from '../cards/useMoreInSight';
 import { useSite } from '../session/siteSession';
 import { counterUnit } from './counterUnit';
 import type { GridHand } from './GridCell';
@@ -7,7 +8,6 @@ import { GridRow } from './GridRow';
 import { type GridMove, type GridPlace, movedInGrid } from './gridPlace';
 import styles from './ReadingGrid.module.css';
 import { readingColumns } from './readingColumns';
-import { useMoreInSight } from './useMoreInSight';
 
 type Props = {
   readonly run: Run;

@@ -1,6 +1,6 @@
 import { type Finding, type Run, sortReadings } from '@footmark/site';
 import { ArrowDownNarrowWide, ClipboardPaste } from 'lucide-react';
-import { useRef } from 'react';
+import { useMemo, useRef } from 'react';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { edit, useDerived } from '../session/siteSession';
@@ -46,14 +46,22 @@ export function ReadingList({ run }: { readonly run: Run }) {
   );
 }
 
-/** What is the matter with the readings of a run, notes aside, by reading. */
+/** What is the matter with the readings of a run, notes aside, by reading. What an edit leaves as it was is the same list as before. */
 function useReadingFindings(run: Run): ReadonlyMap<string, readonly Finding[]> {
   const { findings } = useDerived();
-  const found = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    if (finding.at.kind !== 'reading' || finding.at.run !== run.id || finding.severity === 'note') continue;
-    const { id } = finding.at;
-    found.set(id, [...(found.get(id) ?? []), finding]);
-  }
-  return found;
+  const before = useRef<ReadonlyMap<string, readonly Finding[]>>(new Map());
+  return useMemo(() => {
+    const found = new Map<string, readonly Finding[]>();
+    for (const finding of findings) {
+      if (finding.at.kind !== 'reading' || finding.at.run !== run.id || finding.severity === 'note') continue;
+      const { id } = finding.at;
+      found.set(id, [...(found.get(id) ?? []), finding]);
+    }
+    for (const [id, list] of found) {
+      const last = before.current.get(id);
+      if (last !== undefined && JSON.stringify(last) === JSON.stringify(list)) found.set(id, last);
+    }
+    before.current = found;
+    return found;
+  }, [findings, run.id]);
 }
