@@ -6,6 +6,7 @@ export { type Derived, derive } from './derive/derive';
 export type { DerivedFeature, FeatureClosure } from './derive/deriveFeatures';
 export type { DerivedFrame } from './derive/deriveFrame';
 export type { DerivedPath, Join } from './derive/derivePaths';
+export { DRAWN_TURN_RAD, drawnTurn } from './derive/drawnTurn';
 export { faceRadiusOf } from './derive/faceRadius';
 export { farEnd } from './derive/farEnd';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
@@ -29,6 +30,8 @@ export type { ReadingTrace } from './derive/readingAlong';
 export type { ReferencePoint } from './derive/references';
 export { offsetPoint, type ResolvedPoint, type ResolvedPoints, resolvePoints } from './derive/resolvePoints';
 export type { RouteLeg, RunRoute } from './derive/runRoute';
+export { proposedPaths, type SetOut, type SetOutPoint, setOutOf, setOutsOf } from './derive/setOut';
+export { type SetOutBend, type SetOutPlace, setOutPlaces } from './derive/setOutPlaces';
 export { type Side, sideOf } from './derive/side';
 export { type RunCorrection, siteAsDrawn, standingFit } from './derive/standingFit';
 export { stemDiameterOf } from './derive/stemDiameter';
@@ -234,6 +237,7 @@ export {
   type VisitPurpose,
   visitPurposeIds,
 } from './kinds/readingWords';
+export { type StandardBend, standardBends } from './kinds/standardBends';
 
 export { leastFall } from './rules/leastFall';
 export { profileRules, wallShares } from './rules/profileRules';

@@ -1,6 +1,6 @@
 import { locate, type Point, stationOf } from '@footmark/geometry';
-import { type Derived, type DerivedPath, ruleValue, type Site } from '@footmark/site';
-import { DRAWN_TURN_RAD, type Turn } from './turns';
+import { type Derived, type DerivedPath, DRAWN_TURN_RAD, ruleValue, type Site } from '@footmark/site';
+import type { Turn } from './turns';
 
 /** Why a code asks for a cleanout: `head`: the upper end; `turn`: one sharp turn; `turns`: the sum since the one before; `spacing`. */
 export type CleanoutReason = 'head' | 'turn' | 'turns' | 'spacing';

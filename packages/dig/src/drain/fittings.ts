@@ -1,5 +1,5 @@
-import { type DerivedPath, pipeSizeAt, ruleValue, type Site } from '@footmark/site';
-import { DRAWN_TURN_RAD, type Turn } from './turns';
+import { type DerivedPath, DRAWN_TURN_RAD, pipeSizeAt, ruleValue, type Site } from '@footmark/site';
+import type { Turn } from './turns';
 
 /** Two nominal sizes lie half an inch apart or more: an inside diameter within half of that (m) is of the size. */
 const HALF_SIZE_M = 0.00635;

@@ -10,7 +10,8 @@ import { chooseTies, type Ties } from './ties';
 /** Where paint stands that cannot stand on its mark, and what it is taped from there. */
 export type OffsetPaint = { readonly at: Point; readonly ties: Ties | null };
 
-type Surroundings = {
+/** What can be taped from, and what stands in a tape's way. */
+export type Surroundings = {
   readonly references: ReferenceIndex;
   readonly blocks: readonly DerivedFeature[];
   readonly tape: TapeMeasure;

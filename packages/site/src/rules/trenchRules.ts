@@ -61,4 +61,6 @@ export const trenchRules = {
   soilSwell: { value: 1.25, unit: '1', ...practice },
   /** The side slope at which a heap of loose soil stands. */
   spoilSlope: { value: 1.5, unit: '1', ...practice },
+  /** Along a pipe that is set out, paint stands no further apart; 0: only at its points. */
+  setOutSpacing: { value: 25 * FOOT_M, unit: 'm', ...practice },
 } as const satisfies Record<string, SettingRow>;

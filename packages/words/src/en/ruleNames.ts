@@ -23,6 +23,7 @@ export const ruleNames: Record<RuleName, string> = {
   footingPiers: 'Footing of piers, where not known',
   soilSwell: 'Loose soil takes this many times its room',
   spoilSlope: 'A heap of spoil stands at, across to down',
+  setOutSpacing: 'Paint along a new pipe at most this far apart (0: only at its points)',
   rpaPerDiameter: 'Root protection area: radius in stem diameters',
   rpaMost: 'Root protection area: at most',
   tpzPerDiameter: 'Tree protection zone: radius in trunk diameters',
