@@ -314,7 +314,7 @@ test('text that is no table says so, and what is refused stays', async ({ page, 
   await screen.press('Counter, camera head and visit');
   await screen.pick(/^Counter scale from/, 'A typed factor');
   await screen.fill('Counter scale', '0');
-  await expect(screen.card.getByText('“0” is not a number that can be read.')).toBeVisible();
+  await expect(screen.card.getByText('“0” must be more than zero.')).toBeVisible();
   await screen.pick(/^Counter scale from/, 'A known length');
   await screen.fill('The counter ran', '50');
   await screen.choose('Zeroed with the', 'Head in the pipe, at a known point');
