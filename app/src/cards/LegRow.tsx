@@ -21,14 +21,6 @@ type Props = {
   readonly isOpen: boolean;
 };
 
-const WHY: Record<LegProblem, string> = {
-  held: 'The end that would move is held by its own measurements. Keep the other end, or correct those measurements.',
-  curve: 'A curve gets its length from its radius and angle.',
-  closes: 'This side is what the others leave. Change one of them, or keep the other end.',
-  balanced:
-    'This outline is balanced, so its sides are not as long as they were measured. Switch the balance off first, or correct a measurement.',
-};
-
 /** The leg between two points: its length and direction, and on a tap its length to change, with the end that stays. */
 export function LegRow({ owner, start, end, isOpen }: Props) {
   const site = useSite();
@@ -111,7 +103,7 @@ function LegLengthForm({ owner, start, end, length }: Omit<Props, 'isOpen'> & { 
           Keep it square: the side across changes too
         </Tick>
       )}
-      {problem === null ? null : <p className={styles.problem}>{WHY[problem]}</p>}
+      {problem === null ? null : <p className={styles.problem}>{words.legProblemText(problem)}</p>}
       <Action look="primary" type="submit" isDisabled={typed === undefined || typed <= 0}>
         Change the length
       </Action>

@@ -4,6 +4,7 @@ import { words } from '../words';
 
 /** What must be said wherever a dig is planned. */
 const HERE: readonly CautionCode[] = [
+  'people-decide',
   'trench-safety',
   'call-before-digging',
   'hand-dig',
@@ -16,10 +17,6 @@ const HERE: readonly CautionCode[] = [
 export function DigCautions() {
   return (
     <aside className={cards.caution} aria-label="Cautions">
-      <p>
-        <strong>People decide, not this plan</strong> A competent person on site, the code officer, an
-        arborist and a surveyor have the last word. Model values stand here until their own do.
-      </p>
       {HERE.map((code) => {
         const { title, text } = words.cautionText(code);
         return (

@@ -3,7 +3,6 @@ import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './fit.module.css';
 import { useFit } from './fitSession';
-import { noFitText } from './noFitText';
 
 type Tone = 'plain' | 'good' | 'bad';
 
@@ -15,20 +14,20 @@ export function FitStatus() {
   if (fit === null) {
     return (
       <p className={styles.status} role="status">
-        {noFitText({ busy, failed })}
+        {words.noFitText({ busy, failed })}
       </p>
     );
   }
   const { text, cure } = words.fitText(fit, site);
   const open = derived.pairSuggestions.length;
+  const old = words.oldFitText({ busy, failed });
   return (
     <div className={styles.status} data-tone={toneOf(fit)} aria-busy={busy}>
       <p role="status">
         <strong>{text}</strong> {cure}
       </p>
       {open === 0 ? null : <p>{words.suggestedText(open)}</p>}
-      {busy ? <p className={styles.again}>Weighing again.</p> : null}
-      {failed && !busy ? <p>The last change could not be weighed; this is from before it.</p> : null}
+      {old === null ? null : <p {...(busy ? { className: styles.again } : {})}>{old}</p>}
     </div>
   );
 }

@@ -1,5 +1,4 @@
 import { addPair, type PairAgreement, type PairSuggestion, removePair, tellApart } from '@footmark/site';
-import { sureText } from '@footmark/words';
 import { Link2, Trash2, X } from 'lucide-react';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
@@ -67,10 +66,7 @@ function PairRow({ agreement }: { readonly agreement: PairAgreement }) {
           <Trash2 size={20} aria-hidden />
         </Action>
       </div>
-      <p>
-        One thing. As shown they are {sureText(closure, site.units)} apart:{' '}
-        {words.surpriseText(closure / sigma)}.
-      </p>
+      <p>One thing. {words.apartText(agreement, site)}</p>
       {Math.abs(closure) < sigma ? null : (
         <div className={styles.fold}>
           <Fold title="What alone would explain it">
@@ -90,7 +86,7 @@ function PairRow({ agreement }: { readonly agreement: PairAgreement }) {
 
 function SuggestionRow({ suggestion }: { readonly suggestion: PairSuggestion }) {
   const site = useSite();
-  const { a, b, closure, sigma } = suggestion;
+  const { a, b } = suggestion;
   const labels = `${a.label} and ${b.label}`;
   const pair = () => ({
     id: newId('q'),
@@ -100,10 +96,7 @@ function SuggestionRow({ suggestion }: { readonly suggestion: PairSuggestion }) 
   return (
     <div className={styles.item}>
       <SightsButton sights={suggestion} />
-      <p>
-        One thing, seen twice? As shown they are {sureText(closure, site.units)} apart:{' '}
-        {words.surpriseText(closure / sigma)}.
-      </p>
+      <p>One thing, seen twice? {words.apartText(suggestion, site)}</p>
       <div className={cards.actions}>
         <Action
           aria-label={`Same thing: ${labels}`}

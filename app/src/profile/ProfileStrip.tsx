@@ -1,5 +1,4 @@
 import type { PathProfile } from '@footmark/site';
-import { slopeText } from '@footmark/words';
 import { ChevronDown, Table2, X } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { Action } from '../controls/Action';
@@ -110,14 +109,7 @@ function TableOf({ profile }: { readonly profile: PathProfile }) {
   const site = useSite();
   const derived = useDerived();
   const stops = useMemo(() => profileStops(site, derived, profile), [site, derived, profile]);
-  return <ProfileTable profile={profile} stops={stops} caption={captionOf(profile)} />;
-}
-
-function captionOf({ heights, whole }: PathProfile): string {
-  if (heights === 'below-ground')
-    return 'No level is known: heights are depths below a ground taken as even.';
-  if (whole === null) return 'Levels above the datum of the site.';
-  return `Levels above the datum of the site. From the first to the last the pipe falls ${slopeText(whole.slope)}.`;
+  return <ProfileTable profile={profile} stops={stops} />;
 }
 
 function ChartOf({ profile }: { readonly profile: PathProfile }) {

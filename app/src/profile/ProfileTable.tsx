@@ -15,11 +15,10 @@ import { coverText, groundText, invertText, slopeSaid } from './profileText';
 type Props = {
   readonly profile: PathProfile;
   readonly stops: readonly ProfileStop[];
-  readonly caption: string;
 };
 
 /** The profile in figures: a row for every place that has something to say. A press on a row shows the place on the plan. */
-export function ProfileTable({ profile, stops, caption }: Props) {
+export function ProfileTable({ profile, stops }: Props) {
   const { units } = useSite();
   const about = useId();
   return (
@@ -41,12 +40,7 @@ export function ProfileTable({ profile, stops, caption }: Props) {
           ))}
         </tbody>
       </table>
-      <p id={about}>
-        {caption} What stands after ± holds 95 of 100 times.
-        {profile.unused.length === 0
-          ? ''
-          : ' Some depths are left aside: no level of the ground is known near them.'}
-      </p>
+      <p id={about}>{words.profileHeightsText(profile)}</p>
     </div>
   );
 }

@@ -28,10 +28,7 @@ export function RulesCard({ onClose }: { readonly onClose: () => void }) {
           <X size={22} aria-hidden />
         </Action>
       </div>
-      <p className={cards.empty}>
-        Model values, to start from. Local code and licensed practice decide: put their value in where it
-        differs.
-      </p>
+      <p className={cards.empty}>{words.modelValuesText()}</p>
       <Choice
         label="Rules of"
         options={ruleSetIds.map((id) => ({ id, name: words.ruleSetName(id) }))}

@@ -1,4 +1,10 @@
-import { type StillThere, type Units, type VisitThing, WITHIN_95 } from '@footmark/site';
+import {
+  type StillThere,
+  type Units,
+  type VisitComparison,
+  type VisitThing,
+  WITHIN_95,
+} from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { ArrowRight } from 'lucide-react';
 import { Button } from 'react-aria-components';
@@ -12,23 +18,23 @@ import styles from './runs.module.css';
 type Compared = Partial<StillThere>;
 
 type Props = {
-  readonly title: string;
-  readonly says: string;
+  readonly fate: keyof VisitComparison;
   readonly things: readonly Compared[];
 };
 
 /** Things of two visits that have fared alike, along the pipe. A press shows the last reading of one on the plan. */
-export function ComparedThings({ title, says, things }: Props) {
+export function ComparedThings({ fate, things }: Props) {
   const site = useSite();
   const { units } = site;
   if (things.length === 0) return null;
+  const { title, text } = words.comparedText(fate);
   return (
     <section className={styles.visit} aria-label={`${title}, ${things.length}`}>
       <div>
         <h3 className={styles.fate}>
           {title}, {things.length}
         </h3>
-        <p className={cards.sub}>{says}</p>
+        <p className={cards.sub}>{text}</p>
       </div>
       <ul className={cards.rows}>
         {things.map((thing) => {

@@ -69,31 +69,14 @@ export function VisitsSideBySide() {
         <p className={cards.empty}>Neither has a reading with a place on the line yet.</p>
       ) : (
         <>
+          <ComparedThings fate="gone" things={compared.gone.map((before) => ({ before }))} />
+          <ComparedThings fate="appeared" things={compared.appeared.map((after) => ({ after }))} />
+          <ComparedThings fate="stillThere" things={compared.stillThere} />
           <ComparedThings
-            title="Gone"
-            says="Seen before; a camera came through again and it was not there."
-            things={compared.gone.map((before) => ({ before }))}
-          />
-          <ComparedThings
-            title="New"
-            says="Not there when a camera came through before."
-            things={compared.appeared.map((after) => ({ after }))}
-          />
-          <ComparedThings
-            title="Still there"
-            says="Seen on both, the same thing at the same place."
-            things={compared.stillThere}
-          />
-          <ComparedThings
-            title="Not looked at again"
-            says="Seen before, where no camera surely came through again."
+            fate="notLookedAtAgain"
             things={compared.notLookedAtAgain.map((before) => ({ before }))}
           />
-          <ComparedThings
-            title="Looked at for the first time"
-            says="Seen where no camera had surely come through before."
-            things={compared.firstLookedAt.map((after) => ({ after }))}
-          />
+          <ComparedThings fate="firstLookedAt" things={compared.firstLookedAt.map((after) => ({ after }))} />
         </>
       )}
     </section>

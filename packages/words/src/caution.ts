@@ -10,6 +10,7 @@ export const cautionCodes = [
   'trench-safety',
   'trees',
   'boundaries',
+  'people-decide',
 ] as const;
 
 export type CautionCode = (typeof cautionCodes)[number];

@@ -10,6 +10,7 @@ import type {
   Finding,
   FitObservation,
   Head,
+  LegProblem,
   LevelSource,
   Locate,
   Mark,
@@ -21,6 +22,7 @@ import type {
   PairExplanation,
   ParseFailure,
   Path,
+  PathProfile,
   PipeMaterial,
   Protection,
   ReferencePoint,
@@ -30,6 +32,8 @@ import type {
   RunEnd,
   RunsFit,
   SearchZone,
+  SetOutBend,
+  SetOutPlace,
   SettingRow,
   Severity,
   SeverityWord,
@@ -45,6 +49,7 @@ import type {
   TreeRuleId,
   Units,
   Visit,
+  VisitComparison,
   VisitPurpose,
   ZoneSource,
 } from '@footmark/site';
@@ -88,6 +93,8 @@ export type Words = {
   visitPurposeName(purpose: VisitPurpose): string;
   /** A visit by its day and what it was for. */
   visitName(visit: Visit): string;
+  /** What has become of things that two visits are compared by. */
+  comparedText(fate: keyof VisitComparison): { readonly title: string; readonly text: string };
   /** A day of the calendar that a site writes as `2025-03-09`. */
   dateText(date: string): string;
   /** Which part of the camera head stood at the place of the zero. */
@@ -96,6 +103,8 @@ export type Words = {
   slopeVerdictName(verdict: SlopeVerdict): string;
   /** What told of a pipe's level, such as `Tap on the main, invert`. */
   levelSourceName(source: LevelSource, site: Site): string;
+  /** What the heights of a profile are counted from, what they come to and how far they can be trusted. */
+  profileHeightsText(profile: PathProfile): string;
   /** What a standard deviation is of. */
   sigmaName(name: SigmaName): string;
   findingSeverityName(severity: Severity): string;
@@ -132,11 +141,19 @@ export type Words = {
   planLineName(line: 'fitted' | 'reach'): string;
   /** On which side of the line between the two references the mark is. */
   sideText(ties: Ties, site: Site): string;
+  /** What a place is that sets a pipe out, with its fitting and to which side that turns, such as `1/8 bend, 45° right`. */
+  setOutName(place: Pick<SetOutPlace, 'is' | 'bend'>): string;
+  /** Where such a bend begins, what is known of its fitting, and what to do where none fits; a sentence each. */
+  setOutBendTexts(bend: SetOutBend, units: Units): readonly string[];
   /** How a mark's number came about, in the order of the computation; ends where the computation did. */
   traceSteps(mark: Mark, site: Site, derived: Derived): readonly TraceStep[];
 
   /** How the evidence of a site's runs and lines stands, and what to do next. */
   fitText(fit: RunsFit, site: Site): Said;
+  /** What is said where no fit is there to show. */
+  noFitText(state: Readonly<{ busy: boolean; failed: boolean }>): string;
+  /** What is said beside a fit of an earlier state of the site; null where it is of this one. */
+  oldFitText(state: Readonly<{ busy: boolean; failed: boolean }>): string | null;
   /** How many things may have been seen from two runs, and that saying so helps. */
   suggestedText(count: number): string;
   /** What the misfit of it all means; null where nothing checks anything. */
@@ -151,6 +168,8 @@ export type Words = {
   blunderText(suspect: BlunderGroup[number], site: Site): string;
   /** Why two readings cannot be said to have seen one thing. */
   pairProblemText(problem: PairProblem): string;
+  /** How far apart (m, with its standard deviation) two runs have one thing, and how surprising that is. */
+  apartText(apart: Readonly<{ closure: number; sigma: number }>, site: Site): string;
   /** What one thing alone would have to be to make two runs agree. */
   explanationText(explanation: PairExplanation, site: Site): string;
   /** How well the computation agrees with the receiver, and what that is worth. */
@@ -187,7 +206,11 @@ export type Words = {
   /** Why an edit was not made, and the limit that it would have passed. */
   editProblemText(problem: EditProblem, units: Units): string;
   parseProblemText(problem: ParseFailure): string;
+  /** Why the length of a leg cannot be changed as asked, and what can. */
+  legProblemText(problem: LegProblem): string;
   /** Why pasted readings, a row or a cell of them cannot be taken over, and what to do about it. */
   tableProblemText(problem: TableProblemFacts): string;
   cautionText(code: CautionCode): { readonly title: string; readonly text: string };
+  /** What must be said where values of a model code or a guide stand. */
+  modelValuesText(): string;
 };

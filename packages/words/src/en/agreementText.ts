@@ -5,6 +5,7 @@ import type { PairProblem } from '../pairProblem';
 import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { runInText, scaleText } from './evidenceText';
+import { surpriseText } from './fitText';
 import { percentText } from './percentText';
 
 /** Why two readings cannot be said to have seen one thing. */
@@ -13,6 +14,14 @@ export const pairProblemTexts: Record<PairProblem, string> = {
   'one-run': 'Both are of one run. A pair is of two runs that saw one thing.',
   paired: 'These two are paired already.',
 };
+
+/** How far apart two runs have one thing, and how surprising that is. */
+export function apartText(
+  { closure, sigma }: Readonly<{ closure: number; sigma: number }>,
+  site: Site,
+): string {
+  return `As shown they are ${sureText(closure, site.units)} apart: ${surpriseText(closure / sigma)}.`;
+}
 
 /** What one thing alone would have to be to make two runs agree. */
 export function explanationText(explanation: PairExplanation, site: Site): string {

@@ -47,4 +47,12 @@ export const cautions: Record<CautionCode, { readonly title: string; readonly te
     title: 'Boundaries',
     text: 'A boundary on this sketch is not a survey. Where it matters whose land it is, ask a licensed surveyor.',
   },
+  'people-decide': {
+    title: 'People decide, not this plan',
+    text: 'A competent person on site, the code officer, an arborist and a surveyor have the last word. Model values stand here until their own do.',
+  },
 };
+
+/** Of values that were taken from a model code or a guide. */
+export const modelValuesText =
+  'Model values, to start from. Local code and licensed practice decide: put their value in where it differs.';

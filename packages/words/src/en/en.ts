@@ -1,8 +1,8 @@
 import { atStart, named } from '../named';
 import type { Words } from '../words';
-import { accuracyText, explanationText, pairProblemTexts } from './agreementText';
+import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
-import { cautions } from './cautions';
+import { cautions, modelValuesText } from './cautions';
 import { obstacleText } from './digClearanceText';
 import { digFindingText } from './digFindingText';
 import { whoseNames } from './digLandText';
@@ -27,9 +27,10 @@ import { blunderText, evidenceInText, offText } from './evidenceText';
 import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
 import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
-import { fitText, misfitText, suggestedText, surpriseText } from './fitText';
+import { fitText, misfitText, noFitText, oldFitText, suggestedText, surpriseText } from './fitText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
-import { levelSourceName, slopeVerdictNames } from './levelNames';
+import { legProblemTexts } from './legProblemText';
+import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
 import { foundText, windText } from './locateText';
 import { parseProblemText } from './parseProblemText';
 import { digText, excavationText, locatedText, planLineNames, rootZoneText, unseenText } from './planText';
@@ -42,12 +43,13 @@ import {
   soilNames,
   treeRuleNames,
 } from './ruleNames';
+import { setOutBendTexts, setOutName } from './setOutText';
 import { sigmaNames } from './sigmaNames';
 import { tableProblemText } from './tableProblemText';
 import { clearedInText, referenceInText, targetInText } from './thingName';
 import { sideText, tieText } from './tieText';
 import { traceSteps } from './traceSteps';
-import { dateText, visitName } from './visitText';
+import { comparedTexts, dateText, visitName } from './visitText';
 import { markStateNames, zoneSourceNames } from './zoneNames';
 
 /** Plain trade English as spoken in North America. */
@@ -72,10 +74,12 @@ export const en: Words = {
   runEndName: (end) => runEndNames[end],
   visitPurposeName: (purpose) => visitPurposeNames[purpose],
   visitName,
+  comparedText: (fate) => comparedTexts[fate],
   dateText,
   headPartName: (part) => headPartNames[part],
   slopeVerdictName: (verdict) => slopeVerdictNames[verdict],
   levelSourceName,
+  profileHeightsText,
   sigmaName: (name) => sigmaNames[name],
   findingSeverityName: (severity) => findingSeverityNames[severity],
   ruleName: (rule) => ruleNames[rule],
@@ -97,8 +101,12 @@ export const en: Words = {
   unseenText,
   planLineName: (line) => planLineNames[line],
   sideText,
+  setOutName,
+  setOutBendTexts,
   traceSteps,
   fitText,
+  noFitText,
+  oldFitText,
   suggestedText,
   misfitText,
   surpriseText,
@@ -106,6 +114,7 @@ export const en: Words = {
   offText,
   blunderText,
   pairProblemText: (problem) => pairProblemTexts[problem],
+  apartText,
   explanationText,
   accuracyText,
   foundText,
@@ -125,6 +134,8 @@ export const en: Words = {
   fileProblemText,
   editProblemText,
   parseProblemText,
+  legProblemText: (problem) => legProblemTexts[problem],
   tableProblemText,
   cautionText: (code) => cautions[code],
+  modelValuesText: () => modelValuesText,
 };

@@ -196,3 +196,19 @@ describe('two runs and the receiver', () => {
     ]);
   });
 });
+
+describe('where no fit of this state is there to show', () => {
+  it.each([
+    ['weighed again after a failure', true, true, /^Weighing/, /again/],
+    ['weighed for the first time', true, false, /^Weighing/, /again/],
+    ['failed', false, true, /could not be weighed/, /from before/],
+  ])('%s', (_, busy, failed, without, beside) => {
+    expect(en.noFitText({ busy, failed })).toMatch(without);
+    expect(en.oldFitText({ busy, failed })).toMatch(beside);
+  });
+
+  it('without a run there is nothing to weigh, and beside a fit that stands nothing is said', () => {
+    expect(en.noFitText({ busy: false, failed: false })).toMatch(/nothing to weigh/);
+    expect(en.oldFitText({ busy: false, failed: false })).toBeNull();
+  });
+});

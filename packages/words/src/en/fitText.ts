@@ -25,6 +25,19 @@ export function surpriseText(standardized: number): string {
   return `${timesText(times)} what is usual, a chance of less than ${chance}`;
 }
 
+/** What is said where no fit is there to show: it is on its way, could not be made, or has nothing to be made of. */
+export function noFitText({ busy, failed }: Readonly<{ busy: boolean; failed: boolean }>): string {
+  if (busy) return 'Weighing what is known.';
+  if (failed) return 'What is known could not be weighed. The marks stand as drawn.';
+  return 'There is nothing to weigh without a run.';
+}
+
+/** What is said beside a fit of an earlier state of the site; null where it is of this one. */
+export function oldFitText({ busy, failed }: Readonly<{ busy: boolean; failed: boolean }>): string | null {
+  if (busy) return 'Weighing again.';
+  return failed ? 'The last change could not be weighed; this is from before it.' : null;
+}
+
 /** How the evidence stands, and what to do next. */
 export function fitText(fit: RunsFit, site: Site): Said {
   switch (fit.status) {

@@ -1,4 +1,5 @@
-import type { LevelSource, PipeLevel, Site, SlopeVerdict } from '@footmark/site';
+import type { LevelSource, PathProfile, PipeLevel, Site, SlopeVerdict } from '@footmark/site';
+import { slopeText } from '../measureText';
 import { atStart } from '../named';
 import { featureInText, targetInText } from './thingName';
 
@@ -37,4 +38,20 @@ function sourceInText(source: LevelSource, site: Site): string {
 function nameOf(id: string, site: Site): string {
   const feature = site.features.find((f) => f.id === id);
   return feature === undefined ? id : featureInText(feature);
+}
+
+/** What the heights of a profile are counted from, and what they come to from end to end. */
+export function profileHeightsText({ heights, whole, unused }: PathProfile): string {
+  return [
+    heights === 'below-ground'
+      ? 'No level is known: heights are depths below a ground taken as even.'
+      : 'Levels above the datum of the site.',
+    ...(heights === 'below-ground' || whole === null
+      ? []
+      : [`From the first to the last the pipe falls ${slopeText(whole.slope)}.`]),
+    'What stands after ± holds 95 of 100 times.',
+    ...(unused.length === 0
+      ? []
+      : ['Some depths are left aside: no level of the ground is known near them.']),
+  ].join(' ');
 }

@@ -15,4 +15,14 @@ describe('visits', () => {
     expect(text).toContain(` ${dayOfMonth}, 2024`);
     expect(text.startsWith(['Jan', 'Feb', 'Dec'][[1, 2, 12].indexOf(month ?? 0)] ?? '-')).toBe(true);
   });
+
+  it('have a heading of its own for each fate of a thing', () => {
+    const fates = ['gone', 'stillThere', 'appeared', 'notLookedAtAgain', 'firstLookedAt'] as const;
+    const said = fates.map((fate) => en.comparedText(fate));
+    expect(new Set(said.map((s) => s.title)).size).toBe(fates.length);
+    for (const { title, text } of said) {
+      expect(title).toMatch(/^\p{Lu}[^.]*$/u);
+      expect(text).toMatch(/^\p{Lu}.*\.$/u);
+    }
+  });
 });

@@ -1,4 +1,4 @@
-import type { Visit } from '@footmark/site';
+import type { Visit, VisitComparison } from '@footmark/site';
 import { inSentence } from '../named';
 import { visitPurposeNames } from './drainNames';
 
@@ -20,3 +20,19 @@ export function visitName({ date, purpose }: Visit): string {
   const name = visitPurposeNames[purpose];
   return date === undefined ? `${name}, day not known` : `${dateText(date)}, ${inSentence(name)}`;
 }
+
+/** What has become of things that two visits are compared by. */
+export const comparedTexts: Record<keyof VisitComparison, { readonly title: string; readonly text: string }> =
+  {
+    gone: { title: 'Gone', text: 'Seen before; a camera came through again and it was not there.' },
+    appeared: { title: 'New', text: 'Not there when a camera came through before.' },
+    stillThere: { title: 'Still there', text: 'Seen on both, the same thing at the same place.' },
+    notLookedAtAgain: {
+      title: 'Not looked at again',
+      text: 'Seen before, where no camera surely came through again.',
+    },
+    firstLookedAt: {
+      title: 'Looked at for the first time',
+      text: 'Seen where no camera had surely come through before.',
+    },
+  };
