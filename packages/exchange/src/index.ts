@@ -7,4 +7,5 @@ export type {
   TableProblem,
 } from './readingTable/readingTable';
 export { type DerivedReport, derivedReport } from './report/derivedReport';
+export { setOutCsv } from './setOutCsv';
 export { siteFileName } from './siteFileName';

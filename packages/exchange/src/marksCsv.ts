@@ -1,6 +1,5 @@
 import {
   type Derived,
-  FOOT_M,
   formatClock,
   type Mark,
   type MarkPlace,
@@ -8,18 +7,10 @@ import {
   type Reading,
   type RunsFit,
   type Site,
-  type Tie,
 } from '@footmark/site';
 import type { Words } from '@footmark/words';
 import { type CsvCell, csvText } from './csvText';
-
-/** Decimals of a foot or a metre: below a third of a millimetre. */
-const LENGTH_DECIMALS = 3;
-
-const ANGLE_DECIMALS = 1;
-
-/** The unit that a table's lengths are in: decimal feet also where the site prints feet and inches. */
-type TableUnit = { readonly name: 'ft' | 'm'; readonly metres: number };
+import { amount, type TableUnit, tableUnit, tiesCells, tiesHeader } from './tableCells';
 
 /**
  * All marks as a table, one row each in the order of runs and readings; a mark without a place has its place's cells empty.
@@ -27,8 +18,7 @@ type TableUnit = { readonly name: 'ft' | 'm'; readonly metres: number };
  * finds the mark at 95 %, along the pipe and across it; empty without a fit.
  */
 export function marksCsv(site: Site, derived: Derived, fit: RunsFit | null, words: Words): string {
-  const unit: TableUnit =
-    site.units.length === 'm' ? { name: 'm', metres: 1 } : { name: 'ft', metres: FOOT_M };
+  const unit = tableUnit(site);
   const rows = derived.marks.map((mark) => markRow(mark, { site, derived, fit, words, unit }));
   return csvText([header(unit.name), ...rows]);
 }
@@ -37,8 +27,7 @@ function header(unit: string): readonly string[] {
   return [
     ...['mark', 'run', `reading_${unit}`, 'unit', 'seen', 'clock', 'passed'],
     ...['path', `station_${unit}`, `x_${unit}`, `y_${unit}`],
-    ...['tie_1_from', `tie_1_${unit}`, 'tie_2_from', `tie_2_${unit}`, 'side', 'cut_deg'],
-    ...['check_from', `check_${unit}`],
+    ...tiesHeader(unit),
     ...['state', `hole_length_${unit}`, `hole_width_${unit}`],
     ...['nearest_trunk', `trunk_clearance_${unit}`, `boundary_clearance_${unit}`, 'note'],
   ];
@@ -70,13 +59,12 @@ function markRow(mark: Mark, setting: Setting): readonly CsvCell[] {
 
 const EMPTY_PLACE: readonly CsvCell[] = Array.from({ length: 18 }, () => null);
 
-function placeCells(mark: Mark, { site, derived, fit, words, unit }: Setting): readonly CsvCell[] {
+function placeCells(mark: Mark, setting: Setting): readonly CsvCell[] {
+  const { site, derived, fit, words, unit } = setting;
   const place: MarkPlace | null = mark.place;
   if (place === null) return EMPTY_PLACE;
   const hole = fit?.marks.get(mark.reading.id)?.zone.hole;
   const { ties, clearances } = place;
-  const tieCells = (tie: Tie | null | undefined): readonly CsvCell[] =>
-    tie == null ? [null, null] : [words.referenceName(tie.from, site), amount(tie.distance, unit)];
   const trunk = clearances.find((c) => c.kind === 'tree');
   const boundary = clearances.find((c) => c.kind === 'boundary' || c.kind === 'boundary-line');
   return [
@@ -84,11 +72,7 @@ function placeCells(mark: Mark, { site, derived, fit, words, unit }: Setting): r
     amount(place.station, unit),
     amount(place.at.x, unit),
     amount(place.at.y, unit),
-    ...tieCells(ties?.pair[0]),
-    ...tieCells(ties?.pair[1]),
-    ties === null ? null : words.sideText(ties, site),
-    ties === null ? null : rounded((ties.cutAngle * 180) / Math.PI, ANGLE_DECIMALS),
-    ...tieCells(ties?.check),
+    ...tiesCells(ties, setting),
     words.markStateName(markState(mark, derived.locates)),
     hole === undefined ? null : amount(hole.length, unit),
     hole === undefined ? null : amount(hole.width, unit),
@@ -100,13 +84,4 @@ function placeCells(mark: Mark, { site, derived, fit, words, unit }: Setting): r
 
 function clockText({ clock }: Reading): string {
   return clock === undefined ? '' : formatClock(clock, { plain: true });
-}
-
-function amount(metres: number, unit: TableUnit): number {
-  return rounded(metres / unit.metres, LENGTH_DECIMALS);
-}
-
-/** Rounded to some decimals, never −0. */
-function rounded(value: number, decimals: number): number {
-  return Number(value.toFixed(decimals)) + 0;
 }

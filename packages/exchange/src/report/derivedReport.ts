@@ -1,5 +1,12 @@
 import { standsInTheWay } from '@footmark/dig';
-import type { Derived, Finding, ReferencePoint, RunsFit, Site } from '@footmark/site';
+import {
+  type Derived,
+  type Finding,
+  type ReferencePoint,
+  type RunsFit,
+  type Site,
+  setOutsOf,
+} from '@footmark/site';
 import { lengthText, type Words } from '@footmark/words';
 import { coverageReport } from './coverageReport';
 import { digReport } from './digReport';
@@ -10,6 +17,7 @@ import { pairReport, suggestionReport } from './pairReport';
 import { pathReport } from './pathReport';
 import type { ReportSetting } from './reportSetting';
 import { roundedLength, roundedValues } from './rounding';
+import { setOutReport } from './setOutReport';
 
 /** Raised by one when a key of the report goes away or changes its meaning. */
 const REPORT_VERSION = 1;
@@ -35,6 +43,7 @@ export function derivedReport(
     site: siteReport(site),
     marks: derived.marks.map((mark) => markReport(mark, setting)),
     paths: paths.map((path) => pathReport(path, setting)),
+    setOut: setOutsOf(site, derived).map((setOut) => setOutReport(setOut, setting)),
     coverage: [...derived.lookedAt].map(([path, stretches]) => coverageReport(path, stretches, setting)),
     locates: derived.locates.map((locate) => locateReport(locate, setting)),
     fit: fit === null ? null : fitReport(fit),

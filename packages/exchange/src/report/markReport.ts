@@ -1,16 +1,9 @@
-import {
-  type Clearance,
-  type Mark,
-  type MarkPlace,
-  markState,
-  type OffsetPaint,
-  type Tie,
-  type Ties,
-} from '@footmark/site';
-import { angleText, counterText, directionText, lengthText } from '@footmark/words';
+import { type Clearance, type Mark, type MarkPlace, markState, type OffsetPaint } from '@footmark/site';
+import { counterText, directionText, lengthText } from '@footmark/words';
 import { zoneReport } from './fitReport';
 import type { ReportSetting } from './reportSetting';
 import { roundedAngle, roundedLength } from './rounding';
+import { tiesReport } from './tiesReport';
 
 /** A mark: the reading, how its number came about, and its place with ties and clearances. */
 export function markReport(mark: Mark, setting: ReportSetting) {
@@ -77,32 +70,6 @@ function paintReport({ at, ties }: OffsetPaint, setting: ReportSetting) {
     y: roundedLength(at.y),
     display: { x: lengthText(at.x, units), y: lengthText(at.y, units) },
     ties: ties === null ? null : tiesReport(ties, setting),
-  };
-}
-
-function tiesReport(ties: Ties, setting: ReportSetting) {
-  const { site, words } = setting;
-  return {
-    pair: ties.pair.map((tie) => tieReport(tie, setting)),
-    check: ties.check === null ? null : tieReport(ties.check, setting),
-    side: ties.side,
-    cutAngle: roundedAngle(ties.cutAngle),
-    worstAxis: roundedLength(ties.worstAxis),
-    display: {
-      side: words.sideText(ties, site),
-      cutAngle: angleText(ties.cutAngle),
-      worstAxis: lengthText(ties.worstAxis, site.units),
-    },
-  };
-}
-
-function tieReport(tie: Tie, { site, words }: ReportSetting) {
-  return {
-    from: tie.from.ref,
-    name: words.referenceName(tie.from, site),
-    measured: tie.from.measured,
-    distance: roundedLength(tie.distance),
-    display: words.tieText(tie, site),
   };
 }
 
