@@ -9,7 +9,8 @@ import { layerBuilder } from './layerBuilder';
 import { drawContinuous } from './marks/drawContinuous';
 import { drawLocates } from './marks/drawLocates';
 import { drawMarks } from './marks/drawMarks';
-import { drawTies } from './marks/drawTies';
+import { drawSetOut } from './marks/drawSetOut';
+import { drawMarkTies } from './marks/drawTies';
 import { isChosen } from './marks/isChosen';
 import { drawCoverage } from './pipe/drawCoverage';
 import { drawPath } from './pipe/drawPath';
@@ -44,8 +45,9 @@ export function draw(site: Site, derived: Derived, options: DrawOptions = {}): D
   drawLocates(derived, into);
   drawContinuous(derived, into);
   drawMarks(derived, words, highlight, units, into);
+  drawSetOut(site, derived, highlight, into);
   const chosen = derived.marks.find((mark) => isChosen(mark, highlight));
-  if (chosen !== undefined) drawTies(chosen, derived.features, units, into);
+  if (chosen !== undefined) drawMarkTies(chosen, derived.features, units, into);
   return into.build();
 }
 

@@ -31,6 +31,8 @@ export type DrawingWords = Readonly<{
 export type Highlight = Readonly<{
   /** Its ties, its zone and its hole are drawn, and it is ringed. */
   mark?: Readonly<{ run: string; id: string }>;
+  /** A point that sets a proposed path out: its ties are drawn, and it is ringed. */
+  setOut?: Readonly<{ path: string; number: number }>;
   /** Id of a feature: a locate says how far off it is. */
   feature?: string;
   /** Ids of a pipe and of a dig: what is too near to it is dimensioned. */

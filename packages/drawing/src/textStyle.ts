@@ -14,6 +14,7 @@ export const PRIORITY = {
   offset: 1880,
   clearance: 1850,
   defect: 1100,
+  setOut: 1050,
   landmark: 1000,
   unseen: 950,
   excavation: 940,

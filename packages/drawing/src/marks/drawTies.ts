@@ -1,5 +1,13 @@
 import { azimuthBetween, distance as distanceBetween, midpoint, type Point } from '@footmark/geometry';
-import { type Derived, formatLength, type Mark, type Site, type Tie } from '@footmark/site';
+import {
+  type Derived,
+  formatLength,
+  type Mark,
+  type Site,
+  type Target,
+  type Tie,
+  type Ties,
+} from '@footmark/site';
 import type { LayerBuilder } from '../layerBuilder';
 import { PEN } from '../lineTypes';
 import type { Stroke } from '../primitive';
@@ -13,18 +21,34 @@ const FROM_MARK_MM = 30;
 const SAME_POINT_M = 1e-4;
 const CHECK: Stroke = { ink: 'survey', weight: PEN.fine, dash: [2.4, 1.2] };
 
-/** Draws the tapes of one mark's paint from their reference points, the check dashed, each with its distance along it. */
-export function drawTies(
-  mark: Mark,
+/** Paint on the ground, and the tapes that it is found by. `id`: what its labels' ids begin with. */
+export type TapedPaint = {
+  readonly id: string;
+  readonly target: Target;
+  readonly at: Point;
+  readonly ties: Ties;
+};
+
+/** Draws the tapes of one mark's paint. */
+export function drawMarkTies(
+  { place, run, reading }: Mark,
   features: Derived['features'],
   units: Site['units'],
   into: LayerBuilder,
 ): void {
-  const { place, run, reading } = mark;
   const { at, ties } = place?.paint ?? place ?? { at: null, ties: null };
   if (at === null || ties === null) return;
-  const { pair, check } = ties;
   const target = { kind: 'reading', run: run.id, id: reading.id } as const;
+  drawTies({ id: `${run.id}/${reading.id}`, target, at, ties }, features, units, into);
+}
+
+/** Draws tapes from their reference points to paint, the check dashed, each with its distance along it. */
+export function drawTies(
+  { id, target, at, ties: { pair, check } }: TapedPaint,
+  features: Derived['features'],
+  units: Site['units'],
+  into: LayerBuilder,
+): void {
   const draw = ({ from, distance }: Tie, stroke: Stroke) => {
     const azimuth = azimuthBetween(from.at, at);
     into.add(
@@ -33,7 +57,7 @@ export function drawTies(
       { kind: 'symbol', at: from.at, symbol: endSymbol(from.at, features), azimuth: 0, stroke: TAPE, target },
     );
     into.label('ties', {
-      id: `${run.id}/${reading.id}/tie/${from.key}`,
+      id: `${id}/tie/${from.key}`,
       text: formatLength(distance, units.length),
       at: midpoint(from.at, at),
       height: TEXT_MM.tie,

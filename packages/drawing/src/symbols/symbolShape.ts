@@ -22,6 +22,8 @@ export const symbolNames = [
   'photo-point',
   'mark-chosen',
   'mark-open',
+  'set-out-point',
+  'set-out-bend',
   'mark-fitted',
   'fitted-point',
   'sonde-computed',

@@ -73,6 +73,12 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
   },
   // a ring with gaps: what is below is not painted here
   'mark-open': { parts: [...gappedRing(1.2), circle('ink', 0.3)], clear: 1.4 },
+  // a nail in a square, at a bend in a diamond
+  'set-out-point': { parts: [square('cover', 0.95), circle('ink', 0.3)], clear: 1.4 },
+  'set-out-bend': {
+    parts: [ring('cover', [0, 1.75], [1.75, 0], [0, -1.75], [-1.75, 0]), circle('ink', 0.3)],
+    clear: 1.9,
+  },
   'mark-fitted': { parts: [circle('cover', 0.75)], clear: 0.9 },
   'fitted-point': { parts: [circle('cover', 0.55)], clear: 0.7 },
   'sonde-computed': { parts: [circle('ink', 0.45)], clear: 0.5 },
