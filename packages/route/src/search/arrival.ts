@@ -1,0 +1,38 @@
+import { normalizeAzimuth, type Point } from '@footmark/geometry';
+import type { Headings, RouteEnd } from '../request';
+import type { Direction } from './direction';
+
+/** A heading may miss an allowed one by so much (rad): rounding. */
+const ROUNDING_RAD = 1e-7;
+const ROUNDING_M = 1e-7;
+
+export function mayArrive({ headings }: RouteEnd, heading: number): boolean {
+  return headings === null || headings.some((allowed) => isWithin(allowed, heading));
+}
+
+function isWithin({ from, to }: Headings, heading: number): boolean {
+  const wide = from === to ? 0 : normalizeAzimuth(to - from) || 2 * Math.PI;
+  const into = normalizeAzimuth(heading - from + ROUNDING_RAD);
+  return into <= wide + 2 * ROUNDING_RAD;
+}
+
+/** How far (m) along a ray an end lies; null for one that is not on it. */
+export function alongToEnd(from: Point, { ahead, right }: Direction, { at }: RouteEnd): number | null {
+  const side = (p: Point) => (p.x - from.x) * right.x + (p.y - from.y) * right.y;
+  const along = (p: Point) => (p.x - from.x) * ahead.x + (p.y - from.y) * ahead.y;
+  if (!('from' in at)) return Math.abs(side(at)) <= ROUNDING_M ? along(at) : null;
+  const [a, b] = [side(at.from), side(at.to)];
+  if (Math.abs(a) <= ROUNDING_M && Math.abs(b) <= ROUNDING_M) {
+    // along the piece itself: at the end of it that comes first
+    const ahead_ = [along(at.from), along(at.to)].filter((t) => t >= 0);
+    return ahead_.length === 0 ? null : Math.min(...ahead_);
+  }
+  if (Math.min(a, b) > ROUNDING_M || Math.max(a, b) < -ROUNDING_M) return null;
+  const share = Math.min(1, Math.max(0, a / (a - b)));
+  return along(at.from) + share * (along(at.to) - along(at.from));
+}
+
+/** The lines in a direction on which legs arrive, by how far to the right of the frame's origin they lie. */
+export function tracksToEnd({ at }: RouteEnd, { right }: Direction): readonly number[] {
+  return ('from' in at ? [at.from, at.to] : [at]).map((p) => p.x * right.x + p.y * right.y);
+}

@@ -1,0 +1,76 @@
+import { nearestOnSegment, type Point } from '@footmark/geometry';
+import type { RouteEnd } from '../request';
+import { alongToEnd, mayArrive } from './arrival';
+import type { Direction } from './direction';
+import { acrossOf, alongOf } from './lines';
+import type { TurnStep } from './turns';
+
+/** What a route must at least still take: in cost and in length (m), were nothing in its way. */
+export type Left = { readonly cost: number; readonly length: number };
+
+/** A turn with which an end may be reached, as a triangle needs it. */
+type LastTurn = { readonly sin: number; readonly cos: number; readonly cost: number; readonly saved: number };
+
+type ByDirection = readonly {
+  readonly end: RouteEnd;
+  readonly straight: boolean;
+  readonly turns: readonly LastTurn[];
+}[];
+
+/**
+ * From a point in a direction to the nearest end: straight on; with one turn, the two sides of a triangle; else as the crow flies, with two
+ * turns.
+ */
+export function leastCost(
+  ends: readonly RouteEnd[],
+  steps: readonly TurnStep[],
+): (from: Point, direction: Direction) => Left {
+  const least = Math.max(0, Math.min(...steps.map((s) => s.cost)));
+  const saved = Math.max(0, ...steps.map((s) => s.saved));
+  const known = new Map<number, ByDirection>();
+  const arrivalsIn = (direction: Direction): ByDirection => {
+    const before = known.get(direction.key);
+    if (before !== undefined) return before;
+    const found = ends.map((end) => ({
+      end,
+      straight: mayArrive(end, direction.heading),
+      turns: steps.flatMap(({ turn, cost, saved: less, between }) =>
+        between === null && mayArrive(end, direction.heading + turn)
+          ? [{ sin: Math.sin(turn), cos: Math.cos(turn), cost, saved: less }]
+          : [],
+      ),
+    }));
+    known.set(direction.key, found);
+    return found;
+  };
+  return (from, direction) => {
+    let [bestCost, bestLength] = [Infinity, Infinity];
+    for (const { end, straight, turns } of arrivalsIn(direction)) {
+      const along = straight ? alongToEnd(from, direction, end) : null;
+      if (along !== null && along >= 0) {
+        bestCost = Math.min(bestCost, along);
+        bestLength = Math.min(bestLength, along);
+        continue;
+      }
+      const away = distanceTo(end, from);
+      const isPiece = 'from' in end.at;
+      let cost = away + (isPiece ? 1 : 2) * least;
+      if (!isPiece) {
+        const ahead = alongOf(direction, end.at as Point) - alongOf(direction, from);
+        const right = acrossOf(direction, end.at as Point) - acrossOf(direction, from);
+        for (const turn of turns) {
+          const second = right / turn.sin;
+          const first = ahead - second * turn.cos;
+          if (second >= 0 && first >= 0) cost = Math.min(cost, first + second + turn.cost);
+        }
+      }
+      bestCost = Math.min(bestCost, cost);
+      bestLength = Math.min(bestLength, Math.max(0, away - 2 * saved));
+    }
+    return { cost: bestCost, length: bestLength };
+  };
+}
+
+function distanceTo({ at }: RouteEnd, p: Point): number {
+  return 'from' in at ? nearestOnSegment(p, at.from, at.to).distance : Math.hypot(at.x - p.x, at.y - p.y);
+}

@@ -1,0 +1,84 @@
+import { nearestOnSegment, type Point } from '@footmark/geometry';
+import type { Obstacle, RouteEnd, RouteRequest, Shape } from '../request';
+import { type Ray, rayInShape } from './rayInShape';
+import { shapeDistance } from './shapeDistance';
+import type { Span } from './spans';
+
+/** What the centre line keeps clear of: `need` metres from the shape's edge, but only `need` of an end near that. */
+export type Solid = {
+  readonly id: string;
+  readonly shape: Shape;
+  readonly need: number;
+  readonly ends: readonly { readonly zone: Shape; readonly need: number }[];
+};
+
+/** Lines may touch what they keep clear of: so much (m) is rounding. */
+const ROUNDING_M = 1e-6;
+
+export function solidOf(request: RouteRequest, { id, shape, clearance }: Obstacle): Solid {
+  const need = clearance + request.diameter / 2;
+  const places = [
+    { zone: circle(request.start.at), away: shapeDistance(request.start.at, shape) },
+    ...request.ends.map((end) => ({ zone: zoneOf(end), away: leastAway(end, shape) })),
+  ];
+  const ends = places.flatMap(({ zone, away }) => (away < need ? [{ zone, need: away }] : []));
+  return { id, shape, need, ends };
+}
+
+function circle(centre: Point): Shape {
+  return { is: 'circle', centre, radius: 0 };
+}
+
+function zoneOf({ at }: RouteEnd): Shape {
+  return 'from' in at ? { is: 'line', points: [at.from, at.to], halfWidth: 0 } : circle(at);
+}
+
+/** Of a piece the nearest place: a route that ends elsewhere on it is held to its own. */
+function leastAway({ at }: RouteEnd, shape: Shape): number {
+  if (!('from' in at)) return shapeDistance(at, shape);
+  const places =
+    shape.is === 'circle'
+      ? [nearestOnSegment(shape.centre, at.from, at.to).point]
+      : shape.points.map((p) => nearestOnSegment(p, at.from, at.to).point);
+  return Math.min(...[at.from, at.to, ...places].map((p) => shapeDistance(p, shape)));
+}
+
+/** How far (m) a ray goes before it comes too near to a solid by more than `slack` (m); Infinity when it never does. */
+export function freeOf(ray: Ray, solid: Solid, freeEnds: number, slack = ROUNDING_M): number {
+  const full = rayInShape(ray, solid.shape, solid.need - slack);
+  if (solid.ends.length === 0) return firstOf(full);
+  const zones = solid.ends.map(({ zone, need }) => ({
+    zone: rayInShape(ray, zone, freeEnds),
+    // an end on the very edge, or a hair inside, leaves it: only the inside is closed, and not even that to one that lies in it
+    low: need < -ROUNDING_M ? [] : rayInShape(ray, solid.shape, Math.max(0, need - slack)),
+  }));
+  const outside = zones.reduce((left, { zone }) => without(left, zone), full);
+  return Math.min(firstOf(outside), ...zones.map(({ zone, low }) => firstOf(both(low, zone))));
+}
+
+function firstOf(spans: readonly Span[]): number {
+  let first = Infinity;
+  for (const [from, to] of spans)
+    if (to > ROUNDING_M && to - from > ROUNDING_M) first = Math.min(first, Math.max(0, from));
+  return first;
+}
+
+function both(spans: readonly Span[], others: readonly Span[]): readonly Span[] {
+  return spans.flatMap(([a, b]) =>
+    others.flatMap(([c, d]): Span[] =>
+      Math.min(b, d) > Math.max(a, c) ? [[Math.max(a, c), Math.min(b, d)]] : [],
+    ),
+  );
+}
+
+function without(spans: readonly Span[], taken: readonly Span[]): readonly Span[] {
+  return taken.reduce<readonly Span[]>(
+    (left, [c, d]) =>
+      left.flatMap(([a, b]): Span[] => {
+        const before: Span[] = Math.min(b, c) > a ? [[a, Math.min(b, c)]] : [];
+        const after: Span[] = b > Math.max(a, d) ? [[Math.max(a, d), b]] : [];
+        return [...before, ...after];
+      }),
+    spans,
+  );
+}
