@@ -1,6 +1,6 @@
-import { arcFromPlat, type PlatArcProblem } from '@footmark/geometry';
+import { arcFromPlat, type Failure, type PlatArcProblem } from '@footmark/geometry';
 import { formatBearing, type LegSpot, parseAzimuth } from '@footmark/site';
-import { angleText, lengthText } from '@footmark/words';
+import type { ArcProblem } from '@footmark/words';
 import { useState } from 'react';
 import { Action } from '../controls/Action';
 import { MeasureField } from '../controls/MeasureField';
@@ -8,6 +8,7 @@ import { Segments } from '../controls/Segments';
 import { Tick } from '../controls/Tick';
 import { LengthField } from '../controls/unitFields';
 import { useSite } from '../session/siteSession';
+import { words } from '../words';
 import styles from './measure.module.css';
 
 type Props = {
@@ -39,7 +40,7 @@ export function ArcForm({ hasLegBefore, onArc }: Props) {
   const add = () => {
     if (solved?.ok) onArc({ by: 'arc', ...solved.value });
   };
-  const problem = solved === null || solved.ok ? null : problemText(solved.code, solved.values ?? {});
+  const problem = solved === null || solved.ok ? null : contradiction(solved);
   return (
     <form
       className={styles.form}
@@ -86,30 +87,22 @@ export function ArcForm({ hasLegBefore, onArc }: Props) {
           when="typing"
         />
       )}
-      {problem === null ? null : <p className={styles.problem}>{problem}</p>}
+      {problem === null ? null : <p className={styles.problem}>{words.arcProblemText(problem, units)}</p>}
       <Action type="submit" wide isDisabled={!solved?.ok}>
         Add this curve
       </Action>
     </form>
   );
+}
 
-  function problemText(code: PlatArcProblem, values: Readonly<Record<string, number>>): string | null {
-    const given = values.given ?? 0;
-    const computed = values.computed ?? 0;
-    switch (code) {
-      case 'direction-missing':
-      case 'extent-missing':
-        return null;
-      case 'not-positive':
-        return 'Radius, length and angle are all above nothing.';
-      case 'past-full-circle':
-        return `This arc would turn through ${angleText(given)}, a full circle and more. Check its length and radius.`;
-      case 'delta-against-arc-length':
-        return `Length and angle contradict each other: with this radius and angle the arc is ${lengthText(computed, units)} long, not ${lengthText(given, units)}.`;
-      case 'chord-past-diameter':
-      case 'chord-against-delta':
-      case 'chord-against-arc-length':
-        return `The chord contradicts the rest: it would be ${lengthText(computed, units)}, not ${lengthText(given, units)}.`;
-    }
+/** What contradicts itself; null while something is still to be typed. */
+function contradiction({ code, values = {} }: Failure<PlatArcProblem>): ArcProblem | null {
+  const { given = 0, computed = 0 } = values;
+  switch (code) {
+    case 'direction-missing':
+    case 'extent-missing':
+      return null;
+    default:
+      return { code, given, computed };
   }
 }

@@ -1,6 +1,5 @@
 import { type Point, pointInRing } from '@footmark/geometry';
 import { type Derived, formatBearing, parseAzimuth, type Ref, type Spot } from '@footmark/site';
-import { lengthText } from '@footmark/words';
 import { Plus } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import { Action } from '../controls/Action';
@@ -273,21 +272,11 @@ function Outcome({ outcome }: { readonly outcome: DraftOutcome }) {
   const { units } = useSite();
   switch (outcome.is) {
     case 'incomplete':
-      return null;
-    case 'same-reference':
-      return (
-        <p className={styles.problem}>Both measurements start from the same place. Choose another point.</p>
-      );
-    case 'cannot-meet':
-      return (
-        <p className={styles.problem}>
-          {outcome.code === 'too-short'
-            ? `These tapes do not reach each other: ${lengthText(outcome.gap, units)} is missing between them.`
-            : `One tape is too long for the other: they miss by ${lengthText(outcome.gap, units)}.`}{' '}
-          Check both lengths and where they start.
-        </p>
-      );
     case 'ready':
       return null;
+    case 'same-reference':
+      return <p className={styles.problem}>{words.spotProblemText({ code: 'same-reference' }, units)}</p>;
+    case 'cannot-meet':
+      return <p className={styles.problem}>{words.spotProblemText(outcome, units)}</p>;
   }
 }

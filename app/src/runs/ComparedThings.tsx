@@ -1,10 +1,4 @@
-import {
-  type StillThere,
-  type Units,
-  type VisitComparison,
-  type VisitThing,
-  WITHIN_95,
-} from '@footmark/site';
+import type { StillThere, Units, VisitComparison, VisitThing } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { ArrowRight } from 'lucide-react';
 import { Button } from 'react-aria-components';
@@ -52,7 +46,7 @@ export function ComparedThings({ fate, things }: Props) {
                   {words.observationName(shown.seen)}
                   <small>
                     {stationText(shown, units)} of {path}
-                    {fateText(thing, units)}
+                    {isStillThere(thing) ? `, ${words.faredText(thing, units)}` : ''}
                   </small>
                 </span>
                 <Labels thing={thing.before} />
@@ -78,21 +72,6 @@ function stationText({ from, to }: VisitThing, units: Units): string {
   return from === to ? `station ${begins}` : `stations ${begins} to ${lengthText(to, units)}`;
 }
 
-/** What has become of a thing that is still there: its severity, and how far apart the two visits have it. */
-function fateText({ before, after, moved, sigma }: Compared, units: Units): string {
-  if (before === undefined || after === undefined) return '';
-  const [was, is] = [severityOf(before), severityOf(after)];
-  const apart =
-    moved === undefined || sigma === undefined
-      ? ''
-      : `; ${lengthText(Math.abs(moved), units)} apart by the counters, ${
-          Math.abs(moved) <= WITHIN_95 * sigma ? 'within their errors' : 'more than their errors explain'
-        }`;
-  return `${was === is ? (is === '' ? '' : `, ${is} as before`) : `, ${was || 'not said'} before, ${is || 'not said'} after`}${apart}`;
-}
-
-function severityOf({ marks }: VisitThing): string {
-  const said = marks.flatMap((m) => m.reading.severity ?? []);
-  const [first] = said;
-  return first === undefined ? '' : words.severityName(first).toLowerCase();
+function isStillThere(thing: Compared): thing is StillThere {
+  return thing.moved !== undefined;
 }

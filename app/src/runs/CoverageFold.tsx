@@ -1,4 +1,4 @@
-import type { GapEnd, UnseenGap } from '@footmark/site';
+import type { UnseenGap } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
@@ -39,12 +39,8 @@ export function CoverageFold() {
   );
 
   function stoppedText({ upstream, downstream }: UnseenGap): string {
-    return [upstream, downstream].flatMap((end) => (end === null ? [] : (endText(end) ?? []))).join(' ');
-  }
-
-  function endText(end: GapEnd): string | null {
-    if (end.is !== 'stopped') return null;
-    const why = end.ended === null ? 'nobody said why' : words.runEndName(end.ended).toLowerCase();
-    return `Run ${letters([end.run])} ended at ${end.last.label}: ${why}.`;
+    return [upstream, downstream]
+      .flatMap((end) => (end === null ? [] : (words.stoppedText(end, site) ?? [])))
+      .join(' ');
   }
 }

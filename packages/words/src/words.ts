@@ -9,6 +9,7 @@ import type {
   FeatureLayer,
   Finding,
   FitObservation,
+  GapEnd,
   Head,
   LegProblem,
   LevelSource,
@@ -43,6 +44,7 @@ import type {
   SiteAccuracy,
   SlopeVerdict,
   Soil,
+  StillThere,
   Target,
   Tie,
   Ties,
@@ -55,6 +57,7 @@ import type {
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
+import type { ArcProblem, SpotProblem } from './measureProblem';
 import type { PairProblem } from './pairProblem';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
@@ -95,6 +98,10 @@ export type Words = {
   visitName(visit: Visit): string;
   /** What has become of things that two visits are compared by. */
   comparedText(fate: keyof VisitComparison): { readonly title: string; readonly text: string };
+  /** How a thing that two visits saw has fared, and how far apart they have it. */
+  faredText(thing: StillThere, units: Units): string;
+  /** Where a camera went no further, and why; null where it was not stopped. */
+  stoppedText(end: GapEnd, site: Site): string | null;
   /** A day of the calendar that a site writes as `2025-03-09`. */
   dateText(date: string): string;
   /** Which part of the camera head stood at the place of the zero. */
@@ -206,6 +213,10 @@ export type Words = {
   /** Why an edit was not made, and the limit that it would have passed. */
   editProblemText(problem: EditProblem, units: Units): string;
   parseProblemText(problem: ParseFailure): string;
+  /** What contradicts itself in an arc as a plat tells it. */
+  arcProblemText(problem: ArcProblem, units: Units): string;
+  /** Why measurements from two points lead to no place. */
+  spotProblemText(problem: SpotProblem, units: Units): string;
   /** Why the length of a leg cannot be changed as asked, and what can. */
   legProblemText(problem: LegProblem): string;
   /** Why pasted readings, a row or a cell of them cannot be taken over, and what to do about it. */

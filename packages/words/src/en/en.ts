@@ -32,6 +32,7 @@ import { kindNames, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
 import { foundText, windText } from './locateText';
+import { arcProblemText, spotProblemText } from './measureProblemText';
 import { parseProblemText } from './parseProblemText';
 import { digText, excavationText, locatedText, planLineNames, rootZoneText, unseenText } from './planText';
 import { reachTexts } from './reachText';
@@ -49,7 +50,7 @@ import { tableProblemText } from './tableProblemText';
 import { clearedInText, referenceInText, targetInText } from './thingName';
 import { sideText, tieText } from './tieText';
 import { traceSteps } from './traceSteps';
-import { comparedTexts, dateText, visitName } from './visitText';
+import { comparedTexts, dateText, faredText, stoppedText, visitName } from './visitText';
 import { markStateNames, zoneSourceNames } from './zoneNames';
 
 /** Plain trade English as spoken in North America. */
@@ -75,6 +76,8 @@ export const en: Words = {
   visitPurposeName: (purpose) => visitPurposeNames[purpose],
   visitName,
   comparedText: (fate) => comparedTexts[fate],
+  faredText,
+  stoppedText,
   dateText,
   headPartName: (part) => headPartNames[part],
   slopeVerdictName: (verdict) => slopeVerdictNames[verdict],
@@ -134,6 +137,8 @@ export const en: Words = {
   fileProblemText,
   editProblemText,
   parseProblemText,
+  arcProblemText,
+  spotProblemText,
   legProblemText: (problem) => legProblemTexts[problem],
   tableProblemText,
   cautionText: (code) => cautions[code],

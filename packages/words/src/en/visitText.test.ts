@@ -1,3 +1,4 @@
+import type { SeverityWord, Units, VisitThing } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { en } from './en';
 
@@ -24,5 +25,21 @@ describe('visits', () => {
       expect(title).toMatch(/^\p{Lu}[^.]*$/u);
       expect(text).toMatch(/^\p{Lu}.*\.$/u);
     }
+  });
+
+  it('tell of a thing how it fared, and whether the counters explain what lies between', () => {
+    const metric: Units = { length: 'm', diameter: 'mm', direction: 'azimuth' };
+    const seen = (severity?: SeverityWord) =>
+      ({ marks: [{ reading: severity === undefined ? {} : { severity } }] }) as unknown as VisitThing; // all that is told of it
+    const fared = (was: SeverityWord | undefined, is: SeverityWord | undefined, moved: number) =>
+      en.faredText({ before: seen(was), after: seen(is), moved, sigma: 0.1 }, metric);
+    expect(fared('slight', 'severe', 0.05)).toBe(
+      'slight before, severe after; 0.05 m apart by the counters, within their errors',
+    );
+    expect(fared('slight', undefined, -0.5)).toBe(
+      'slight before, not said after; 0.5 m apart by the counters, more than their errors explain',
+    );
+    expect(fared('severe', 'severe', 0)).toMatch(/^severe as before; /);
+    expect(fared(undefined, undefined, 0)).toMatch(/^0(\.0+)? m apart/);
   });
 });

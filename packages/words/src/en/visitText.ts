@@ -1,6 +1,18 @@
-import type { Visit, VisitComparison } from '@footmark/site';
-import { inSentence } from '../named';
-import { visitPurposeNames } from './drainNames';
+import {
+  type GapEnd,
+  type Site,
+  type StillThere,
+  type Units,
+  type Visit,
+  type VisitComparison,
+  type VisitThing,
+  WITHIN_95,
+} from '@footmark/site';
+
+import { lengthText } from '../measureText';
+import { atStart, inSentence } from '../named';
+import { runEndNames, severityNames, visitPurposeNames } from './drainNames';
+import { runInText } from './evidenceText';
 
 /** Days of the calendar, which are the same day in every time zone. */
 const day = new Intl.DateTimeFormat('en-US', {
@@ -36,3 +48,25 @@ export const comparedTexts: Record<keyof VisitComparison, { readonly title: stri
       text: 'Seen where no camera had surely come through before.',
     },
   };
+
+/** How a thing that is still there has fared: its severity, and how far apart the two visits have it. */
+export function faredText({ before, after, moved, sigma }: StillThere, units: Units): string {
+  const [was, is] = [severityOf(before), severityOf(after)];
+  const apart = `${lengthText(Math.abs(moved), units)} apart by the counters, ${
+    Math.abs(moved) <= WITHIN_95 * sigma ? 'within their errors' : 'more than their errors explain'
+  }`;
+  if (was === is) return is === '' ? apart : `${is} as before; ${apart}`;
+  return `${was || 'not said'} before, ${is || 'not said'} after; ${apart}`;
+}
+
+function severityOf({ marks }: VisitThing): string {
+  const [first] = marks.flatMap((m) => m.reading.severity ?? []);
+  return first === undefined ? '' : inSentence(severityNames[first]);
+}
+
+/** Where a camera went no further, and why; null where it was not stopped. */
+export function stoppedText(end: GapEnd, site: Site): string | null {
+  if (end.is !== 'stopped') return null;
+  const why = end.ended === null ? 'nobody said why' : inSentence(runEndNames[end.ended]);
+  return `${atStart(runInText(end.run, site))} ended at ${end.last.label}: ${why}.`;
+}
