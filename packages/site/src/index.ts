@@ -237,7 +237,7 @@ export {
   type VisitPurpose,
   visitPurposeIds,
 } from './kinds/readingWords';
-export { type StandardBend, standardBends } from './kinds/standardBends';
+export { SAME_TURN_RAD, type StandardBend, standardBendOf, standardBends } from './kinds/standardBends';
 
 export { leastFall } from './rules/leastFall';
 export { profileRules, wallShares } from './rules/profileRules';

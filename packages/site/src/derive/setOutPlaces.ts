@@ -1,6 +1,6 @@
 import { locate, type Point, stationOfVertex, tangentLength } from '@footmark/geometry';
 import type { Site } from '../document/site';
-import { type StandardBend, standardBendOf } from '../kinds/standardBends';
+import { SAME_TURN_RAD, type StandardBend, standardBendOf } from '../kinds/standardBends';
 import { ruleValue } from '../rules/ruleOf';
 import type { DerivedPath } from './derivePaths';
 import { DRAWN_TURN_RAD, drawnTurn } from './drawnTurn';
@@ -35,9 +35,6 @@ export type SetOutPlace = {
   /** How far the pipe falls straight down here (m). */
   readonly drop: number;
 };
-
-/** Files keep turns to a millionth of a radian and better. */
-const SAME_TURN_RAD = 1e-6;
 
 /** Paint nearer to each other than this (m) runs together: no rule puts more of it. */
 const CLOSEST_M = 0.3;

@@ -7,6 +7,9 @@ export const standardBends: readonly StandardBend[] = [32, 16, 8, 6, 5, 4].map((
   turn: (2 * Math.PI) / parts,
 }));
 
+/** Files keep turns to a millionth of a radian and better. */
+export const SAME_TURN_RAD = 1e-6;
+
 /** The standard bend that turns by so much (rad, to either side), give or take `within`; null without. */
 export function standardBendOf(turn: number, within: number): StandardBend | null {
   return standardBends.find((bend) => Math.abs(bend.turn - Math.abs(turn)) <= within) ?? null;
