@@ -18,13 +18,20 @@ import {
   type Site,
   type Target,
 } from '@footmark/site';
+import type { SetOutChoice } from '../session/workbench';
 import { drawingWords } from './drawingWords';
 
-/** The drawing of a site, with the ties, zone and hole of the chosen mark and what is to be dug, without the layers that are hidden. */
+/** What is in hand, as the plan shows it. */
+export type InHand = { readonly selected: Target | null; readonly setOut: SetOutChoice | null };
+
+/**
+ * The drawing of a site, with the ties, zone and hole of the chosen mark, the ties of what is set out and what is to be dug, without the
+ * layers that are hidden.
+ */
 export function drawingOf(
   site: Site,
   derived: Derived,
-  selected: Target | null,
+  { selected, setOut }: InHand,
   fit: RunsFit | null,
   dig: DigDrawing | null,
   hidden: ReadonlySet<LayerName>,
@@ -32,7 +39,7 @@ export function drawingOf(
   const reach = hidden.has('zones') ? null : reachOfChosen(site, derived, selected);
   const drawing = draw(site, derived, {
     words: drawingWords,
-    highlight: highlightOf(selected),
+    highlight: setOut === null ? highlightOf(selected) : { setOut },
     ...(fit === null ? {} : { fit }),
     ...(reach === null ? {} : { reach }),
     ...(dig === null ? {} : { dig }),

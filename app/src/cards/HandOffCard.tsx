@@ -1,10 +1,11 @@
 import { siteFileName } from '@footmark/exchange';
-import { writeSite } from '@footmark/site';
+import { proposedPaths, writeSite } from '@footmark/site';
 import { cautionCodes } from '@footmark/words';
 import { Download } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { downloadMarks } from '../marks/marksTable';
 import { useDerived, useSite } from '../session/siteSession';
+import { downloadSetOut } from '../setOut/downloadSetOut';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { downloadText } from './downloadText';
@@ -28,6 +29,11 @@ export function HandOffCard() {
         <Action wide onPress={downloadMarks} isDisabled={derived.marks.length === 0}>
           <Download size={20} aria-hidden /> Download marks as CSV
         </Action>
+        {proposedPaths(derived).length === 0 ? null : (
+          <Action wide onPress={downloadSetOut}>
+            <Download size={20} aria-hidden /> Download what sets new pipes out as CSV
+          </Action>
+        )}
         <p className={styles.empty}>
           The site file opens in Footmark on any other device. Nothing is sent anywhere.
         </p>

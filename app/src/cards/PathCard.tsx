@@ -1,6 +1,6 @@
 import { changePath, type Path, reversePath } from '@footmark/site';
 import { lengthText } from '@footmark/words';
-import { ArrowLeft, ArrowLeftRight, Trash2, TrendingDown } from 'lucide-react';
+import { ArrowLeft, ArrowLeftRight, SprayCan, Trash2, TrendingDown } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { TextLine } from '../controls/TextLine';
@@ -9,6 +9,7 @@ import { openProfile, useProfileView } from '../profile/profileView';
 import { removeThings } from '../session/chosenThings';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
+import { setOutPath } from '../setOut/showSetOut';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
@@ -47,11 +48,18 @@ export function PathCard({ path }: { readonly path: Path }) {
         {name}
         {curve ? `, ${lengthText(curve.length, site.units)}` : ''}
       </h2>
-      {curve === undefined || profileOpen ? null : (
+      {curve === undefined ? null : (
         <div className={styles.actions}>
-          <Action onPress={() => openProfile(path.id)}>
-            <TrendingDown size={18} aria-hidden /> Show its profile
-          </Action>
+          {profileOpen ? null : (
+            <Action onPress={() => openProfile(path.id)}>
+              <TrendingDown size={18} aria-hidden /> Show its profile
+            </Action>
+          )}
+          {path.state === 'proposed' ? (
+            <Action onPress={() => setOutPath(path.id)}>
+              <SprayCan size={18} aria-hidden /> Set it out
+            </Action>
+          ) : null}
         </div>
       )}
       {about.map((finding) => (

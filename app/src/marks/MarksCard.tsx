@@ -6,6 +6,9 @@ import { FitActions } from '../fit/FitActions';
 import { FitStatus } from '../fit/FitStatus';
 import { useDerived } from '../session/siteSession';
 import { notify, useWorkbench } from '../session/workbench';
+import { SetOutCard } from '../setOut/SetOutCard';
+import { SetOutSection } from '../setOut/SetOutSection';
+import { useSetOutPoint } from '../setOut/useSetOutPoint';
 import { AccuracySection } from './AccuracySection';
 import { MarkCard } from './MarkCard';
 import { MarkList } from './MarkList';
@@ -17,7 +20,9 @@ export function MarksCard() {
   const selected = useWorkbench((w) => w.selected);
   const mark =
     selected?.kind === 'reading' ? derived.marks.find((m) => m.reading.id === selected.id) : undefined;
+  const setOut = useSetOutPoint();
   if (mark !== undefined) return <MarkCard key={mark.reading.id} mark={mark} />;
+  if (setOut !== null) return <SetOutCard {...setOut} />;
   const copy = async () => {
     const table = marksTable();
     try {
@@ -32,6 +37,7 @@ export function MarksCard() {
       <div className={cards.head}>
         <h2>Marks</h2>
       </div>
+      <SetOutSection />
       {derived.marks.length === 0 ? (
         <p className={cards.empty}>
           Every reading of a run becomes a mark here: its place, and the tapes to find it by.

@@ -1,4 +1,4 @@
-import type { Derived, Site } from '@footmark/site';
+import { type Derived, proposedPaths, type Site } from '@footmark/site';
 import type { Step } from '../session/workbench';
 
 /** A step at a glance: how much is there, or what is missing. */
@@ -12,7 +12,7 @@ export function stepState(step: Step, site: Site, derived: Derived): string {
       return site.runs.length === 0 ? 'empty' : String(site.runs.length);
     case 'marks': {
       const placed = derived.marks.filter((m) => m.place !== null).length;
-      if (derived.marks.length === 0) return 'empty';
+      if (derived.marks.length === 0) return proposedPaths(derived).length === 0 ? 'empty' : 'set out';
       return placed === derived.marks.length ? String(placed) : `${placed} of ${derived.marks.length}`;
     }
     case 'route': {
