@@ -12,11 +12,17 @@ export type BestRoute =
   | { readonly is: 'found'; readonly route: Route; readonly cost: number }
   | { readonly is: 'none' | 'gave-up' | 'stopped' };
 
+/** A first route may cost so many times what the best does, and the one that is given so many times. */
+const SOON = 1.5;
+const NEAR_ENOUGH = 1.005;
+
 export type BestOptions = {
   readonly regarded: Regarded;
   /** More that the centre line may not cross; legs do not run along it. */
   readonly fences?: readonly Solid[];
   readonly mostPlaces: number;
+  /** Routes that cost as much are of no use. */
+  readonly below?: number;
   readonly shouldStop: () => boolean;
 };
 
@@ -26,14 +32,14 @@ export type BestOptions = {
  */
 export function bestRoute(
   request: RouteRequest,
-  { regarded, fences = [], mostPlaces, shouldStop }: BestOptions,
+  { regarded, fences = [], mostPlaces, below = Infinity, shouldStop }: BestOptions,
 ): BestRoute {
   const steps = turnSteps(request);
   for (;;) {
     const obstacles = request.obstacles.filter((o) => regarded.obstacles.has(o));
     const solids = obstacles.map((o) => solidOf(request, o));
     const areas = request.areas.filter((a) => regarded.areas.has(a));
-    const found = legSearch({
+    const search = {
       request: { ...request, areas },
       steps,
       solids: [...solids, ...fences],
@@ -41,18 +47,29 @@ export function bestRoute(
         ...solids.map(({ shape, need }) => ({ shape, reach: need })),
         ...areas.map(({ shape }) => ({ shape, reach: 0 })),
       ],
-      accept: (route) => obstaclesHit(request, route, obstacles).length === 0,
+      accept: (route: Route) => obstaclesHit(request, route, obstacles).length === 0,
       mostPlaces,
       shouldStop,
-    });
-    if (found.is !== 'found') return found;
-    const others = request.obstacles.filter((o) => !regarded.obstacles.has(o));
-    const hit = obstaclesHit(request, found.route, others);
-    const crossed = areasCrossed(request, found.route).flatMap(({ area }) =>
-      regarded.areas.has(area) ? [] : [area],
-    );
-    if (hit.length === 0 && crossed.length === 0) return found;
-    for (const obstacle of hit) regarded.obstacles.add(obstacle);
-    for (const area of crossed) regarded.areas.add(area);
+    };
+    // a route that is good enough is found soon; what costs more need not be looked at then
+    const soon = legSearch({ ...search, greed: SOON, below });
+    if (soon.is !== 'found') return soon;
+    if (regardMore(request, soon.route, regarded)) continue;
+    const found = legSearch({ ...search, greed: NEAR_ENOUGH, below: soon.cost });
+    if (found.is === 'stopped') return found;
+    if (found.is !== 'found') return soon;
+    if (!regardMore(request, found.route, regarded)) return found;
   }
+}
+
+/** Regards what a route meets besides; false when there is nothing. */
+function regardMore(request: RouteRequest, route: Route, regarded: Regarded): boolean {
+  const others = request.obstacles.filter((o) => !regarded.obstacles.has(o));
+  const hit = obstaclesHit(request, route, others);
+  const crossed = areasCrossed(request, route).flatMap(({ area }) =>
+    regarded.areas.has(area) ? [] : [area],
+  );
+  for (const obstacle of hit) regarded.obstacles.add(obstacle);
+  for (const area of crossed) regarded.areas.add(area);
+  return hit.length + crossed.length > 0;
 }

@@ -24,10 +24,11 @@ export type RouteOptions = {
 const MOST_ROUTES = 5;
 const MOST_SEARCHES = 10;
 /** A route that costs more than this many times the best is no choice. */
-const DEAREST = 2;
+const DEAREST = 1.5;
 /** To find the route with fewer bends, those are taken as so many times as dear. */
 const DEAR_BENDS = 5;
 const MOST_PLACES = 20_000;
+const MOST_PLACES_OF_OTHERS = 4000;
 
 /**
  * The cheapest route, then others that truly differ: by the side on which they go by something, or with fewer bends. Cheapest first; the same
@@ -38,10 +39,16 @@ export function findRoutes(
   { shouldStop = () => false, onProgress = () => {}, mostPlaces = MOST_PLACES }: RouteOptions = {},
 ): FoundRoutes {
   const regarded: Regarded = { obstacles: new Set(), areas: new Set() };
-  const search = (asked: RouteRequest, fences: readonly Solid[]): BestRoute =>
-    bestRoute(asked, { regarded, fences, mostPlaces, shouldStop });
-  const best = search(request, []);
+  const best = bestRoute(request, { regarded, mostPlaces, shouldStop });
   if (best.is !== 'found') return best;
+  const other = (asked: RouteRequest, fences: readonly Solid[], below: number): BestRoute =>
+    bestRoute(asked, {
+      regarded,
+      fences,
+      below,
+      mostPlaces: Math.min(mostPlaces, MOST_PLACES_OF_OTHERS),
+      shouldStop,
+    });
 
   const found: Candidate[] = [candidate(request, best.route, [])];
   const open: { readonly route: Route; readonly fences: readonly Solid[]; readonly round: Obstacle }[] = [];
@@ -56,14 +63,14 @@ export function findRoutes(
     const next = open.shift();
     if (next === undefined) break;
     const fences = [...next.fences, fenceAcross(next.route, next.round)];
-    const other = search(request, fences);
-    if (other.is === 'stopped') return other;
-    if (other.is !== 'found') continue;
-    const one = candidate(request, other.route, fences);
+    const round = other(request, fences, DEAREST * best.cost);
+    if (round.is === 'stopped') return round;
+    if (round.is !== 'found') continue;
+    const one = candidate(request, round.route, fences);
     found.push(one);
     openFrom(one);
   }
-  const plain = search(withDearBends(request), []);
+  const plain = other(withDearBends(request), [], Infinity);
   if (plain.is === 'stopped') return plain;
   if (plain.is === 'found') found.push(candidate(request, plain.route, []));
   onProgress(1);

@@ -8,6 +8,12 @@ import type { TurnStep } from './turns';
 /** What a route must at least still take: in cost and in length (m), were nothing in its way. */
 export type Left = { readonly cost: number; readonly length: number };
 
+/** `distance`: as the crow flies to the nearest end (m). */
+export type LeastCost = {
+  readonly from: (from: Point, direction: Direction) => Left;
+  readonly distance: (x: number, y: number) => number;
+};
+
 /** A turn with which an end may be reached, as a triangle needs it. */
 type LastTurn = { readonly sin: number; readonly cos: number; readonly cost: number; readonly saved: number };
 
@@ -21,10 +27,7 @@ type ByDirection = readonly {
  * From a point in a direction to the nearest end: straight on; with one turn, the two sides of a triangle; else as the crow flies, with two
  * turns.
  */
-export function leastCost(
-  ends: readonly RouteEnd[],
-  steps: readonly TurnStep[],
-): (from: Point, direction: Direction) => Left {
+export function leastCost(ends: readonly RouteEnd[], steps: readonly TurnStep[]): LeastCost {
   const least = Math.max(0, Math.min(...steps.map((s) => s.cost)));
   const saved = Math.max(0, ...steps.map((s) => s.saved));
   const known = new Map<number, ByDirection>();
@@ -43,7 +46,12 @@ export function leastCost(
     known.set(direction.key, found);
     return found;
   };
-  return (from, direction) => {
+  const distance = (x: number, y: number) => {
+    let nearest = Infinity;
+    for (const end of ends) nearest = Math.min(nearest, distanceTo(end, { x, y }));
+    return nearest;
+  };
+  const from = (from: Point, direction: Direction) => {
     let [bestCost, bestLength] = [Infinity, Infinity];
     for (const { end, straight, turns } of arrivalsIn(direction)) {
       const along = straight ? alongToEnd(from, direction, end) : null;
@@ -69,6 +77,7 @@ export function leastCost(
     }
     return { cost: bestCost, length: bestLength };
   };
+  return { from, distance };
 }
 
 function distanceTo({ at }: RouteEnd, p: Point): number {

@@ -1,0 +1,90 @@
+import type { RouteRequest } from '../request';
+import { type AreaSpans, costAhead } from './areaCost';
+import { alongToEnd, mayArrive } from './arrival';
+import { acrossOf } from './lines';
+import type { Place } from './place';
+import type { Tables } from './tables';
+import { acrossStep, type TurnStep } from './turns';
+
+/** What legs from a place are made with. `free`: how far (m) one may go from here. */
+export type LegSetting = {
+  readonly request: RouteRequest;
+  readonly steps: readonly TurnStep[];
+  readonly tables: Tables;
+  readonly free: number;
+  readonly areas: AreaSpans;
+  /** Whether a place with so much cost is worth a look. */
+  readonly isWorth: (x: number, y: number, cost: number) => boolean;
+};
+
+const ROUNDING_M = 1e-9;
+
+/** Where the leg from a place may end: on an end of the request, or in a turn after which the next one runs on a track. */
+export function legsFrom(place: Place, setting: LegSetting, reached: (place: Place) => void): void {
+  arrivals(place, setting, reached);
+  const { request, steps, free } = setting;
+  const straight = place.step === null ? 0 : request.leastStraight;
+  const used = (place.step?.layingAfter ?? 0) + straight;
+  for (const step of steps) {
+    const least = used + step.layingBefore;
+    if (least <= free && place.bends + step.bends.length <= request.mostBends)
+      turns(place, step, least, setting, reached);
+  }
+}
+
+function arrivals(place: Place, { request, free, areas }: LegSetting, reached: (place: Place) => void): void {
+  const { at, direction, bends } = place;
+  const used = place.step?.layingAfter ?? 0;
+  for (const end of request.ends) {
+    const t = mayArrive(end, direction.heading) ? alongToEnd(at, direction, end) : null;
+    if (t === null || t < used - ROUNDING_M || t > free + ROUNDING_M) continue;
+    reached({
+      at: { x: at.x + t * direction.ahead.x, y: at.y + t * direction.ahead.y },
+      direction,
+      cost: place.cost + t + costAhead(areas, t),
+      length: place.length + t,
+      bends,
+      from: place,
+      step: null,
+      end,
+    });
+  }
+}
+
+/** Legs that end in one kind of turn; the first of a route may also be as short as it can be. */
+function turns(
+  place: Place,
+  step: TurnStep,
+  least: number,
+  { tables, free, areas, isWorth }: LegSetting,
+  reached: (place: Place) => void,
+): void {
+  const { at, direction, bends } = place;
+  const after = tables.turned(direction, step.turn);
+  const across = acrossStep(step, direction.heading);
+  const between = step.between?.length ?? 0;
+  const turnAfter = (t: number) => {
+    const x = at.x + t * direction.ahead.x + across.x;
+    const y = at.y + t * direction.ahead.y + across.y;
+    const cost = place.cost + t + between + step.cost + (areas.length === 0 ? 0 : costAhead(areas, t));
+    if (!isWorth(x, y, cost)) return;
+    reached({
+      at: { x, y },
+      direction: after,
+      cost,
+      length: place.length + t + between - step.saved,
+      bends: bends + step.bends.length,
+      from: place,
+      step,
+      end: null,
+    });
+  };
+  if (place.step === null) turnAfter(least);
+  const rate = direction.ahead.x * after.right.x + direction.ahead.y * after.right.y;
+  if (Math.abs(rate) < 1e-6) return; // parallel: no length changes the track
+  const beside = acrossOf(after, at) + acrossOf(after, across);
+  for (const track of tables.tracks(after)) {
+    const t = (track - beside) / rate;
+    if (t >= least && t <= free) turnAfter(t);
+  }
+}

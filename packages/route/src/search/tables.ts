@@ -1,0 +1,48 @@
+import type { RouteRequest, Shape } from '../request';
+import { mayArrive, tracksToEnd } from './arrival';
+import { type Direction, directionOf } from './direction';
+import { tracksBeside } from './tracks';
+
+/** What is the same for all legs in a direction, computed once. */
+export type Tables = {
+  readonly turned: (direction: Direction, turn: number) => Direction;
+  /** Where legs in a direction may run: see `tracksBeside`. */
+  readonly tracks: (direction: Direction) => readonly number[];
+};
+
+const ROUNDING_M = 1e-9;
+
+export function tablesOf(
+  { ends }: Pick<RouteRequest, 'ends'>,
+  beside: readonly { readonly shape: Shape; readonly reach: number }[],
+): Tables {
+  const directions = new Map<number, Direction>();
+  const turns = new Map<Direction, Map<number, Direction>>();
+  const offsets = new Map<number, readonly number[]>();
+  const oneOf = (made: Direction): Direction => {
+    const known = directions.get(made.key);
+    if (known === undefined) directions.set(made.key, made);
+    return known ?? made;
+  };
+  return {
+    turned: (direction, turn) => {
+      const from = turns.get(direction) ?? new Map<number, Direction>();
+      const known = from.get(turn);
+      if (known !== undefined) return known;
+      const made = oneOf(directionOf(direction.heading + turn));
+      turns.set(direction, from.set(turn, made));
+      return made;
+    },
+    tracks: (direction) => {
+      const known = offsets.get(direction.key);
+      if (known !== undefined) return known;
+      const found = [
+        ...beside.flatMap(({ shape, reach }) => tracksBeside(shape, reach, direction)),
+        ...ends.flatMap((end) => (mayArrive(end, direction.heading) ? tracksToEnd(end, direction) : [])),
+      ];
+      const once = [...new Set(found.map((at) => Math.round(at / ROUNDING_M) * ROUNDING_M))];
+      offsets.set(direction.key, once);
+      return once;
+    },
+  };
+}
