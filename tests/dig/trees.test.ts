@@ -249,8 +249,11 @@ describe('the zones of a site', () => {
     const two = [tree({ trunkDiameter: 0.5 }), tree({ trunkDiameter: 0.2, age: 'mature' }, 'other', 30)];
     const site = digSite({ things: { features: two }, rules: { trees: 'tolerance-and-age' } });
     const { findings } = treeZones(site, derive(site));
-    expect(findings.map((f) => f.code)).toEqual(Array(3).fill('tree-fact-assumed'));
-    expect(findings[2]?.values).toMatchObject({ tree: 'other', fact: 'tolerance', as: 'poor' });
+    const assumed = { tolerance: { fact: 'tolerance', as: 'poor' }, age: { fact: 'age', as: 'overmature' } };
+    expect(findings).toMatchObject([
+      { code: 'tree-facts-assumed', values: { tree: 'tree', assumed: [assumed.tolerance, assumed.age] } },
+      { code: 'tree-facts-assumed', values: { tree: 'other', assumed: [assumed.tolerance] } },
+    ]);
   });
 
   it('a tree without a diameter has none, and that is said', () => {

@@ -9,8 +9,8 @@ type Zone = Named & { zone: TreeRuleId; radius: number; protected: boolean };
 export type TreeFindingValues = {
   /** No zone can be told by any rule. */
   'tree-without-diameter': Named;
-  /** A fact that the chosen rule asks for is not known; what it was taken as. */
-  'tree-fact-assumed': Named & { zone: TreeRuleId } & TreeAssumption;
+  /** Facts that the chosen rule asks for and nobody gave; what each was taken as. */
+  'tree-facts-assumed': Named & { zone: TreeRuleId; assumed: readonly TreeAssumption[] };
   'pipe-in-root-zone': Zone & {
     path: string;
     state: Path['state'];

@@ -50,13 +50,14 @@ export function treeZones(
     }
     const zoneBy = (rule: TreeRuleId) => treeZone(site, feature, diameter, rule);
     const chosen = zoneBy(chosenRule);
-    for (const assumed of chosen.assumed)
+    const { assumed } = chosen;
+    if (assumed.length > 0)
       findings.push({
         ...about,
-        code: 'tree-fact-assumed',
+        code: 'tree-facts-assumed',
         severity: 'note',
         rule: chosen.row,
-        values: { tree: feature.id, zone: chosenRule, ...assumed },
+        values: { tree: feature.id, zone: chosenRule, assumed },
       });
     trees.push({
       tree: feature.id,

@@ -52,7 +52,14 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
   'dig-takes-thing': thing,
   'dig-under-footing': { ...thing, depth: 2, footing: 0.4572, distance: 0.5, reach: 1.5, assumed: 'nothing' },
   'tree-without-diameter': { tree: 'f2' },
-  'tree-fact-assumed': { tree: 'f2', zone: 'critical-root-radius', fact: 'age', as: 'mature' },
+  'tree-facts-assumed': {
+    tree: 'f2',
+    zone: 'critical-root-radius',
+    assumed: [
+      { fact: 'age', as: 'mature' },
+      { fact: 'condition', as: 'good' },
+    ],
+  },
   'pipe-in-root-zone': {
     ...zone,
     path: 'p1',

@@ -4,6 +4,7 @@ import type { Said } from '../words';
 import { shareText } from './digMeasure';
 import type { DigSpeech } from './digSpeech';
 import { zoneOfRule } from './digZone';
+import { andList } from './listText';
 
 type Sentences = {
   readonly [Code in keyof TreeFindingValues]: (values: TreeFindingValues[Code], speech: DigSpeech) => Said;
@@ -33,9 +34,9 @@ export const treeSentences: Sentences = {
     text: `${atStart(speech.feature(tree))} has no trunk diameter, so how far its roots matter cannot be told.`,
     cure: 'Measure the trunk at chest height and give its diameter.',
   }),
-  'tree-fact-assumed': ({ tree, fact, as }, speech) => ({
-    text: `Nobody has said of ${speech.feature(tree)} ${missing[fact]}; it is taken as ${taken[as] ?? as}.`,
-    cure: 'Say it on the tree’s card.',
+  'tree-facts-assumed': ({ tree, assumed }, speech) => ({
+    text: `Nobody has said of ${speech.feature(tree)} ${andList(assumed.map(({ fact }) => missing[fact]))}; it is taken as ${andList(assumed.map(({ as }) => taken[as] ?? as))}.`,
+    cure: 'Say so on the tree’s card.',
   }),
   'pipe-in-root-zone': (v, speech) => ({
     text: `${atStart(speech.path(v.path))} runs ${speech.size(v.length)} in the ${zoneOfRule[v.zone]} of ${guarded(v, speech)}, ${
