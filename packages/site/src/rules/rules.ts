@@ -1,4 +1,5 @@
 import { drainRules, drainRulesUpc } from './drainRules';
+import { routeRules } from './routeRules';
 import { separationRules } from './separationRules';
 import type { SettingRow } from './settings';
 import { type TreeRuleId, treeRules } from './treeRules';
@@ -10,11 +11,18 @@ export const ruleGroups = {
   trees: treeRules,
   separation: separationRules,
   drain: drainRules,
+  route: routeRules,
 } as const;
 export type RuleGroup = keyof typeof ruleGroups;
 
 /** Every rule by its name, as the first rule set has it. */
-export const rules = { ...trenchRules, ...treeRules, ...separationRules, ...drainRules } as const;
+export const rules = {
+  ...trenchRules,
+  ...treeRules,
+  ...separationRules,
+  ...drainRules,
+  ...routeRules,
+} as const;
 export type RuleName = keyof typeof rules;
 
 export const ruleNames = Object.keys(rules) as unknown as readonly [RuleName, ...RuleName[]]; // keys of a const table

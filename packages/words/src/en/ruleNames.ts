@@ -91,6 +91,17 @@ export const ruleNames: Record<RuleName, string> = {
   fittingShortTurn: 'Short quarter bends only in drains up to',
   longSweepRadius: 'A long sweep has at least this radius',
   cleanoutTurnSum: 'Another after turns that add up to (0: not added up)',
+  fittingSocket: 'A fitting reaches past its arc by',
+  routeStraight: 'Straight pipe between two fittings',
+  routeBends: 'Bends of a new pipe, at most',
+  routeEnds: 'At its ends a new pipe may be nearer to things over',
+  routeBend: 'A bend counts as so much pipe',
+  routeCleanout: 'A cleanout that a bend asks for counts as so much pipe',
+  routeRoots: 'Under a tree each length counts so many times more',
+  routePavement: 'Under pavement each length counts so many times more',
+  routeOtherLand: 'On shared or other land each length counts so many times more',
+  routeBesideWater: 'Near a water line each length counts so many times more',
+  routeBesideService: 'Near another service each length counts so many times more',
 };
 
 export const ruleGroupNames: Record<RuleGroup, string> = {
@@ -98,6 +109,7 @@ export const ruleGroupNames: Record<RuleGroup, string> = {
   trees: 'Trees',
   separation: 'Keeping clear',
   drain: 'The drain itself',
+  route: 'A new route',
 };
 
 export const ruleSetNames: Record<RuleSetId, string> = {
