@@ -1,4 +1,4 @@
-import { type DrainCheck, drainChecks } from '@footmark/dig';
+import { type DrainCheck, type DrainFinding, drainChecks } from '@footmark/dig';
 import {
   derive,
   type Feature,
@@ -26,7 +26,12 @@ export const topDepth = (inches: number): Levels => ({
 export function drain(
   places: readonly (readonly [number, number, Levels?])[],
   { rules = {}, features = [], ...facts }: Facts = {},
-): { readonly site: Site; readonly check: DrainCheck; readonly codes: readonly string[] } {
+): {
+  readonly site: Site;
+  readonly check: DrainCheck;
+  readonly findings: readonly DrainFinding[];
+  readonly codes: readonly string[];
+} {
   const vertices = places.map(([x, y, levels = {}]) => ({ spot: spot(x, y), ...levels }));
   const site = digSite({
     things: { paths: [pipe('p', vertices, { stretches: [four], ...facts })], features: [...features] },
@@ -35,5 +40,5 @@ export function drain(
   const { paths, findings } = drainChecks(site, derive(site));
   const [check] = paths;
   if (check === undefined) throw new Error('no path');
-  return { site, check, codes: findings.map((f) => f.code) };
+  return { site, check, findings, codes: findings.map((f) => f.code) };
 }

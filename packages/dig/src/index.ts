@@ -20,7 +20,7 @@ export type { CoverAt, CoverCheck, CoverEnd, CoverUnknown, CoverVerdict } from '
 export type { DrainCheck } from './drain/drainCheck';
 export { type DrainChecks, drainChecks } from './drain/drainChecks';
 export type { DrainFinding, DrainFindingValues, WaterUnknown } from './drain/drainFinding';
-export type { FallAsked, FallAvailable, FallCheck } from './drain/fallCheck';
+export type { FallAsked, FallAvailable, FallCheck, FallSaid } from './drain/fallCheck';
 export type { TapDepth } from './drain/tapDepth';
 export type { Turn } from './drain/turns';
 export type { WaterSeparation, WaterVerdict } from './drain/waterSeparation';

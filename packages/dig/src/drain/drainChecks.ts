@@ -20,9 +20,12 @@ export type DrainChecks = {
 export function drainChecks(site: Site, derived: Derived): DrainChecks {
   const paths = [...derived.paths.values()].flatMap((on) => {
     const profile = derived.profiles.get(on.path.id);
-    return profile === undefined ? [] : [drainCheck(site, derived, on, profile)];
+    return profile === undefined ? [] : [{ on, check: drainCheck(site, derived, on, profile) }];
   });
-  return { paths, findings: paths.flatMap((check) => sayOfDrain(site, check)) };
+  return {
+    paths: paths.map(({ check }) => check),
+    findings: paths.flatMap(({ on, check }) => sayOfDrain(site, on, check)),
+  };
 }
 
 function drainCheck(site: Site, derived: Derived, on: DerivedPath, profile: PathProfile): DrainCheck {

@@ -1,10 +1,22 @@
+import type { Point } from '@footmark/geometry';
 import type { Path, RuleName } from '@footmark/site';
-import type { DigFinding } from '../digFinding';
+import type { DigFinding, DigSeverity } from '../digFinding';
 
 type OnPath = { path: string; state: Path['state'] };
 
 /** Values by code: things by their ids, lengths and stations in metres, turns in radians. */
 export type DrainFindingValues = {
+  /** By levels; `short` (m): how much deeper the lower place would have to be, or higher the upper. */
+  'fall-too-little': OnPath & Sloped & { least: number; short: number };
+  'fall-against-flow': OnPath & Sloped & { least: number; short: number };
+  /** The levels leave it open; `others`: so many more pieces of the path of which they do. */
+  'fall-not-sure': OnPath & Sloped & { least: number; others: number };
+  /** A planned slope where no levels tell. */
+  'fall-said-too-little': OnPath & { from: number; to: number; slope: number; least: number; short: number };
+  /** Fewer than two levels of a planned pipe; `required` (m): what it has to fall over its `length`. */
+  'fall-not-known': OnPath & { length: number; required: number };
+  /** The invert at the end against the tap's: by how much it lies lower (m). `sure`: the range of both leaves that so. */
+  'end-below-tap': OnPath & { tap: string; by: number; sigma: number; sure: boolean };
   /** `sure`: all of the range that the levels leave open lies below what is asked. */
   'cover-too-thin': OnPath & { cover: number; asked: number; station: number; sure: boolean };
   'cover-above-frost': OnPath & { cover: number; asked: number; station: number; sure: boolean };
@@ -19,6 +31,9 @@ export type DrainFindingValues = {
   /** Nearer in plan than is asked; what is not known of depths that would decide. */
   'water-depth-not-known': OnPath & WaterValues & { missing: readonly WaterUnknown[] };
 };
+
+/** Between two stations; the slope as fall over run, with its standard deviation. */
+type Sloped = { from: number; to: number; slope: number; sigma: number };
 
 type WaterValues = {
   service: string;
@@ -37,6 +52,14 @@ export type WaterUnknown = 'service-depth' | 'service-diameter' | 'pipe-level' |
 export type DrainFinding = {
   [Code in keyof DrainFindingValues]: DigFinding<Code, DrainFindingValues[Code]>;
 }[keyof DrainFindingValues];
+
+/** Adds what is to be said of a path. */
+export type SayOfDrain = <Code extends keyof DrainFindingValues>(
+  code: Code,
+  severity: DigSeverity,
+  values: Omit<DrainFindingValues[Code], keyof OnPath>,
+  where: { readonly place: Point | null; readonly rule: RuleName | null },
+) => void;
 
 /** The rule behind each, where it does not depend on the place. */
 export const ruleBehind = {

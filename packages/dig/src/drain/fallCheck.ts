@@ -28,6 +28,14 @@ export type FallAvailable = {
   readonly verdict: SlopeVerdict;
 };
 
+/** A slope that is said of a stretch and is less than is asked, where no two levels tell. */
+export type FallSaid = {
+  readonly from: number;
+  readonly to: number;
+  readonly slope: number;
+  readonly least: Rule;
+};
+
 export type FallCheck = {
   readonly asked: readonly FallAsked[];
   /** Over the whole path (m). */
@@ -36,7 +44,15 @@ export type FallCheck = {
   readonly available: FallAvailable | null;
   /** Between neighbouring known places. */
   readonly slopes: readonly ProfileSlope[];
+  /** Said too flat, before the first known place and past the last. */
+  readonly said: readonly FallSaid[];
 };
+
+/** The residential code calls 1/4 inch in 12 "2 percent": a slope that is said as the rounded one, short by no more than this share, meets. */
+const ROUNDED_SHARE = 0.05;
+
+/** Pieces of pipe shorter than this (m) tell nothing of their own. */
+const SHORTEST_M = 0.3;
 
 /** What a path has to fall by the sizes of its stretches, against what its levels say. */
 export function fallCheck(site: Site, { path, length }: DerivedPath, profile: PathProfile): FallCheck {
@@ -52,7 +68,29 @@ export function fallCheck(site: Site, { path, length }: DerivedPath, profile: Pa
     required: requiredBetween(asked, 0, length),
     available: availableFall(asked, profile.whole),
     slopes: profile.slopes,
+    said: stretches.flatMap(({ slope }, i) =>
+      saidTooFlat(asked, stretches[i]?.from ?? 0, slope, profile.whole),
+    ),
   };
+}
+
+function saidTooFlat(
+  asked: readonly FallAsked[],
+  start: number,
+  slope: number,
+  levelled: ProfileSlope | null,
+): readonly FallSaid[] {
+  const stretch = asked.find((a) => a.from === start);
+  if (stretch === undefined || slope >= (1 - ROUNDED_SHARE) * stretch.least.value) return [];
+  const { from, to, least } = stretch;
+  const pieces =
+    levelled === null
+      ? [[from, to]]
+      : [
+          [from, Math.min(to, levelled.from)],
+          [Math.max(from, levelled.to), to],
+        ];
+  return pieces.flatMap(([a = 0, b = 0]) => (b - a > SHORTEST_M ? [{ from: a, to: b, slope, least }] : []));
 }
 
 function availableFall(asked: readonly FallAsked[], whole: ProfileSlope | null): FallAvailable | null {

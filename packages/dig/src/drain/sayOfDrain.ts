@@ -1,32 +1,24 @@
-import type { Point } from '@footmark/geometry';
-import { type RuleName, ruleValue, type Site } from '@footmark/site';
+import { type DerivedPath, ruleValue, type Site } from '@footmark/site';
 import type { DigSeverity } from '../digFinding';
 import type { CleanoutAsked } from './cleanouts';
 import type { CoverCheck, CoverVerdict } from './coverCheck';
 import type { DrainCheck } from './drainCheck';
-import { type DrainFinding, type DrainFindingValues, ruleBehind } from './drainFinding';
+import { type DrainFinding, type DrainFindingValues, ruleBehind, type SayOfDrain } from './drainFinding';
+import { sayOfFall } from './sayOfFall';
 import type { WaterSeparation } from './waterSeparation';
 
-type Where = { readonly place: Point | null; readonly rule: RuleName | null };
-
-type Say = <Code extends keyof DrainFindingValues>(
-  code: Code,
-  severity: DigSeverity,
-  values: Omit<DrainFindingValues[Code], 'path' | 'state'>,
-  where: Where,
-) => void;
-
-/** What is to be said of a path. Slopes are told of where profiles are. */
-export function sayOfDrain(site: Site, check: DrainCheck): readonly DrainFinding[] {
+/** What is to be said of a path. */
+export function sayOfDrain(site: Site, on: DerivedPath, check: DrainCheck): readonly DrainFinding[] {
   const { path, state } = check;
   const findings: DrainFinding[] = [];
-  const say: Say = (code, severity, values, { place, rule }) => {
+  const say: SayOfDrain = (code, severity, values, { place, rule }) => {
     const found = { code, severity, at: { kind: 'path', id: path }, place, rule };
     // a generic code cannot be seen by the compiler as one member of the union, though it always is
     findings.push({ ...found, values: { ...values, path, state } } as unknown as DrainFinding);
   };
   // a pipe that lies is as it was laid: what is planned can be put right
   const pressing = state === 'proposed' ? 'must' : 'should';
+  sayOfFall(on, check, pressing, say);
   sayOfCover(check.cover, pressing, say);
   for (const asked of check.cleanouts)
     if (asked.by === null) sayOfCleanout(site, asked, state === 'proposed' ? 'should' : 'note', say);
@@ -41,7 +33,7 @@ export function sayOfDrain(site: Site, check: DrainCheck): readonly DrainFinding
 function sayOfCover(
   { least, leastCover, frost, gaps, head, end }: CoverCheck,
   pressing: DigSeverity,
-  say: Say,
+  say: SayOfDrain,
 ): void {
   const thin = (code: 'cover-too-thin' | 'cover-above-frost', verdict: CoverVerdict | null) => {
     if (least === null || verdict?.verdict !== 'misses') return;
@@ -71,7 +63,7 @@ function sayOfCleanout(
   site: Site,
   { station, place, reason, turn }: CleanoutAsked,
   severity: DigSeverity,
-  say: Say,
+  say: SayOfDrain,
 ): void {
   const code = cleanoutCodes[reason];
   const rule = ruleBehind[code];
@@ -97,7 +89,7 @@ function sayOfWater(
     rule,
   }: WaterSeparation,
   pressing: DigSeverity,
-  say: Say,
+  say: SayOfDrain,
 ): void {
   const values = { service, distance, asked, aboveAsked, crosses, main: isMain };
   if (verdict === 'misses' && above !== null)

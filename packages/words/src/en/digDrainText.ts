@@ -2,6 +2,7 @@ import type { DrainFindingValues, WaterUnknown } from '@footmark/dig';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
+import { fallSentences } from './digFallText';
 import type { DigSpeech } from './digSpeech';
 import { andList } from './listText';
 
@@ -23,8 +24,9 @@ const waterMissing: Record<WaterUnknown, string> = {
 
 const localCode = 'Ask the code officer what holds here.';
 
-/** What is said of the drain itself: its cover, cleanouts, fittings, and the water beside it. */
+/** What is said of the drain itself: its fall, cover, cleanouts, fittings, and the water beside it. */
 export const drainSentences: Sentences = {
+  ...fallSentences,
   'cover-too-thin': (v, speech) => ({
     text: `${covered(v, speech)}, less than the ${speech.length(v.asked)} that is asked${unsure(v)}.`,
     cure:

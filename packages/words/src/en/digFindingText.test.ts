@@ -12,6 +12,7 @@ import { sampleYard } from './sampleYard';
 
 const thing = { dig: 'd1', feature: 'f1', kind: 'building' } as const;
 const drain = { path: 'p1', state: 'proposed', station: 9 } as const;
+const sloped = { from: 0, to: 9, slope: 0.001, sigma: 0.002, least: 1 / 96 } as const;
 const water = {
   path: 'p1',
   state: 'existing',
@@ -75,6 +76,12 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
   'dig-in-structural-roots': { ...zone, dig: 'd1' },
   'minor-encroachment': { ...zone, share: 0.06, limit: 0.1 },
   'major-encroachment': { ...zone, share: 0.14, limit: 0.1, structural: false },
+  'fall-too-little': { ...drain, ...sloped, short: 0.06 },
+  'fall-against-flow': { ...drain, ...sloped, slope: -0.002, short: 0.11 },
+  'fall-not-sure': { ...drain, ...sloped, others: 1 },
+  'fall-said-too-little': { ...drain, ...sloped, short: 0.06 },
+  'fall-not-known': { ...drain, length: 27, required: 0.28 },
+  'end-below-tap': { ...drain, tap: 'f1', by: 0.3, sigma: 0.04, sure: true },
   'cover-too-thin': { ...drain, cover: 0.2, asked: 0.3048, sure: true },
   'cover-above-frost': { ...drain, cover: 0.9, asked: 1.0668, sure: false },
   'cover-not-known': { path: 'p1', state: 'existing', because: 'no-ground', length: 6, whole: false },

@@ -1,5 +1,5 @@
 import type { Site } from '@footmark/site';
-import { lengthText } from '../measureText';
+import { lengthText, slopeText } from '../measureText';
 import { sureText } from '../sureText';
 import { areaText, volumeText } from './digMeasure';
 import { andList } from './listText';
@@ -16,6 +16,8 @@ export type DigSpeech = {
   readonly size: (metres: number) => string;
   /** A length that a rule or a person gave (m). */
   readonly length: (metres: number) => string;
+  /** A fall over run. */
+  readonly slope: (fallOverRun: number) => string;
   readonly area: (squareMetres: number) => string;
   readonly volume: (cubicMetres: number) => string;
 };
@@ -30,6 +32,7 @@ export function digSpeech(site: Site): DigSpeech {
     path: (id) => targetInText({ kind: 'path', id }, site),
     size: (metres) => sureText(metres, units),
     length: (metres) => lengthText(metres, units),
+    slope: slopeText,
     area: (squareMetres) => areaText(squareMetres, units),
     volume: (cubicMetres) => volumeText(cubicMetres, units),
   };

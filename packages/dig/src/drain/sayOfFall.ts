@@ -1,0 +1,67 @@
+import { locate } from '@footmark/geometry';
+import { type DerivedPath, type ProfileSlope, WITHIN_95 } from '@footmark/site';
+import type { DigSeverity } from '../digFinding';
+import type { DrainCheck } from './drainCheck';
+import type { SayOfDrain } from './drainFinding';
+import type { FallCheck } from './fallCheck';
+
+/** Whether a path falls as it is asked to, and whether it comes out where it can flow into the main. */
+export function sayOfFall(on: DerivedPath, check: DrainCheck, pressing: DigSeverity, say: SayOfDrain): void {
+  const { fall, tap, state } = check;
+  for (const slope of fall.slopes) sayOfSlope(on, slope, pressing, say);
+  sayOfOpen(on, fall.slopes, state === 'proposed' ? 'should' : 'note', say);
+  // what is said of a pipe that lies is a guess, of a planned one it is the plan
+  if (state === 'proposed') sayOfPlan(on, fall, say);
+  if (tap?.below == null || tap.below.by <= 0) return;
+  const { by, sigma } = tap.below;
+  const sure = by >= WITHIN_95 * sigma;
+  say(
+    'end-below-tap',
+    sure ? pressing : 'should',
+    { tap: tap.tap, by, sigma, sure },
+    { place: on.points.at(-1) ?? null, rule: null },
+  );
+}
+
+function sayOfSlope(
+  on: DerivedPath,
+  { from, to, slope, sigma, least, verdict }: ProfileSlope,
+  pressing: DigSeverity,
+  say: SayOfDrain,
+): void {
+  if (verdict === 'enough' || verdict === 'cannot-tell') return;
+  const code = verdict === 'too-flat' ? 'fall-too-little' : 'fall-against-flow';
+  const short = (least.value - slope) * (to - from);
+  const values = { from, to, slope, sigma, least: least.value, short };
+  say(code, pressing, values, { place: middle(on, from, to), rule: least.name });
+}
+
+/** One for all pieces whose slope the levels leave open: about the surest of them. */
+function sayOfOpen(
+  on: DerivedPath,
+  slopes: readonly ProfileSlope[],
+  severity: DigSeverity,
+  say: SayOfDrain,
+): void {
+  const open = slopes.filter((s) => s.verdict === 'cannot-tell');
+  const [surest] = open.toSorted((a, b) => a.sigma - b.sigma);
+  if (surest === undefined) return;
+  const { from, to, slope, sigma, least } = surest;
+  const values = { from, to, slope, sigma, least: least.value, others: open.length - 1 };
+  say('fall-not-sure', severity, values, { place: middle(on, from, to), rule: least.name });
+}
+
+function sayOfPlan(on: DerivedPath, { said, slopes, asked, required }: FallCheck, say: SayOfDrain): void {
+  for (const { from, to, slope, least } of said) {
+    const short = (least.value - slope) * (to - from);
+    const values = { from, to, slope, least: least.value, short };
+    say('fall-said-too-little', 'must', values, { place: middle(on, from, to), rule: least.name });
+  }
+  if (slopes.length > 0) return;
+  const rule = asked[0]?.least.name ?? null;
+  say('fall-not-known', 'note', { length: on.length, required }, { place: middle(on, 0, on.length), rule });
+}
+
+function middle({ line }: DerivedPath, from: number, to: number) {
+  return locate(line, (from + to) / 2).point;
+}
