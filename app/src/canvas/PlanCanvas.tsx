@@ -41,7 +41,7 @@ type LiveView = { camera: Camera; rested: Camera | null; painted: Camera | null 
 export function PlanCanvas() {
   const site = useSite();
   const derived = useDerived();
-  const { step, selected, setOut, group, vertex, tool, hiddenLayers } = useWorkbench();
+  const { step, selected, group, vertex, tool, hiddenLayers } = useWorkbench();
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
   const { fit } = useFit();
@@ -54,8 +54,8 @@ export function PlanCanvas() {
     [site, fit, step, selected, hiddenLayers],
   );
   const drawing = useMemo(
-    () => drawingOf(site, derived, { selected, setOut }, fit, dig, hiddenLayers),
-    [site, derived, selected, setOut, fit, dig, hiddenLayers],
+    () => drawingOf(site, derived, selected, fit, dig, hiddenLayers),
+    [site, derived, selected, fit, dig, hiddenLayers],
   );
   const draft = useMemo(() => placesInHand(site, tool), [site, tool]);
   const measure = useMemo(() => textMeasurer(scratchContext()), []);

@@ -20,7 +20,7 @@ import {
 import { answerLine, answerPick, usePicking } from '../session/picking';
 import { chosenIds, targetsOf, toggleChosen } from '../session/selection';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
-import { notify, select, selectGroup, selectLeg, show, useWorkbench } from '../session/workbench';
+import { notify, type Step, select, selectGroup, selectLeg, show, useWorkbench } from '../session/workbench';
 import { type Landing, pointFromLanding } from '../tools/tool';
 import { finishDrawing, measureAt, placeInTool } from '../tools/useTool';
 import { words } from '../words';
@@ -77,7 +77,10 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
     });
   };
   const thingUnder = (at: Point, by: PointerKind) =>
-    hitTest(plan.drawing(), plan.camera(), plan.size(), at, REACH_PX[by]);
+    meantIn(
+      useWorkbench.getState().step,
+      hitTest(plan.drawing(), plan.camera(), plan.size(), at, REACH_PX[by]),
+    );
   const handleUnder = (at: Point, by: PointerKind) => {
     const { site, derived, selected } = plan.overlay();
     if (selected?.kind !== 'feature' && selected?.kind !== 'path') return undefined;
@@ -132,7 +135,7 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
       showLeg(label.target, label.end);
       return;
     }
-    const under = thingUnder(at, press.by) ?? label?.target ?? null;
+    const under = thingUnder(at, press.by) ?? meantIn(useWorkbench.getState().step, label?.target ?? null);
     if (under === null || under.kind === 'site') {
       if (!gathers) select(null);
     } else if (gathers) toggleChosen(under);
@@ -219,6 +222,11 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
       if (plan.overlay().tool !== null) plan.preview({ landing: at === null ? null : landingOf(at, press) });
     },
   };
+}
+
+/** Paint that sets a pipe out lies on the pipe: in another step than that of the marks the pipe is meant. */
+function meantIn(step: Step, target: Target | null): Target | null {
+  return target?.kind === 'set-out' && step !== 'marks' ? { kind: 'path', id: target.path } : target;
 }
 
 function selectedId(target: Target | null): string | null {

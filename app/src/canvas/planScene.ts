@@ -18,20 +18,16 @@ import {
   type Site,
   type Target,
 } from '@footmark/site';
-import type { SetOutChoice } from '../session/workbench';
 import { drawingWords } from './drawingWords';
 
-/** What is in hand, as the plan shows it. */
-export type InHand = { readonly selected: Target | null; readonly setOut: SetOutChoice | null };
-
 /**
- * The drawing of a site, with the ties, zone and hole of the chosen mark, the ties of what is set out and what is to be dug, without the
+ * The drawing of a site, with the ties of the chosen mark or set-out point, the zone and hole of a mark, and what is to be dug, without the
  * layers that are hidden.
  */
 export function drawingOf(
   site: Site,
   derived: Derived,
-  { selected, setOut }: InHand,
+  selected: Target | null,
   fit: RunsFit | null,
   dig: DigDrawing | null,
   hidden: ReadonlySet<LayerName>,
@@ -39,7 +35,7 @@ export function drawingOf(
   const reach = hidden.has('zones') ? null : reachOfChosen(site, derived, selected);
   const drawing = draw(site, derived, {
     words: drawingWords,
-    highlight: setOut === null ? highlightOf(selected) : { setOut },
+    highlight: highlightOf(selected),
     ...(fit === null ? {} : { fit }),
     ...(reach === null ? {} : { reach }),
     ...(dig === null ? {} : { dig }),
@@ -58,6 +54,8 @@ function highlightOf(selected: Target | null): Highlight {
       return { path: selected.id };
     case 'dig':
       return { dig: selected.id };
+    case 'set-out':
+      return { setOut: { path: selected.path, number: selected.number } };
     default:
       return {};
   }

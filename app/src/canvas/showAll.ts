@@ -4,16 +4,14 @@ import { pointOwners, refKey } from '@footmark/site';
 import { boundsToShow } from '../pictures/boundsToShow';
 import { chosenIds } from '../session/selection';
 import { currentSite, derivedFrom } from '../session/siteSession';
-import { drawingOf, type InHand } from './planScene';
+import { drawingOf } from './planScene';
 import { fitView, frameView } from './planView';
-
-const NOTHING: InHand = { selected: null, setOut: null };
 
 /** Fits the whole drawing into the view. */
 export function showAll(): void {
   const site = currentSite();
   const derived = derivedFrom(site);
-  fitView(boundsToShow(drawingOf(site, derived, NOTHING, null, null, new Set()), site, derived));
+  fitView(boundsToShow(drawingOf(site, derived, null, null, null, new Set()), site, derived));
 }
 
 /** Fits what is chosen into the view; the whole drawing when nothing is. */

@@ -1,4 +1,4 @@
-import { refKey, type Target } from '@footmark/site';
+import { refKey, setOutOf, type Target } from '@footmark/site';
 import { bringIntoView } from '../canvas/planView';
 import { currentSite, derivedFrom } from '../session/siteSession';
 import { show } from '../session/workbench';
@@ -31,6 +31,9 @@ function placeOf(target: Target) {
         ? derived.marks.find((m) => m.reading.id === dig.at.reading)?.place?.at
         : derived.paths.get(dig?.path ?? '')?.points[0];
     }
+    case 'set-out':
+      return setOutOf(currentSite(), derived, target.path)?.points.find((p) => p.number === target.number)
+        ?.at;
     case 'reading':
       return derived.marks.find((m) => m.reading.id === target.id)?.place?.at;
   }

@@ -22,6 +22,8 @@ function pathOf(selected: Target | null, derived: Derived): string | null {
   switch (selected?.kind) {
     case 'path':
       return derived.profiles.has(selected.id) ? selected.id : null;
+    case 'set-out':
+      return selected.path;
     case 'reading':
       return derived.marks.find((m) => m.reading.id === selected.id)?.place?.path ?? null;
     case 'run':

@@ -62,12 +62,12 @@ const LEAVES: Record<Leaf, (props: { readonly onClose: () => void }) => React.Re
 
 /** The card of what is in hand, and the steps of the job as its index tabs. Beside the plan, or below it on a narrow screen. */
 export function CardPane() {
-  const { step, tool, leaf, cardHeight, selected, group, setOut } = useWorkbench();
+  const { step, tool, leaf, cardHeight, selected, group } = useWorkbench();
   const site = useSite();
   const derived = useDerived();
   const body = useRef<HTMLDivElement>(null);
   // what a leaf brings out on the plan does not make it another card
-  const shown = JSON.stringify(leaf === null ? [step, tool?.is, selected, group, setOut] : [leaf]);
+  const shown = JSON.stringify(leaf === null ? [step, tool?.is, selected, group] : [leaf]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another card begins at its top
   useEffect(() => {
     body.current?.scrollTo(0, 0);

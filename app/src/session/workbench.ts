@@ -15,9 +15,6 @@ export type Leaf = 'checks' | 'history' | 'layers' | 'keys' | 'north' | 'fit' | 
 
 export type Notice = { readonly text: string; readonly canUndo: boolean };
 
-/** A point that sets a pipe out, by the pipe's id and its number on it. */
-export type SetOutChoice = { readonly path: string; readonly number: number };
-
 export type Workbench = {
   readonly step: Step;
   readonly selected: Target | null;
@@ -29,8 +26,6 @@ export type Workbench = {
   readonly vertex: string | null;
   /** The vertex at the end of the leg whose length is being changed. */
   readonly leg: string | null;
-  /** The point of a proposed pipe that is being set out. */
-  readonly setOut: SetOutChoice | null;
   readonly tool: Tool | null;
   readonly cardHeight: CardHeight;
   readonly leaf: Leaf | null;
@@ -39,7 +34,7 @@ export type Workbench = {
   readonly notice: Notice | null;
 };
 
-const NOTHING_IN_HAND = { selected: null, group: [], vertex: null, leg: null, setOut: null } as const;
+const NOTHING_IN_HAND = { selected: null, group: [], vertex: null, leg: null } as const;
 
 /** What the person has in hand: step, selection, tool. Not part of the document, not undone. */
 export const useWorkbench = create<Workbench>()(() => ({
@@ -64,11 +59,6 @@ export function select(selected: Target | null, vertex: string | null = null): v
 /** Opens the length of the leg that ends at a vertex. */
 export function selectLeg(selected: Target, end: string): void {
   useWorkbench.setState({ ...NOTHING_IN_HAND, selected, leg: end, leaf: null });
-}
-
-/** Takes a point that sets a pipe out in hand. */
-export function selectSetOut(setOut: SetOutChoice): void {
-  useWorkbench.setState({ ...NOTHING_IN_HAND, setOut, leaf: null });
 }
 
 /** Chooses several things together; one alone is simply selected. */
@@ -118,6 +108,7 @@ function stepOf(target: Target): Step | null {
     case 'run':
       return 'runs';
     case 'reading':
+    case 'set-out':
       return 'marks';
     case 'dig':
       return 'route';

@@ -1,11 +1,11 @@
 import { type SetOutPoint, setOutOf } from '@footmark/site';
 import { frameTapes } from '../marks/frameTapes';
 import { currentSite, derivedFrom } from '../session/siteSession';
-import { goTo, selectSetOut } from '../session/workbench';
+import { goTo, select } from '../session/workbench';
 
 /** Takes a point that sets a pipe out in hand, and shows it with the points that it is taped from. */
 export function showSetOut(point: SetOutPoint): void {
-  selectSetOut({ path: point.path, number: point.number });
+  select({ kind: 'set-out', path: point.path, number: point.number });
   frameTapes(point);
 }
 

@@ -7,10 +7,11 @@ import { useWorkbench } from '../session/workbench';
 export function useSetOutPoint(): { readonly setOut: SetOut; readonly point: SetOutPoint } | null {
   const site = useSite();
   const derived = useDerived();
-  const chosen = useWorkbench((w) => w.setOut);
+  const selected = useWorkbench((w) => w.selected);
   return useMemo(() => {
-    const setOut = chosen === null ? null : setOutOf(site, derived, chosen.path);
-    const point = setOut?.points.find((p) => p.number === chosen?.number);
+    if (selected?.kind !== 'set-out') return null;
+    const setOut = setOutOf(site, derived, selected.path);
+    const point = setOut?.points.find((p) => p.number === selected.number);
     return setOut === null || point === undefined ? null : { setOut, point };
-  }, [site, derived, chosen]);
+  }, [site, derived, selected]);
 }

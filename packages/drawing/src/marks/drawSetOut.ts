@@ -37,7 +37,7 @@ export function drawSetOut(
 }
 
 function paintOf({ path, number }: SetOutPlace) {
-  return { id: `${path}/set-out/${number}`, target: { kind: 'path', id: path } } as const;
+  return { id: `${path}/set-out/${number}`, target: { kind: 'set-out', path, number } } as const;
 }
 
 function drawPlace(place: SetOutPlace, isChosen: boolean, into: LayerBuilder): void {

@@ -5,7 +5,9 @@ export type Target =
   | { readonly kind: 'path'; readonly id: string; readonly vertex?: string }
   | { readonly kind: 'run'; readonly id: string }
   | { readonly kind: 'reading'; readonly run: string; readonly id: string }
-  | { readonly kind: 'dig'; readonly id: string };
+  | { readonly kind: 'dig'; readonly id: string }
+  /** A point that sets a path out, by its number on it. */
+  | { readonly kind: 'set-out'; readonly path: string; readonly number: number };
 
 /** `error`: something cannot be computed; `warning`: it can, but do not trust it unseen; `note`: worth knowing. */
 export type Severity = 'error' | 'warning' | 'note';

@@ -51,6 +51,8 @@ export function targetInText(target: Target, site: Site): string {
     }
     case 'dig':
       return digInText(target.id, site);
+    case 'set-out':
+      return `set-out point ${target.number} of ${targetInText({ kind: 'path', id: target.path }, site)}`;
     case 'reading': {
       const run = site.runs.find((r) => r.id === target.run);
       const reading = run?.readings.find((r) => r.id === target.id);
