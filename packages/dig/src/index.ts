@@ -44,6 +44,7 @@ export {
 } from './excavation/excavationFinding';
 export { excavationsOf } from './excavation/excavationsOf';
 export { type Footing, footingOf } from './excavation/footings';
+export { findingSubject } from './findingSubject';
 export type { Land, LandCrossing, LandMark, LandStretch } from './land/land';
 export type { LandFinding, LandFindingValues } from './land/landFinding';
 export { landOf } from './land/landOf';

@@ -65,6 +65,9 @@ import type { TraceStep } from './traceStep';
 /** What is the matter, and the way out: a sentence or two each. */
 export type Said = { readonly text: string; readonly cure: string };
 
+/** A thing that has a card of its own, on which it need not be named. */
+export type CardThing = Extract<Target, { kind: 'dig' | 'path' | 'feature' | 'reading' }>;
+
 /** A file that cannot be opened, said with a line for each place in it that is wrong. */
 export type SaidOfFile = Said & { readonly problems: readonly string[] };
 
@@ -195,8 +198,11 @@ export type Words = {
   markStateName(state: MarkState): string;
 
   findingText(finding: Finding, site: Site): Said;
-  /** What stands in the way of a dig or a pipe, how much, and what would cure it. */
-  digFindingText(finding: AnyDigFinding, site: Site): Said;
+  /** What stands in the way of a dig or a pipe, how much, and what would cure it; `here`, on its own card, a thing is not named again. */
+  digFindingText(finding: AnyDigFinding, site: Site, here?: CardThing): Said;
+  /** The same in a few words, and by its name what it is said of, empty for the site itself. */
+  digFindingTitle(finding: AnyDigFinding, site: Site, here?: CardThing): string;
+  digFindingSubject(finding: AnyDigFinding, site: Site): string;
   /** How pressing such findings are, as a heading. */
   digSeverityName(severity: DigSeverity): string;
   /** How far two things are apart against what is asked. */

@@ -1,29 +1,18 @@
-import type {
-  AnyDigFinding,
-  ClearanceFindingValues,
-  DrainFindingValues,
-  ExcavationFindingValues,
-  LandFindingValues,
-  ServiceFindingValues,
-  TreeFindingValues,
-} from '@footmark/dig';
+import { type AnyDigFinding, findingSubject } from '@footmark/dig';
 import type { Site } from '@footmark/site';
 import { atStart } from '../named';
-import type { Said } from '../words';
+import type { CardThing, Said } from '../words';
 import { clearanceSentences } from './digClearanceSentences';
 import { cutSentences } from './digCutText';
 import { drainSentences } from './digDrainText';
+import type { DigFindingValues as Values } from './digFindingValues';
 import { landSentences } from './digLandText';
 import { serviceSentences } from './digServiceText';
 import { type DigSpeech, digSpeech } from './digSpeech';
+import { digSpeechHere } from './digSpeechHere';
+import { digTitles } from './digTitles';
 import { treeSentences } from './digTreeText';
-
-type Values = ClearanceFindingValues &
-  DrainFindingValues &
-  ExcavationFindingValues &
-  LandFindingValues &
-  ServiceFindingValues &
-  TreeFindingValues;
+import { markInText } from './thingName';
 
 const sentences: { readonly [Code in keyof Values]: (values: Values[Code], speech: DigSpeech) => Said } = {
   ...clearanceSentences,
@@ -34,9 +23,25 @@ const sentences: { readonly [Code in keyof Values]: (values: Values[Code], speec
   ...treeSentences,
 };
 
-/** What stands in the way, where and how much; and what would cure it. */
-export function digFindingText(finding: AnyDigFinding, site: Site): Said {
+/** What stands in the way, where and how much; and what would cure it. `here`: the thing on whose card it is said. */
+export function digFindingText(finding: AnyDigFinding, site: Site, here?: CardThing): Said {
   const say = sentences[finding.code] as (values: AnyDigFinding['values'], speech: DigSpeech) => Said; // its own code's
-  const { text, cure } = say(finding.values, digSpeech(site));
+  const { text, cure } = say(finding.values, speechAt(site, here));
   return { text: atStart(text), cure: atStart(cure) };
+}
+
+/** The same in a few words, without what it is said of. */
+export function digFindingTitle(finding: AnyDigFinding, site: Site, here?: CardThing): string {
+  const say = digTitles[finding.code] as (values: AnyDigFinding['values'], speech: DigSpeech) => string; // its own code's
+  return atStart(say(finding.values, speechAt(site, here)));
+}
+
+/** What it is said of, by its name; empty for the site itself. */
+export function digFindingSubject(finding: AnyDigFinding, site: Site): string {
+  const subject = findingSubject(finding);
+  return subject.kind === 'site' ? '' : atStart(markInText(subject, site));
+}
+
+function speechAt(site: Site, here: CardThing | undefined): DigSpeech {
+  return here === undefined ? digSpeech(site) : digSpeechHere(site, here);
 }

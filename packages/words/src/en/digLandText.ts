@@ -16,7 +16,8 @@ export const whoseNames: Record<Whose, string> = {
   unknown: 'Not known',
 };
 
-const owners = {
+/** On what land that is not the owner's own. */
+export const owners = {
   shared: 'in an easement',
   neighbour: 'on a neighbour’s land',
   public: 'on public land',

@@ -4,7 +4,7 @@ import { accuracyText, apartText, explanationText, pairProblemTexts } from './ag
 import { basisText } from './basisText';
 import { cautions, modelValuesText } from './cautions';
 import { obstacleText } from './digClearanceText';
-import { digFindingText } from './digFindingText';
+import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
 import { whoseNames } from './digLandText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
 import { digSeverityNames } from './digZone';
@@ -128,6 +128,8 @@ export const en: Words = {
   markStateName: (state) => markStateNames[state],
   findingText,
   digFindingText,
+  digFindingTitle,
+  digFindingSubject,
   digSeverityName: (severity) => digSeverityNames[severity],
   obstacleText,
   areaText,

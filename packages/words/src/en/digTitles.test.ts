@@ -1,0 +1,55 @@
+import type { AnyDigFinding } from '@footmark/dig';
+import { describe, expect, it } from 'vitest';
+import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
+import { sampleYard } from './sampleYard';
+
+const { site: yard } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
+const said = { name: '', note: '' };
+const site = {
+  ...yard,
+  digging: {
+    ...yard.digging,
+    digs: [{ id: 'd1', is: 'trench', path: 'p1', from: 0, to: 6, ...said } as const],
+  },
+};
+
+const finding = {
+  code: 'dig-in-root-zone',
+  severity: 'should',
+  at: { kind: 'feature', id: 'f2' },
+  place: null,
+  rule: null,
+  values: {
+    dig: 'd1',
+    tree: 'f2',
+    zone: 'critical-root-radius',
+    radius: 4.8,
+    protected: true,
+    share: 0.14,
+    atLeast: false,
+  },
+} as const satisfies AnyDigFinding;
+
+describe('a finding in a line', () => {
+  it('says what and how much, and beside it of what', () => {
+    expect(digFindingTitle(finding, site)).toBe('Takes 14 % of the root zone of Maple');
+    expect(digFindingSubject(finding, site)).toBe('Trench on Lateral, 0.0 ft to 19.69 ft');
+  });
+
+  it('names a mark by its label, and nothing where it is of the whole site', () => {
+    const about = (at: AnyDigFinding['at'], code: string, values: object) =>
+      digFindingSubject({ ...finding, at, code, values } as unknown as AnyDigFinding, site); // one of the union
+    expect(
+      about({ kind: 'reading', run: 'r1', id: 'q1' }, 'mark-not-private', { whose: 'public', features: [] }),
+    ).toBe('Mark A1');
+    expect(about({ kind: 'site' }, 'no-boundary', {})).toBe('');
+  });
+
+  it('does not name a thing again on its own card', () => {
+    const onDig = digFindingText(finding, site, { kind: 'dig', id: 'd1' });
+    expect(onDig.text).toBe('This trench takes 14 % of the critical root zone of Maple, which is protected.');
+    expect(digFindingTitle(finding, site, { kind: 'feature', id: 'f2' })).toBe(
+      'Takes 14 % of the root zone of this tree',
+    );
+  });
+});

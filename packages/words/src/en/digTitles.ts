@@ -1,0 +1,120 @@
+import { atStart } from '../named';
+import type { DigFindingValues } from './digFindingValues';
+import { owners } from './digLandText';
+import { shareText } from './digMeasure';
+import type { DigSpeech } from './digSpeech';
+import { soilNames } from './ruleNames';
+import { dateText } from './visitText';
+
+type Titles = {
+  readonly [Code in keyof DigFindingValues]: (values: DigFindingValues[Code], speech: DigSpeech) => string;
+};
+
+/** What is found and how much of it, in a line that is read at a glance; what it is said of stands beside it. */
+export const digTitles: Titles = {
+  'dig-without-place': () => 'No place on the plan',
+  'trench-without-length': () => 'No length',
+  'trench-past-end': ({ beyond }, say) => `${say.length(beyond)} past the end of the pipe`,
+  'pit-without-size': () => 'Size not known yet',
+  'depth-not-known': ({ station }, say) => `Depth not known at ${say.length(station)}`,
+  'depth-carried-on': ({ sigma }, say) => `Depth carried on, give or take ${say.size(1.96 * sigma)}`,
+  'depth-not-positive': ({ station }, say) => `Bottom not below the ground at ${say.length(station)}`,
+  'soil-not-chosen': () => 'Nobody has judged the soil',
+  'disturbed-soil-is-not': ({ as }) => `Dug before: taken as ${soilNames[as].split(',')[0]}`,
+  'protective-system-needed': ({ depth, planned }, say) =>
+    `${say.size(depth)} deep: ${planned === 'slope' ? 'cut back or hold the sides' : 'set the shield first'}`,
+  'competent-person-decides': ({ depth }, say) => `${say.size(depth)} deep: it may still cave in`,
+  'depth-may-pass-limit': ({ limit }, say) => `May be deeper than ${say.length(limit)}`,
+  'rock-must-be-stable': ({ depth }, say) => `Straight sides for ${say.size(depth)} in rock`,
+  'engineer-designs': ({ depth }, say) => `${say.size(depth)} deep: an engineer’s work`,
+  'shield-stands-above': ({ above }, say) => `Shield ${say.length(above)} above the straight side`,
+  'egress-needed': ({ places, travel }, say) =>
+    `${places === 1 ? 'A ladder' : `${places} ladders`} within ${say.length(travel)}`,
+  'spoil-kept-back': ({ setback, volume }, say) =>
+    `Spoil ${say.length(setback)} back, ${say.volume(volume)} loose`,
+  'spoil-without-room': () => 'No room for the spoil',
+  'dig-crosses-boundary': ({ feature, length }, say) =>
+    `Over ${say.feature(feature)} for ${say.size(length)}`,
+  'dig-in-easement': ({ feature, area }, say) => `${say.area(area)} of ${say.feature(feature)}`,
+  'dig-reaches-building': ({ feature, area }, say) => `${say.area(area)} under ${say.feature(feature)}`,
+  'dig-takes-pavement': ({ feature, area }, say) =>
+    `${say.area(area)} of ${say.feature(feature)} to put back`,
+  'dig-crosses-service': ({ feature, length }, say) =>
+    `${say.size(length)} of ${say.feature(feature)} laid bare`,
+  'dig-takes-thing': ({ feature }, say) => `Takes ${say.feature(feature)}`,
+  'dig-under-footing': ({ feature, reach }, say) =>
+    `Below the footing of ${say.feature(feature)}: stay ${say.size(reach)} off`,
+
+  'tree-without-diameter': () => 'No trunk diameter',
+  'tree-facts-assumed': ({ assumed }) =>
+    assumed.length === 1 ? 'One fact is assumed' : `${assumed.length} facts are assumed`,
+  'pipe-in-root-zone': ({ tree, length }, say) => `${say.size(length)} in the roots of ${say.feature(tree)}`,
+  'dig-in-root-zone': ({ tree, share, atLeast }, say) =>
+    `Takes ${atLeast ? 'at least ' : ''}${shareText(share)} of the root zone of ${say.feature(tree)}`,
+  'spoil-in-root-zone': ({ tree, share }, say) =>
+    `Spoil on ${shareText(share)} of the root zone of ${say.feature(tree)}`,
+  'dig-in-structural-roots': ({ tree }, say) => `Cuts roots that hold ${say.feature(tree)} up`,
+  'minor-encroachment': ({ share }) => `All digs take ${shareText(share)} of its zone`,
+  'major-encroachment': ({ share }) => `All digs take ${shareText(share)} of its zone`,
+
+  'pipe-too-near': ({ feature, distance, required }, say) =>
+    `${say.size(distance)} ${distance < 0 ? 'into' : 'from'} ${say.feature(feature)}, ${say.length(required)} asked`,
+  'mark-in-tolerance-zone': ({ feature, distance }, say) =>
+    `Dig by hand: ${distance > 0 ? `${say.size(distance)} from` : 'over'} ${say.feature(feature)}`,
+  'pipe-along-wall': ({ feature, distance }, say) =>
+    `Along ${say.feature(feature)}, ${say.size(distance)} from it`,
+  'outline-doubtful': () => 'Outline crosses itself',
+
+  'no-boundary': () => 'No boundary is drawn',
+  'boundary-crosses-itself': () => 'Outline crosses itself',
+  'boundary-not-closed': ({ gap }, say) => `Does not close, by ${say.size(gap)}`,
+  'lot-not-told': ({ lots }) => `${lots} lots, and none holds the building`,
+  'right-of-way-without-house': () => 'Which side is public is not told',
+  'path-on-neighbour': ({ from, to }, say) => `${say.size(to - from)} ${owners.neighbour}`,
+  'path-on-public': ({ from, to }, say) => `${say.size(to - from)} ${owners.public}`,
+  'path-in-easement': ({ from, to, features }, say) => `${say.size(to - from)} in ${say.features(features)}`,
+  'path-outside': ({ from, to }, say) => `${say.size(to - from)} ${owners.outside}`,
+  'path-along-boundary': ({ from, to, features }, say) =>
+    `${say.size(to - from)} along ${say.features(features)}`,
+  'mark-not-private': ({ whose }) => atStart(owners[whose]),
+
+  'service-crossed': ({ feature, station }, say) =>
+    `Crosses ${say.feature(feature)} at ${say.length(station)}`,
+  'dig-in-tolerance-zone': ({ feature, handDig }, say) =>
+    `${handDig === null ? 'Dig' : say.size(handDig)} by hand near ${say.feature(feature)}`,
+  'tolerance-under-floor': ({ floor }, say) => `Tolerance zone under the least, ${say.length(floor)}`,
+  'service-without-diameter': () => 'No diameter',
+  'one-call-missing': () => 'No one-call ticket',
+  'one-call-not-called': () => 'One-call centre not called yet',
+  'one-call-waiting': ({ from }) =>
+    from === null ? 'One-call marks not made yet' : `One-call marks from ${dateText(from)} on`,
+  'one-call-expired': ({ until }) =>
+    until === null ? 'One-call marks ran out' : `One-call marks ran out on ${dateText(until)}`,
+  'one-call-dates-clash': () => 'Days of the one-call ticket clash',
+  'one-call-without-end': () => 'One-call ticket without a last day',
+
+  'fall-too-little': ({ slope, least }, say) => `Falls ${say.slope(slope)}, ${say.slope(least)} is the least`,
+  'fall-against-flow': ({ slope }, say) => `Rises with the flow, by ${say.slope(-slope)}`,
+  'fall-not-sure': ({ least }, say) => `Whether it falls ${say.slope(least)} is not sure`,
+  'fall-said-too-little': ({ slope, least }, say) =>
+    `Planned to fall ${say.slope(slope)}, ${say.slope(least)} is the least`,
+  'fall-not-known': () => 'Whether it falls enough is not known',
+  'end-below-tap': ({ by }, say) => `Comes out ${say.size(by)} below the tap`,
+  'cover-too-thin': ({ cover, station }, say) => `${coverText(cover, say)} at ${say.length(station)}`,
+  'cover-above-frost': ({ cover, station }, say) =>
+    `${coverText(cover, say)} at ${say.length(station)}, above frost`,
+  'cover-not-known': ({ length }, say) => `Cover not known on ${say.size(length)}`,
+  'cleanout-at-head': () => 'No cleanout at the upper end',
+  'cleanout-at-turn': ({ station }, say) => `No cleanout at the turn at ${say.length(station)}`,
+  'cleanout-after-turns': ({ station }, say) => `No cleanout after its turns, at ${say.length(station)}`,
+  'cleanout-along': ({ spacing }, say) => `No cleanout within ${say.length(spacing)}`,
+  'turn-needs-sweep': ({ station }, say) => `Too sharp a turn at ${say.length(station)}`,
+  'water-too-near': ({ service, crosses, distance }, say) =>
+    `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, not above it`,
+  'water-depth-not-known': ({ service, crosses, distance }, say) =>
+    `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, heights not known`,
+};
+
+function coverText(cover: number, say: DigSpeech): string {
+  return cover < 0 ? `${say.size(-cover)} out of the ground` : `${say.size(cover)} of cover`;
+}
