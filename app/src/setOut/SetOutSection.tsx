@@ -3,6 +3,7 @@ import { Download } from 'lucide-react';
 import { useMemo } from 'react';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
+import { useMoreInSight } from '../cards/useMoreInSight';
 import { Action } from '../controls/Action';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
@@ -32,6 +33,7 @@ export function SetOutSection() {
 
 function SetOutList({ setOut }: { readonly setOut: SetOut }) {
   const { points, evenGround } = setOut;
+  const { shown, end } = useMoreInSight<HTMLLIElement>(points.length);
   return (
     <>
       <p className={cards.sub}>
@@ -44,11 +46,12 @@ function SetOutList({ setOut }: { readonly setOut: SetOut }) {
           <span>Depth to invert</span>
         </p>
         <ul className={cards.rows}>
-          {points.map((point) => (
+          {points.slice(0, shown).map((point) => (
             <li key={point.number}>
               <SetOutRow point={point} />
             </li>
           ))}
+          {shown < points.length ? <li ref={end} aria-hidden /> : null}
         </ul>
       </div>
       <div className={cards.actions}>
