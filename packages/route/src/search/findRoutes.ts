@@ -1,6 +1,8 @@
 import type { Route } from '../foundRoute';
 import type { Obstacle, RouteRequest } from '../request';
 import { type BestRoute, bestRoute, type Regarded } from './bestRoute';
+import type { RequestProblem } from './requestProblem';
+import { soundRequest } from './requestProblems';
 import { type RouteCost, routeCost } from './routeCost';
 import { fenceAcross, shapedBy, sidesOf } from './sides';
 import type { Solid } from './solid';
@@ -10,6 +12,7 @@ export type RatedRoute = Route & { readonly cost: RouteCost };
 
 export type FoundRoutes =
   | { readonly is: 'found'; readonly routes: readonly RatedRoute[] }
+  | { readonly is: 'wrong'; readonly problems: readonly RequestProblem[] }
   | { readonly is: 'none' | 'gave-up' | 'stopped' };
 
 export type RouteOptions = {
@@ -35,14 +38,17 @@ const MOST_PLACES_OF_OTHERS = 4000;
  * request has the same answer.
  */
 export function findRoutes(
-  request: RouteRequest,
+  asked: RouteRequest,
   { shouldStop = () => false, onProgress = () => {}, mostPlaces = MOST_PLACES }: RouteOptions = {},
 ): FoundRoutes {
+  const sound = soundRequest(asked);
+  if (sound.is === 'wrong') return sound;
+  const { request } = sound;
   const regarded: Regarded = { obstacles: new Set(), areas: new Set() };
   const best = bestRoute(request, { regarded, mostPlaces, shouldStop });
   if (best.is !== 'found') return best;
-  const other = (asked: RouteRequest, fences: readonly Solid[], below: number): BestRoute =>
-    bestRoute(asked, {
+  const other = (request: RouteRequest, fences: readonly Solid[], below: number): BestRoute =>
+    bestRoute(request, {
       regarded,
       fences,
       below,
