@@ -5,15 +5,18 @@ import { pipe, typed } from '../../packages/site/src/testing/yard';
 import { dug, feet, inFeet, spot, trench } from './digSite';
 
 describe('digOutlines', () => {
-  it('are the tops of digs, with the stretch that a trench follows', () => {
+  it('are the tops of digs, with the stretch that a trench follows; the bottom where its depth is not known', () => {
     const paths = [pipe('p', [spot(0, 0), spot(100, 0)])];
     const digs = [
       trench(10, 40, { depth: feet(6), bottomWidth: feet(2) }),
       trench(50, 60, { id: 'unknown' }),
     ];
     const { all } = dug({ things: { paths }, digging: { soil: 'b', digs } });
-    const [only, ...others] = digOutlines(all);
+    const [only, unknown, ...others] = digOutlines(all);
     expect(others).toEqual([]);
+    expect(unknown).toMatchObject({ id: 'unknown', depth: null });
+    expect(unknown?.along?.halfWidth).toBeCloseTo(feet(1), 9);
+    expect(ringArea(unknown?.ring ?? [])).toBeCloseTo(feet(2) * feet(10), 9);
     expect(only).toMatchObject({ id: 'trench', depth: feet(6) });
     expect(only?.along?.halfWidth).toBeCloseTo(feet(7), 9);
     // cut back 1 to 1 at the ends, too: 6 ft past the bottom

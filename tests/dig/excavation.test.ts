@@ -113,6 +113,15 @@ describe('how deep asks for what', () => {
     expect(found(at(20.1), 'engineer-designs')).toMatchObject({ severity: 'must', rule: 'engineerDepth' });
   });
 
+  // Table B-1 is headed: excavations less than 20 feet deep
+  it('no slope of the table and no shield over 20 ft', () => {
+    const planned = (depth: number) => found(at(depth), 'protective-system-needed')?.values.planned;
+    expect([planned(20), planned(20.1)]).toEqual(['slope', 'engineer']);
+    expect(found(at(21, { protection: 'shield' }), 'protective-system-needed')?.values.planned).toBe(
+      'engineer',
+    );
+  });
+
   // 1926.651(c)(2): from 4 ft on, not more than 25 ft of lateral travel
   it('a way out from 4 ft on, one for 50 ft of trench', () => {
     expect(at(3.9).egress).toEqual([]);

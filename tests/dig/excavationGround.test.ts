@@ -1,6 +1,6 @@
 // What a dig runs over and stands beside: arithmetic by hand, and 29 CFR 1926.651(j)(2).
 
-import type { Feature } from '@footmark/site';
+import { type Feature, ruleOf } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { pipe, thing, typed } from '../../packages/site/src/testing/yard';
 import { codesOf, dug, feet, found, inFeet, trench } from './digSite';
@@ -86,7 +86,9 @@ describe('what the top runs over', () => {
       point('cleanout', 'cleanout', 14, 0),
     ]);
     const taken = one.findings.flatMap((f) => (f.code === 'dig-takes-thing' ? [f.values.feature] : []));
-    expect(taken).toEqual(['pole', 'trunk', 'fence']);
+    expect(taken).toEqual(['pole', 'fence']);
+    const trunks = one.findings.filter((f) => f.code === 'dig-takes-trunk');
+    expect(trunks).toMatchObject([{ severity: 'must', values: { feature: 'trunk' } }]);
   });
 
   it('takes an outline that crosses itself by what it encloses', () => {
@@ -94,6 +96,44 @@ describe('what the top runs over', () => {
     const one = with_([bow]);
     // two triangles with their points at the middle: of the 4 m across, all but 0.8·|y| within 1.8 m of the pipe
     expect(found(one, 'dig-reaches-building')?.values.area).toBeCloseTo(4 * 3.6 - 0.8 * 1.8 ** 2, 6);
+  });
+});
+
+describe('a service under a dig', () => {
+  // 1.5 m deep, 0.6 m wide at the bottom, cut back 1 to 1: 0.6 + 2·(1.5 − d) m wide at d metres below the ground
+  const bare = (depth: number | undefined) =>
+    found(with_([across('gas', 'service', 15, depth === undefined ? {} : { depth })]), 'dig-crosses-service');
+
+  it('is laid bare for as much as the dig is wide at its depth', () => {
+    expect(bare(1)?.values).toMatchObject({ length: expect.closeTo(1.6, 6), unknown: null });
+    expect(bare(0)?.values.length).toBeCloseTo(3.6, 6);
+  });
+
+  it('below the bottom is not', () => {
+    expect(bare(1.6)).toBeUndefined();
+  });
+
+  it('may be where nobody said how deep it lies', () => {
+    expect(bare(undefined)).toMatchObject({
+      severity: 'must',
+      values: { length: expect.closeTo(3.6, 6), unknown: 'service' },
+    });
+  });
+
+  it('alongside a trench that gets deeper, where it is that deep', () => {
+    const level = (x: number, depth: number) => ({
+      spot: typed(x, 0),
+      level: { is: 'depth-to-invert', depth } as const,
+    });
+    const features = [thing('gas', 'service', [typed(-20, 0.1), typed(50, 0.1)], { depth: 1 })];
+    const { one, site } = dug({
+      things: { features, paths: [pipe('p', [level(0, 0.5), level(30, 2)])] },
+      digging: { digs: [{ ...dig({ from: 0, to: 30, protection: 'shield' }), depth: undefined }] },
+    } as unknown as Parameters<typeof dug>[0]);
+    const bedding = ruleOf(site, 'beddingDepth').value;
+    // 1 m deep at (1 − 0.5 − bedding) / 1.5 of the way
+    const from = (30 * (0.5 - bedding)) / 1.5;
+    expect(found(one, 'dig-crosses-service')?.values.length).toBeCloseTo(30 - from, 6);
   });
 });
 
@@ -118,12 +158,30 @@ describe('beside a footing', () => {
 
   it('takes the footing’s depth from the foundation, and the shallowest where nothing is known, and says so', () => {
     expect(codesOf(beside(0.5, { foundation: 'basement' }))).not.toContain('dig-under-footing');
+    // 6 ft deep, 0.5 ft off: a footing of 1.5 ft is undermined within 4.5 ft, one of the 8 ft that a basement is taken to have is not
+    expect(found(beside(0.5, { foundation: 'basement' }), 'footing-taken')).toMatchObject({
+      severity: 'should',
+      rule: 'footingBasement',
+      values: { footing: feet(8), shallowest: feet(1.5), assumed: 'foundation' },
+    });
+    expect(codesOf(beside(4.6, { foundation: 'basement' }))).not.toContain('footing-taken');
+    expect(codesOf(beside(0.5, { footingDepth: feet(8) }))).not.toContain('footing-taken');
     const crawl = found(beside(2, { foundation: 'crawl-space' }), 'dig-under-footing')?.values;
     expect(crawl).toMatchObject({ footing: feet(3), assumed: 'foundation' });
     expect(found(beside(2, {}), 'dig-under-footing')?.values).toMatchObject({
       footing: feet(1.5),
       assumed: 'nothing',
     });
+  });
+
+  it('counts a shed, a porch and a deck as buildings of which nothing is known', () => {
+    for (const kind of ['shed', 'porch', 'deck'] as const) {
+      const one = with_([box('t', kind, 8, 0.3 + feet(1), 5, 9)], { depth: feet(8), protection: 'shield' });
+      expect(found(one, 'dig-under-footing')).toMatchObject({
+        severity: 'must',
+        values: { feature: 't', kind, footing: feet(1.5), assumed: 'nothing' },
+      });
+    }
   });
 
   it('counts a face flatter than the influence from where it meets the footing’s depth', () => {

@@ -33,10 +33,10 @@ export type AnyDigFinding =
 /** What stands in the way on a site: its planned digs, its trees, what is near, and all that is to be said of it. */
 export type InTheWay = {
   readonly excavations: readonly Excavation[];
-  /** What the digs take at the top; one whose depth is not known is missing. */
+  /** The ground that the digs take. */
   readonly outlines: readonly DigOutline[];
   readonly trees: TreeEncroachments;
-  /** From every pipe, mark and dig to everything that a rule asks about or that is near, the worst first. */
+  /** From every pipe, mark and dig whose depth is known to everything that a rule asks about or that is near, the worst first. */
   readonly clearances: readonly EdgeClearance[];
   readonly land: Land;
   readonly services: Services;
@@ -57,7 +57,8 @@ export function standsInTheWay(site: Site, derived: Derived, fit: RunsFit | null
     excavations: () => excavationsOf(site, derived, holesOf(fit)),
     outlines: () => digOutlines(all.excavations),
     trees: () => treeEncroachments(site, derived, all.excavations),
-    clearances: () => clearances(site, derived, { outlines: all.outlines }),
+    // how near a dig comes is not known as long as its depth is not
+    clearances: () => clearances(site, derived, { outlines: all.outlines.filter((o) => o.depth !== null) }),
     land: () => landOf(derived),
     services: () => servicesOf(site, derived, all.outlines, today),
     drains: () => drainChecks(site, derived),

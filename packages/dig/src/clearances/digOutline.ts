@@ -1,12 +1,12 @@
 import type { Point } from '@footmark/geometry';
 
-/** What a dig takes at the top, as far as clearances, services and white lines ask. */
+/** The ground that a dig takes, as far as clearances, services and white lines ask. */
 export type DigOutline = {
   /** Of the dig. */
   readonly id: string;
   readonly ring: readonly Point[];
-  /** Of the bottom below the ground (m); null where not known. */
+  /** Of the bottom below the ground (m); null where it is not known all along: then the dig may reach further than the ring. */
   readonly depth: number | null;
-  /** Of a trench its middle line, as far as the top reaches past both ends of the bottom, and half the width at the top (m); null for a pit. */
+  /** Of a trench its middle line, as far as it reaches past both ends of the bottom, and half its width (m); null for a pit. */
   readonly along: { readonly line: readonly Point[]; readonly halfWidth: number } | null;
 };

@@ -2,11 +2,13 @@ import {
   add,
   COINCIDENT_M,
   distance,
+  interpolate,
   type Point,
   type Region,
   scale,
   stripRegion,
   subtract,
+  unionOf,
 } from '@footmark/geometry';
 
 /** A place of the middle line of a dig's bottom: its station on the pipe and the depth of the bottom below the ground, metres. */
@@ -23,8 +25,17 @@ type Spread = (depth: number) => number;
 
 /** The outline of the bottom grown to all sides. */
 export function grownCut({ points, width }: Pick<Cut, 'points' | 'width'>, spread: Spread): Region {
+  return widened(withEnds(points, spread), width, spread);
+}
+
+/** The outline at the ground of a piece of a dig that goes on beyond it, of which nothing is known there: to its sides alone. */
+export function pieceOfTop({ points, width, slope }: Cut): Region {
+  return widened(points, width, (depth) => slope * depth);
+}
+
+function widened(points: readonly CutPoint[], width: number, spread: Spread): Region {
   return stripRegion(
-    withEnds(points, spread).map(({ at, depth }) => {
+    points.map(({ at, depth }) => {
       const half = width / 2 + spread(depth);
       return { at, left: half, right: half };
     }),
@@ -34,6 +45,32 @@ export function grownCut({ points, width }: Pick<Cut, 'points' | 'width'>, sprea
 /** The outline at a share of the depth: 0 at the bottom, 1 at the ground. */
 export function cutLayer(cut: Cut, share: number): Region {
   return grownCut(cut, (depth) => cut.slope * depth * share);
+}
+
+/** Where a dig goes deeper than `level` metres below the ground: what it lays bare of things that lie so deep. */
+export function outlineAt({ points, width, slope }: Cut, level: number): Region {
+  const pieces = deeperThan(points, level);
+  return unionOf(
+    pieces.map((piece) => grownCut({ points: piece, width }, (d) => slope * Math.max(0, d - level))),
+  );
+}
+
+/** The pieces of a line that are deeper than a level, cut off where it meets that. */
+function deeperThan(points: readonly CutPoint[], level: number): readonly (readonly CutPoint[])[] {
+  const pieces: CutPoint[][] = [[]];
+  for (const [i, point] of points.entries()) {
+    if (point.depth > level) pieces.at(-1)?.push(point);
+    const next = points[i + 1];
+    if (next === undefined || point.depth > level === next.depth > level) continue;
+    const t = (level - point.depth) / (next.depth - point.depth);
+    const station = point.station + t * (next.station - point.station);
+    const met = { at: interpolate(point.at, next.at, t), station, depth: level };
+    if (point.depth > level) {
+      pieces.at(-1)?.push(met);
+      pieces.push([]);
+    } else pieces.at(-1)?.push(met);
+  }
+  return pieces.filter((piece) => piece.length > 1);
 }
 
 /** The middle line at the ground, from end to end of the outline there. */

@@ -8,19 +8,29 @@ import type { Say } from './excavationFinding';
 /** The line of a dig with its depth, which changes evenly between points. */
 export type DeepLine = { readonly points: readonly CutPoint[]; readonly depth: DigDepth };
 
+/** How deep a dig is along its line, as far as that is known. */
+export type Sounding = {
+  /** Null where any of it is not known or not below the ground. */
+  readonly whole: DeepLine | null;
+  /** Its pieces of which the depth is known: of a whole line the one. */
+  readonly pieces: readonly (readonly CutPoint[])[];
+};
+
 /** A place of the line, and which side of a drop that is there. */
 type Stop = { readonly at: Point; readonly station: number; readonly side: 'before' | 'after' };
 
+type Unknown = 'no-pipe-level' | 'no-ground' | 'indoors';
+
 type Sounded =
   | { readonly known: true; readonly depth: number; readonly sigma: number; readonly carriedOn: boolean }
-  | { readonly known: false; readonly because: 'no-pipe-level' | 'no-ground' | 'indoors' };
+  | { readonly known: false; readonly because: Unknown };
 
 /**
- * The depth that the dig says, else that of the pipe: from the ground to the invert, and the bedding below it. Null where any of it is not
- * known or not below the ground, and a finding says where.
+ * The depth that the dig says, else that of the pipe: from the ground to the invert, and the bedding below it. A finding says where that
+ * is not known or not below the ground.
  */
-export function deepLine(site: Site, derived: Derived, dig: Dig, place: DigPlace, say: Say): DeepLine | null {
-  if (dig.depth !== undefined) return saidDepth(dig.depth, place, say);
+export function soundDig(site: Site, derived: Derived, dig: Dig, place: DigPlace, say: Say): Sounding {
+  if (dig.depth !== undefined) return wholeOr(saidDepth(dig.depth, place, say), []);
   const profile = derived.profiles.get(place.path);
   const bedding = ruleValue(site, 'beddingDepth');
   const mark = dig.is === 'pit' ? markOfPit(derived, dig) : null;
@@ -29,7 +39,8 @@ export function deepLine(site: Site, derived: Derived, dig: Dig, place: DigPlace
       ? stopsOf(derived, place, profile)
       : [{ at: mark.at, station: mark.station, side: 'after' as const }];
 
-  const points: CutPoint[] = [];
+  const pieces: CutPoint[][] = [[]];
+  let missing: { readonly because: Unknown; readonly station: number; readonly at: Point } | null = null;
   let [sigma, carriedOn] = [0, false];
   for (const [i, { at, station, side }] of stops.entries()) {
     const next = stops[i + 1]?.station ?? station;
@@ -37,27 +48,51 @@ export function deepLine(site: Site, derived: Derived, dig: Dig, place: DigPlace
     for (const asked of next > station ? [station, (station + next) / 2] : [station]) {
       const found = soundAt(profile, asked, side, bedding);
       if (!found.known) {
-        say('depth-not-known', 'must', { because: found.because, station: asked }, { place: at });
-        return null;
+        missing ??= { because: found.because, station: asked, at };
+        pieces.push([]);
+        continue;
       }
       sigma = Math.max(sigma, found.sigma);
       carriedOn ||= found.carriedOn;
-      if (asked === station) points.push({ at, station, depth: found.depth });
+      if (asked === station) pieces.at(-1)?.push({ at, station, depth: found.depth });
     }
+  }
+  const points = pieces.flat();
+  if (missing !== null) {
+    const { because, station, at } = missing;
+    say('depth-not-known', 'must', { because, station }, { place: at });
+    return wholeOr(null, pieces.flatMap(belowGround));
   }
   const shallow = points.find(({ depth }) => !(depth > 0));
   if (shallow !== undefined) {
     const { depth, station, at } = shallow;
     say('depth-not-positive', 'must', { depth, station }, { place: at });
-    return null;
+    return wholeOr(null, belowGround(points));
   }
   if (carriedOn) say('depth-carried-on', 'should', { sigma });
   const depths = points.map((p) => p.depth);
   const depth = { least: Math.min(...depths), most: Math.max(...depths), sigma, from: 'pipe' } as const;
   // a pit is level at the bottom, as deep as the pipe is at its mark
-  return mark === null
-    ? { points, depth }
-    : { points: place.line.map((p) => ({ ...p, depth: depth.most })), depth };
+  return wholeOr(
+    mark === null
+      ? { points, depth }
+      : { points: place.line.map((p) => ({ ...p, depth: depth.most })), depth },
+    [],
+  );
+}
+
+function wholeOr(whole: DeepLine | null, pieces: Sounding['pieces']): Sounding {
+  return { whole, pieces: whole === null ? pieces : [whole.points] };
+}
+
+/** The pieces of a line, two points or more, that lie below the ground. */
+function belowGround(points: readonly CutPoint[]): readonly (readonly CutPoint[])[] {
+  const pieces: CutPoint[][] = [[]];
+  for (const point of points) {
+    if (point.depth > 0) pieces.at(-1)?.push(point);
+    else pieces.push([]);
+  }
+  return pieces.filter((piece) => piece.length > 1);
 }
 
 function saidDepth(depth: number, { line }: DigPlace, say: Say): DeepLine | null {

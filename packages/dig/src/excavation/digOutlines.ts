@@ -4,16 +4,23 @@ import { middleLine } from './cut';
 import type { Excavation } from './excavation';
 
 /**
- * What digs take at the top, as clearances and services ask for it: one outline for each piece, without ground that is left standing
- * inside one; none where the depth is not known.
+ * The ground that digs take, as clearances, services and white lines ask for it: one outline for each piece, without ground that is left
+ * standing inside one. Of a dig whose depth is not known it is the least that it can be.
  */
 export function digOutlines(excavations: readonly Excavation[]): readonly DigOutline[] {
-  return excavations.flatMap(({ dig, depth, top, bottom, sides }) => {
-    if (top === null || depth === null || bottom === null) return [];
-    const cut = { points: top.points, width: bottom.width, slope: sides.slope };
-    const along = dig.is === 'trench' ? { line: middleLine(cut), halfWidth: top.width / 2 } : null;
-    return top.outline
+  return excavations.flatMap((excavation) => {
+    const { dig, depth, ground } = excavation;
+    if (ground === null) return [];
+    const along = dig.is === 'trench' ? alongTrench(excavation) : null;
+    return ground.outline
       .filter((ring) => ringArea(ring) > 0)
-      .map((ring) => ({ id: dig.id, ring, depth: depth.most, along }));
+      .map((ring) => ({ id: dig.id, ring, depth: depth?.most ?? null, along }));
   });
+}
+
+function alongTrench({ line, bottom, top, sides }: Excavation): DigOutline['along'] {
+  if (bottom === null) return null;
+  if (top === null) return { line: line.map(({ at }) => at), halfWidth: bottom.width / 2 };
+  const cut = { points: top.points, width: bottom.width, slope: sides.slope };
+  return { line: middleLine(cut), halfWidth: top.width / 2 };
 }

@@ -9,10 +9,29 @@ const SAME_M = 1e-6;
 
 /**
  * Where ladders or ramps stand so that from no place that is deep enough to ask for one it is further than the rule's travel along the
- * dig: even over each deep stretch.
+ * dig: even over each deep stretch of the pieces of which the depth is known; `atLeast` where that is not all of it.
  */
-export function egressPlaces(site: Site, points: readonly CutPoint[], say: Say): readonly EgressPlace[] {
+export function egressPlaces(
+  site: Site,
+  pieces: readonly (readonly CutPoint[])[],
+  atLeast: boolean,
+  say: Say,
+): readonly EgressPlace[] {
   const [limit, travel] = [ruleValue(site, 'egressDepth'), ruleValue(site, 'egressTravel')];
+  const places = pieces.flatMap((points) => placesAlong(points, limit, travel));
+  const [first] = places;
+  if (first === undefined) return places;
+  const depth = Math.max(...pieces.flat().map((p) => p.depth));
+  say(
+    'egress-needed',
+    'must',
+    { depth, limit, places: places.length, travel, atLeast },
+    { rule: 'egressDepth', place: first.at },
+  );
+  return places;
+}
+
+function placesAlong(points: readonly CutPoint[], limit: number, travel: number): readonly EgressPlace[] {
   const places: EgressPlace[] = [];
   for (const stretch of deepStretches(points, limit)) {
     const length = stretch.to - stretch.from;
@@ -21,16 +40,6 @@ export function egressPlaces(site: Site, points: readonly CutPoint[], say: Say):
       const place = placeAlong(points, stretch.from + ((i + 0.5) * length) / count);
       if (place !== null) places.push(place);
     }
-  }
-  if (places.length > 0) {
-    const depth = Math.max(...points.map((p) => p.depth));
-    const [first] = places;
-    say(
-      'egress-needed',
-      'must',
-      { depth, limit, places: places.length, travel },
-      { rule: 'egressDepth', ...(first === undefined ? {} : { place: first.at }) },
-    );
   }
   return places;
 }

@@ -66,13 +66,19 @@ export type Excavation = {
   readonly depth: DigDepth | null;
   readonly sides: Sides;
   readonly bottom: { readonly length: number; readonly width: number; readonly outline: Region } | null;
-  /** `width`: the greatest across. `points`: the line with its depth. */
+  /** `width`: the greatest across; `length`: along its middle, from end to end. `points`: the line with its depth. */
   readonly top: {
     readonly width: number;
+    readonly length: number;
     readonly outline: Region;
     readonly area: number;
     readonly points: readonly CutPoint[];
   } | null;
+  /**
+   * The ground that it takes: its top; `atLeast` where its depth is not known all along: its bottom, and the top of what is known of it.
+   * Null without a place.
+   */
+  readonly ground: { readonly outline: Region; readonly atLeast: boolean } | null;
   /** In the ground, m³. */
   readonly volume: number | null;
   readonly spoil: Spoil | null;

@@ -4,6 +4,12 @@ import type { DigFinding, DigSeverity } from '../digFinding';
 
 type Of = { dig: string };
 type Thing = Of & { feature: string; kind: FeatureKind };
+/** `atLeast`: the depth of the dig is not known all along, and it takes more than this. */
+type Met = Thing & { atLeast: boolean };
+/** `atLeast`: the depth is not known all along, and may be more elsewhere. */
+type Deep = Of & { depth: number; atLeast: boolean };
+/** What a footing is and how far from the bottom's edge; `assumed`: how deep it is follows from the kind of foundation, or from none at all. */
+type Footed = Thing & { footing: number; distance: number; assumed: 'foundation' | 'nothing' | null };
 
 /** Values by code: things by their ids, lengths in metres, areas in m², volumes in m³, slopes as horizontal over vertical. */
 export type ExcavationFindingValues = {
@@ -20,14 +26,15 @@ export type ExcavationFindingValues = {
   // what keeps the sides
   'soil-not-chosen': Of & { slope: number };
   'disturbed-soil-is-not': Of & { chosen: Soil; as: Soil; slope: number };
-  'protective-system-needed': Of & { depth: number; limit: number; planned: 'slope' | 'shield' };
+  /** `engineer`: deeper than any slope or shield is given for. */
+  'protective-system-needed': Deep & { limit: number; planned: 'slope' | 'shield' | 'engineer' };
   'competent-person-decides': Of & { depth: number; limit: number };
   /** Less deep than the limit, but not surely so. */
   'depth-may-pass-limit': Of & { depth: number; sigma: number; limit: number };
-  'rock-must-be-stable': Of & { depth: number };
-  'engineer-designs': Of & { depth: number; limit: number };
+  'rock-must-be-stable': Deep;
+  'engineer-designs': Deep & { limit: number };
   'shield-stands-above': Of & { above: number };
-  'egress-needed': Of & { depth: number; limit: number; places: number; travel: number };
+  'egress-needed': Deep & { limit: number; places: number; travel: number };
   // spoil
   'spoil-kept-back': Of & {
     setback: number;
@@ -43,23 +50,20 @@ export type ExcavationFindingValues = {
     features: readonly string[];
   };
   // what the top outline meets
-  'dig-crosses-boundary': Thing & { length: number };
-  'dig-in-easement': Thing & { area: number };
-  'dig-reaches-building': Thing & { area: number };
-  'dig-takes-pavement': Thing & { area: number };
-  'dig-crosses-service': Thing & { length: number };
-  'dig-takes-thing': Thing;
-  /**
-   * The dig goes below the line that spreads down and out from a footing. `distance`: bottom edge to building; `reach`: how far off
-   * it would have to stay. `assumed`: how deep the footing is follows from the kind of foundation, or from none at all.
-   */
-  'dig-under-footing': Thing & {
-    depth: number;
-    footing: number;
-    distance: number;
-    reach: number;
-    assumed: 'foundation' | 'nothing' | null;
-  };
+  'dig-crosses-boundary': Met & { length: number };
+  'dig-in-easement': Met & { area: number };
+  'dig-reaches-building': Met & { area: number };
+  'dig-takes-pavement': Met & { area: number };
+  /** `length` of it goes bare; `unknown`: whose depth is not known, so that it may. */
+  'dig-crosses-service': Met & { length: number; unknown: 'service' | 'dig' | null };
+  'dig-takes-thing': Met;
+  'dig-takes-trunk': Met;
+  /** The dig goes below the line that spreads down and out from a footing. `reach`: how far off it would have to stay. */
+  'dig-under-footing': Footed & Deep & { reach: number };
+  /** It does not, if the footing is as deep as that of its foundation is taken to be; one as shallow as the `shallowest` it would. */
+  'footing-taken': Footed & { depth: number; reach: number; shallowest: number };
+  /** How deep the dig is is not known: it does once it is deeper than `deepest`. */
+  'footing-not-judged': Footed & { deepest: number };
 };
 
 export type ExcavationFinding = {

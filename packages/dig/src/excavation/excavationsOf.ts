@@ -1,16 +1,16 @@
-import { locate, type Point, regionArea } from '@footmark/geometry';
+import { locate, type Point, polylineLength, regionArea, unionOf } from '@footmark/geometry';
 import type { Derived, Dig, Site } from '@footmark/site';
 import { type TreeZones, treeZones } from '../trees/treeZones';
-import { bottomOutline, type Cut, cutLayer, cutLength } from './cut';
+import { bottomOutline, type Cut, cutLayer, cutLength, middleLine, pieceOfTop } from './cut';
 import { cutVolume } from './cutVolume';
-import { deepLine } from './digDepth';
+import { type Sounding, soundDig } from './digDepth';
 import { type Holes, markOfPit, placeDig } from './digPlace';
 import { egressPlaces } from './egress';
 import type { Excavation } from './excavation';
 import { type ExcavationFinding, sayOf } from './excavationFinding';
 import { sayOfFootings } from './footings';
 import { sayOfTop } from './overTop';
-import { sayOfDepth } from './protective';
+import { type KnownDepth, sayOfDepth } from './protective';
 import { restoreOf } from './restore';
 import { sidesOf } from './soilSlope';
 import { spoilOf } from './spoil';
@@ -33,36 +33,48 @@ function excavationOf(site: Site, derived: Derived, holes: Holes, dig: Dig, arou
   const say = sayOf(dig, middleOf(derived, dig), findings);
   const sides = sidesOf(site, dig, say);
   const place = placeDig(site, derived, holes, dig, say);
-  const nothing = { depth: null, top: null, volume: null, spoil: null, egress: [], restore: null };
-  if (place === null) return { dig, path: null, line: [], sides, bottom: null, ...nothing, findings };
+  const nothing = { depth: null, top: null, volume: null, spoil: null, restore: null };
+  if (place === null)
+    return { dig, path: null, line: [], sides, bottom: null, ground: null, egress: [], ...nothing, findings };
   const { path, line, width } = place;
   const bottom = { length: cutLength(line), width, outline: bottomOutline(line, width) };
-  const deep = deepLine(site, derived, dig, place, say);
-  if (deep === null) return { dig, path, line, sides, bottom, ...nothing, findings };
-
-  const { points, depth } = deep;
-  const cut: Cut = { points, width, slope: sides.slope };
-  const outline = cutLayer(cut, 1);
-  const volume = cutVolume(cut);
-  sayOfDepth(site, depth, sides, say);
-  const egress = egressPlaces(site, points, say);
-  const spoil = spoilOf(site, cut, volume, dig.spoil, around, say);
-  sayOfTop(outline, around, say);
-  sayOfFootings(site, { points, width, sides, bottom: bottom.outline }, around, say);
-  return {
-    dig,
-    path,
-    line,
-    depth,
-    sides,
-    bottom,
-    top: { width: width + 2 * sides.slope * depth.most, outline, area: regionArea(outline), points },
-    volume,
-    spoil,
-    egress,
-    restore: restoreOf(outline, around),
-    findings,
+  const { whole, pieces } = soundDig(site, derived, dig, place, say);
+  const cuts = pieces.map((points): Cut => ({ points, width, slope: sides.slope }));
+  const [cut] = whole === null ? [] : cuts;
+  const ground = {
+    outline: cut === undefined ? unionOf([bottom.outline, ...cuts.map(pieceOfTop)]) : cutLayer(cut, 1),
+    atLeast: whole === null,
   };
+  sayOfDepth(site, whole?.depth ?? deepestOf(pieces), sides, say);
+  const egress = egressPlaces(site, pieces, whole === null, say);
+  const volume = cut === undefined ? null : cutVolume(cut);
+  const spoil =
+    cut === undefined || volume === null ? null : spoilOf(site, cut, volume, dig.spoil, around, say);
+  sayOfTop({ ground, cuts }, around, say);
+  sayOfFootings(
+    site,
+    { cuts, bottom: bottom.outline, slope: sides.slope, atLeast: ground.atLeast },
+    around,
+    say,
+  );
+  const about = { dig, path, line, sides, bottom, ground, egress, findings };
+  if (whole === null || cut === undefined) return { ...about, ...nothing };
+
+  const { outline } = ground;
+  const top = {
+    width: width + 2 * sides.slope * whole.depth.most,
+    length: polylineLength(middleLine(cut)),
+    outline,
+    area: regionArea(outline),
+    points: whole.points,
+  };
+  return { ...about, depth: whole.depth, top, volume, spoil, restore: restoreOf(outline, around) };
+}
+
+/** Of a dig whose depth is not known all along, the deepest that is known of it; null where nothing is. */
+function deepestOf(pieces: Sounding['pieces']): KnownDepth | null {
+  const depths = pieces.flat().map((p) => p.depth);
+  return depths.length === 0 ? null : { most: Math.max(...depths), sigma: null };
 }
 
 /** A place to show findings about a dig at: its mark, or the pipe's point half way along it. */

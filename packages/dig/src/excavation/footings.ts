@@ -1,11 +1,13 @@
 import { intersectionArea, polylineToRing, type Region } from '@footmark/geometry';
 import { type FeatureOf, type RuleName, ruleValue, type Site } from '@footmark/site';
-import { type CutPoint, grownCut } from './cut';
-import type { Sides } from './excavation';
-import type { Say } from './excavationFinding';
+import { type Cut, grownCut } from './cut';
+import type { ExcavationFindingValues, Say } from './excavationFinding';
 import { OVERLAP_M2, regionOf, type Surroundings } from './surroundings';
 
 type Foundation = NonNullable<FeatureOf<'building'>['fields']['foundation']>;
+
+/** What stands on footings. Of other kinds than a building nothing is ever known of them. */
+type Standing = FeatureOf<'building' | 'shed' | 'porch' | 'deck'>;
 
 const ROWS = {
   basement: 'footingBasement',
@@ -14,65 +16,86 @@ const ROWS = {
   piers: 'footingPiers',
 } as const satisfies Record<Foundation, RuleName>;
 
-/** How deep a footing's bottom is (m), and what that follows from where nobody gave it. */
-export type Footing = { readonly depth: number; readonly assumed: 'foundation' | 'nothing' | null };
+/** The shallowest of the table. */
+const SHALLOWEST = 'footingSlab' satisfies RuleName;
+
+/** How deep a footing's bottom is (m); the row that it is taken from where nobody gave it, and what that follows from. */
+export type Footing = {
+  readonly depth: number;
+  readonly row: RuleName | null;
+  readonly assumed: 'foundation' | 'nothing' | null;
+};
 
 /** Of a building of which nothing is known the shallowest is taken, which is the first that a dig undermines. */
-export function footingOf(site: Site, { fields }: FeatureOf<'building'>): Footing {
-  if (fields.footingDepth !== undefined) return { depth: fields.footingDepth, assumed: null };
-  const { foundation } = fields;
-  return {
-    depth: ruleValue(site, foundation === undefined ? 'footingSlab' : ROWS[foundation]),
-    assumed: foundation === undefined ? 'nothing' : 'foundation',
-  };
+export function footingOf(site: Site, feature: Standing): Footing {
+  const fields: FeatureOf<'building'>['fields'] = feature.kind === 'building' ? feature.fields : {};
+  const { footingDepth, foundation } = fields;
+  if (footingDepth !== undefined) return { depth: footingDepth, row: null, assumed: null };
+  const row = foundation === undefined ? SHALLOWEST : ROWS[foundation];
+  return { depth: ruleValue(site, row), row, assumed: foundation === undefined ? 'nothing' : 'foundation' };
 }
+
+/** A dig beside buildings: its pieces whose depth is known, `atLeast` where that is not all of it. */
+type Beside = {
+  readonly cuts: readonly Cut[];
+  readonly slope: number;
+  readonly bottom: Region;
+  readonly atLeast: boolean;
+};
 
 /**
  * Says of buildings that a dig undermines: from the bottom of a footing the ground that bears it spreads outwards going down, as flat as
- * the rule of thumb has it. A face that is cut back flatter than that meets the footing's own depth first.
+ * the rule of thumb has it. A face that is cut back flatter than that meets the footing's own depth first. Where it is spared by no more
+ * than what its footing was taken for, or the dig's depth is not known, that is said instead.
  *
  *      building │            \         / ground
  *      footing  ▙ . . . . . . .\. . . /
  *                 `. influence   \   /
  *                    `.            ─  bottom of the dig
  */
-export function sayOfFootings(
-  site: Site,
-  dig: {
-    readonly points: readonly CutPoint[];
-    readonly width: number;
-    readonly sides: Sides;
-    readonly bottom: Region;
-  },
-  around: Surroundings,
-  say: Say,
-): void {
-  const flattest = Math.max(ruleValue(site, 'footingInfluence'), dig.sides.slope);
-  const deepest = Math.max(...dig.points.map((p) => p.depth));
+export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say: Say): void {
+  const flattest = Math.max(ruleValue(site, 'footingInfluence'), dig.slope);
+  const [nearby, shallowest] = [ruleValue(site, 'nearby'), ruleValue(site, SHALLOWEST)];
+  const depth = Math.max(0, ...dig.cuts.flatMap((cut) => cut.points.map((p) => p.depth)));
   const [ring = []] = dig.bottom;
   const [corner] = ring;
   if (corner === undefined) return;
   for (const derived of around.buildings) {
-    const { feature } = derived;
-    if (feature.kind !== 'building') continue;
+    const { feature, outline } = derived;
+    if (!isStanding(feature)) continue;
     const footing = footingOf(site, feature);
-    if (deepest <= footing.depth) continue;
-    const reached = grownCut(dig, (depth) => flattest * Math.max(0, depth - footing.depth));
-    if (intersectionArea(reached, regionOf(derived)) <= OVERLAP_M2) continue;
-    const nearest = polylineToRing([...ring, corner], derived.outline);
-    say(
-      'dig-under-footing',
-      'must',
-      {
-        feature: feature.id,
-        kind: feature.kind,
-        depth: deepest,
-        footing: footing.depth,
-        distance: nearest.distance,
-        reach: flattest * (deepest - footing.depth),
-        assumed: footing.assumed,
-      },
-      { rule: 'footingInfluence', place: nearest.at },
-    );
+    const goesUnder = (bears: number) =>
+      dig.cuts.some((cut) => {
+        const reached = grownCut(cut, (deep) => flattest * Math.max(0, deep - bears));
+        return intersectionArea(reached, regionOf(derived)) > OVERLAP_M2;
+      });
+    const { distance, at: place } = polylineToRing([...ring, corner], outline);
+    const about: Omit<ExcavationFindingValues['footing-not-judged'], 'dig' | 'deepest'> = {
+      feature: feature.id,
+      kind: feature.kind,
+      footing: footing.depth,
+      distance,
+      assumed: footing.assumed,
+    };
+    const { atLeast } = dig;
+    if (depth > footing.depth && goesUnder(footing.depth)) {
+      const reach = flattest * (depth - footing.depth);
+      say(
+        'dig-under-footing',
+        'must',
+        { ...about, depth, reach, atLeast },
+        { rule: 'footingInfluence', place },
+      );
+    } else if (atLeast && distance < nearby) {
+      const deepest = footing.depth + Math.max(0, distance) / flattest;
+      say('footing-not-judged', 'should', { ...about, deepest }, { rule: 'footingInfluence', place });
+    } else if (footing.assumed === 'foundation' && footing.row !== null && goesUnder(shallowest)) {
+      const reach = flattest * (depth - shallowest);
+      say('footing-taken', 'should', { ...about, depth, reach, shallowest }, { rule: footing.row, place });
+    }
   }
+}
+
+function isStanding(feature: { readonly kind: string }): feature is Standing {
+  return ['building', 'shed', 'porch', 'deck'].includes(feature.kind);
 }

@@ -5,27 +5,30 @@ import {
   pointInRing,
   type Region,
   regionBox,
+  unionOf,
 } from '@footmark/geometry';
 import type { DerivedFeature, FeatureKind } from '@footmark/site';
 import type { DigSeverity } from '../digFinding';
+import { type Cut, outlineAt } from './cut';
+import type { Excavation } from './excavation';
 import type { Say } from './excavationFinding';
 import { isNear, OVERLAP_M2, regionOf, type Surroundings } from './surroundings';
 
 /** Lines that run through an outline for less than this (m) only touch it. */
 const TOUCH_M = 0.001;
 
-type ByLength = 'dig-crosses-boundary' | 'dig-crosses-service';
 type ByArea = 'dig-in-easement' | 'dig-reaches-building' | 'dig-takes-pavement';
 type Meeting = { readonly severity: DigSeverity } & (
-  | { readonly by: 'length'; readonly code: ByLength }
+  | { readonly by: 'length'; readonly code: 'dig-crosses-boundary' }
+  | { readonly by: 'depth'; readonly code: 'dig-crosses-service' }
   | { readonly by: 'area'; readonly code: ByArea }
-  | { readonly by: 'touch' }
+  | { readonly by: 'touch'; readonly code: 'dig-takes-thing' | 'dig-takes-trunk' }
 );
 
 const boundary = { by: 'length', code: 'dig-crosses-boundary', severity: 'must' } as const;
 const building = { by: 'area', code: 'dig-reaches-building', severity: 'must' } as const;
 const pavement = { by: 'area', code: 'dig-takes-pavement', severity: 'note' } as const;
-const thing = { by: 'touch', severity: 'should' } as const;
+const thing = { by: 'touch', code: 'dig-takes-thing', severity: 'should' } as const;
 
 /** What is said of a dig that takes a piece of a thing; other kinds may be dug through, or belong to the drain. */
 const MEETINGS: Partial<Record<FeatureKind, Meeting>> = {
@@ -41,8 +44,8 @@ const MEETINGS: Partial<Record<FeatureKind, Meeting>> = {
   sidewalk: pavement,
   driveway: pavement,
   patio: pavement,
-  service: { by: 'length', code: 'dig-crosses-service', severity: 'must' },
-  tree: thing,
+  service: { by: 'depth', code: 'dig-crosses-service', severity: 'must' },
+  tree: { by: 'touch', code: 'dig-takes-trunk', severity: 'must' },
   hedge: thing,
   curb: thing,
   fence: thing,
@@ -56,22 +59,45 @@ const MEETINGS: Partial<Record<FeatureKind, Meeting>> = {
   'reference-point': thing,
 };
 
-/** Says of everything that the top outline of a dig runs over. */
-export function sayOfTop(top: Region, around: Surroundings, say: Say): void {
+/** A dig over things: the ground that it takes, and its pieces whose depth is known. */
+type Over = { readonly ground: NonNullable<Excavation['ground']>; readonly cuts: readonly Cut[] };
+
+/** Says of everything that a dig takes a piece of: of services what is laid bare by its depth, of all else what its top runs over. */
+export function sayOfTop({ ground, cuts }: Over, around: Surroundings, say: Say): void {
+  const { outline: top, atLeast } = ground;
   const box = regionBox(top);
   for (const derived of around.all) {
     const { kind, id } = derived.feature;
     const meeting = MEETINGS[kind];
     if (meeting === undefined || !isNear(derived, box)) continue;
-    const about = { feature: id, kind };
+    const about = { feature: id, kind, atLeast };
     if (meeting.by === 'length') {
       const length = lineInRegion(derived.outline, derived.spec.shape === 'area', top);
       if (length > TOUCH_M) say(meeting.code, meeting.severity, { ...about, length });
     } else if (meeting.by === 'area') {
       const area = intersectionArea(top, regionOf(derived));
       if (area > OVERLAP_M2) say(meeting.code, meeting.severity, { ...about, area });
-    } else if (isTaken(derived, top)) say('dig-takes-thing', meeting.severity, about);
+    } else if (meeting.by === 'depth') {
+      const bare = laidBare(derived, ground, cuts);
+      if (bare !== null && bare.length > TOUCH_M) say(meeting.code, meeting.severity, { ...about, ...bare });
+    } else if (isTaken(derived, top)) say(meeting.code, meeting.severity, about);
   }
+}
+
+type LaidBare = { readonly length: number; readonly unknown: 'service' | 'dig' | null };
+
+/**
+ * Metres of a service that a dig goes below the top of; where one of the two depths is not known, metres that run through its ground and
+ * may be laid bare. Null where it stays below the bottom: that it is in the tolerance zone is said with the services.
+ */
+function laidBare(service: DerivedFeature, { outline, atLeast }: Over['ground'], cuts: Over['cuts']) {
+  const within = (region: Region) => lineInRegion(service.outline, false, region);
+  const depth = service.feature.kind === 'service' ? service.feature.fields.depth : undefined;
+  const met = within(outline);
+  if (depth === undefined) return { length: met, unknown: 'service' } satisfies LaidBare;
+  const length = within(unionOf(cuts.map((cut) => outlineAt(cut, depth))));
+  if (length > TOUCH_M) return { length, unknown: null } satisfies LaidBare;
+  return atLeast ? ({ length: met, unknown: 'dig' } satisfies LaidBare) : null;
 }
 
 function isTaken(derived: DerivedFeature, top: Region): boolean {

@@ -1,5 +1,5 @@
 import { type RuleName, ruleValue, type Site } from '@footmark/site';
-import type { DigDepth, Sides } from './excavation';
+import type { Sides } from './excavation';
 import type { Say } from './excavationFinding';
 
 /** A normal error lies within this many standard deviations with 95 %. */
@@ -8,23 +8,38 @@ const WITHIN_95 = 1.96;
 /** Depths that differ from a limit by less (m) are at it: feet that became metres. */
 const AT_LIMIT_M = 1e-6;
 
-/** What the depth of a dig asks for: a protective system, an engineer, and who decides below that. */
-export function sayOfDepth(site: Site, { most, sigma }: DigDepth, sides: Sides, say: Say): void {
+/** How deep a dig is at its most (m), and how sure that is; `sigma` null where it may be deeper in a place where that is not known. */
+export type KnownDepth = { readonly most: number; readonly sigma: number | null };
+
+/**
+ * What the depth of a dig asks for: a protective system, an engineer, and who decides below that, which only a depth tells that is known
+ * all along. `known` null: nothing is known of it.
+ */
+export function sayOfDepth(site: Site, known: KnownDepth | null, sides: Sides, say: Say): void {
+  if (known === null) return;
+  const { most, sigma } = known;
+  const atLeast = sigma === null;
   const at = (rule: RuleName) => ruleValue(site, rule);
   const [system, engineer] = [at('protectionDepth'), at('engineerDepth')];
   const about = { depth: most, limit: system };
+  const pastTable = most > engineer + AT_LIMIT_M;
   const rule = { rule: 'protectionDepth' } as const;
   if (sides.as === 'rock' && sides.protection === 'slope')
-    say('rock-must-be-stable', 'should', { depth: most }, rule);
+    say('rock-must-be-stable', 'should', { depth: most, atLeast }, rule);
   else if (most >= system - AT_LIMIT_M)
-    say('protective-system-needed', 'must', { ...about, planned: sides.protection }, rule);
-  else {
+    say(
+      'protective-system-needed',
+      'must',
+      { ...about, atLeast, planned: pastTable ? 'engineer' : sides.protection },
+      rule,
+    );
+  else if (!atLeast) {
     say('competent-person-decides', 'should', about, rule);
     if (most + WITHIN_95 * sigma >= system - AT_LIMIT_M)
       say('depth-may-pass-limit', 'should', { ...about, sigma }, rule);
   }
-  if (most > engineer + AT_LIMIT_M)
-    say('engineer-designs', 'must', { depth: most, limit: engineer }, { rule: 'engineerDepth' });
+  if (pastTable)
+    say('engineer-designs', 'must', { depth: most, limit: engineer, atLeast }, { rule: 'engineerDepth' });
   if (sides.protection === 'shield')
     say('shield-stands-above', 'note', { above: at('shieldAbove') }, { rule: 'shieldAbove' });
 }

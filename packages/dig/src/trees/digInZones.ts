@@ -20,7 +20,7 @@ export type ZoneTaken = {
   readonly encroachment: Encroachment | null;
 };
 
-/** What a dig takes of a tree's zones. `atLeast`: its depth is not known, and only its bottom counts. */
+/** What a dig takes of a tree's zones. `atLeast`: its depth is not known all along, and it may take more. */
 export type DigByTree = {
   readonly tree: string;
   readonly dig: string;
@@ -32,18 +32,17 @@ export type DigByTree = {
 /** What all digs together take of a tree's zones. */
 export type TreeTaken = Omit<DigByTree, 'dig'>;
 
-/** The ground that digs take: `atLeast` where one counts with its bottom alone, as its depth is not known. */
+/** The ground that digs take: `atLeast` where how far one reaches is not known, as its depth is not. */
 export type TakenGround = { readonly dug: Region; readonly spoil: Region; readonly atLeast: boolean };
 
 /** Areas below this (m²) are not taken: a square centimetre. */
 const TAKEN_M2 = 1e-4;
 
 /** Null where a dig has no place. */
-export function takenBy({ top, bottom, spoil }: Excavation): TakenGround | null {
-  const dug = top?.outline ?? bottom?.outline;
-  if (dug === undefined) return null;
+export function takenBy({ ground, spoil }: Excavation): TakenGround | null {
+  if (ground === null) return null;
   const heap = spoil === null || spoil.side === 'away' ? [] : spoil[spoil.side].outline;
-  return { dug, spoil: heap, atLeast: top === null };
+  return { dug: ground.outline, spoil: heap, atLeast: ground.atLeast };
 }
 
 export function takenTogether(taken: readonly TakenGround[]): TakenGround {

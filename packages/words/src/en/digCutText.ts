@@ -1,7 +1,7 @@
 import type { ExcavationFindingValues } from '@footmark/dig';
 import { inSentence } from '../named';
 import type { Said } from '../words';
-import { acrossText } from './digMeasure';
+import { acrossText, leastText } from './digMeasure';
 import type { DigSpeech } from './digSpeech';
 import { soilNames } from './ruleNames';
 
@@ -49,7 +49,7 @@ export const cutSentences: Sentences = {
   }),
 
   'depth-not-known': ({ dig, because, station }, speech) => ({
-    text: `How deep ${speech.dig(dig)} is cannot be told at ${speech.length(station)}: ${depthMissing[because].text}.`,
+    text: `How deep ${speech.dig(dig)} is cannot be told at ${speech.length(station)}: ${depthMissing[because].text}. What it meets is told of its bottom and of what is known of its sides, so it is the least.`,
     cure: depthMissing[because].cure,
   }),
   'depth-carried-on': ({ dig, sigma }, speech) => ({
@@ -69,12 +69,9 @@ export const cutSentences: Sentences = {
     text: `Ground that was dug before is never ${inText(chosen)}: ${speech.dig(dig)} is taken as ${inText(as)}, ${acrossText(slope)}.`,
     cure: 'Let a competent person judge the soil, or use a shield.',
   }),
-  'protective-system-needed': ({ dig, depth, limit, planned }, speech) => ({
-    text: `${speech.dig(dig)} is ${speech.size(depth)} deep; from ${speech.length(limit)} on nobody goes in before its sides are cut back or held.`,
-    cure:
-      planned === 'slope'
-        ? 'Cut the sides back to the slope shown, or set a shield; a competent person looks each day and after rain.'
-        : 'Set the shield before anyone goes in, and stay inside it; a competent person looks each day and after rain.',
+  'protective-system-needed': ({ dig, depth, atLeast, limit, planned }, speech) => ({
+    text: `${speech.dig(dig)} is ${leastText(atLeast)}${speech.size(depth)} deep; from ${speech.length(limit)} on nobody goes in before its sides are cut back or held.`,
+    cure: held[planned],
   }),
   'competent-person-decides': ({ dig, depth, limit }, speech) => ({
     text: `${speech.dig(dig)} is ${speech.size(depth)} deep, less than ${speech.length(limit)}, and its sides may still cave in.`,
@@ -84,20 +81,20 @@ export const cutSentences: Sentences = {
     text: `${speech.dig(dig)} comes out ${speech.size(depth)} deep, give or take ${speech.size(1.96 * sigma)}, so it may pass ${speech.length(limit)}.`,
     cure: 'Bring what holds the sides, or find the depth first.',
   }),
-  'rock-must-be-stable': ({ dig, depth }, speech) => ({
-    text: `${speech.dig(dig)} stands straight for ${speech.size(depth)} in what is said to be stable rock.`,
+  'rock-must-be-stable': ({ dig, depth, atLeast }, speech) => ({
+    text: `${speech.dig(dig)} stands straight for ${leastText(atLeast)}${speech.size(depth)} in what is said to be stable rock.`,
     cure: 'A competent person has to find it stable all the way down; else cut it back or hold it.',
   }),
-  'engineer-designs': ({ dig, depth, limit }, speech) => ({
-    text: `${speech.dig(dig)} is ${speech.size(depth)} deep, more than ${speech.length(limit)}: what holds its sides is an engineer’s work.`,
+  'engineer-designs': ({ dig, depth, atLeast, limit }, speech) => ({
+    text: `${speech.dig(dig)} is ${leastText(atLeast)}${speech.size(depth)} deep, more than ${speech.length(limit)}: what holds its sides is an engineer’s work.`,
     cure: 'Have a registered professional engineer design it.',
   }),
   'shield-stands-above': ({ dig, above }, speech) => ({
     text: `The shield in ${speech.dig(dig)} stands ${speech.length(above)} above the straight side wherever the ground above it is cut back.`,
     cure: 'Order one that is high enough, and set it as its maker says.',
   }),
-  'egress-needed': ({ dig, depth, limit, places, travel }, speech) => ({
-    text: `${speech.dig(dig)} is ${speech.size(depth)} deep; from ${speech.length(limit)} on a ladder or ramp stands within ${speech.length(travel)} of everyone in it.`,
+  'egress-needed': ({ dig, depth, atLeast, limit, places, travel }, speech) => ({
+    text: `${speech.dig(dig)} is ${leastText(atLeast)}${speech.size(depth)} deep; from ${speech.length(limit)} on a ladder or ramp stands within ${speech.length(travel)} of everyone in it.`,
     cure:
       places === 1
         ? 'Set a ladder at the place shown.'
@@ -116,39 +113,69 @@ export const cutSentences: Sentences = {
         : `Put it ${sideNames[suggested]}, where there is room.`,
   }),
 
-  'dig-crosses-boundary': ({ dig, feature, length }, speech) => ({
-    text: `${speech.dig(dig)} runs over ${speech.feature(feature)} for ${speech.size(length)}.`,
+  'dig-crosses-boundary': ({ dig, feature, length, atLeast }, speech) => ({
+    text: `${speech.dig(dig)} runs over ${speech.feature(feature)} for ${leastText(atLeast)}${speech.size(length)}.`,
     cure: 'Ask whoever owns the other side, in writing, or keep the dig on this side with a shield.',
   }),
-  'dig-in-easement': ({ dig, feature, area }, speech) => ({
-    text: `${speech.dig(dig)} takes ${speech.area(area)} of ${speech.feature(feature)}.`,
+  'dig-in-easement': ({ dig, feature, area, atLeast }, speech) => ({
+    text: `${speech.dig(dig)} takes ${leastText(atLeast)}${speech.area(area)} of ${speech.feature(feature)}.`,
     cure: 'Ask whoever holds the easement before the dig.',
   }),
-  'dig-reaches-building': ({ dig, feature, area }, speech) => ({
-    text: `The top of ${speech.dig(dig)} reaches ${speech.area(area)} under ${speech.feature(feature)}.`,
+  'dig-reaches-building': ({ dig, feature, area, atLeast }, speech) => ({
+    text: `The top of ${speech.dig(dig)} reaches ${leastText(atLeast)}${speech.area(area)} under ${speech.feature(feature)}.`,
     cure: 'Use a shield, end the dig short of it, or have an engineer say how the building is held.',
   }),
-  'dig-takes-pavement': ({ dig, feature, area }, speech) => ({
-    text: `${speech.dig(dig)} takes up ${speech.area(area)} of ${speech.feature(feature)}.`,
+  'dig-takes-pavement': ({ dig, feature, area, atLeast }, speech) => ({
+    text: `${speech.dig(dig)} takes up ${leastText(atLeast)}${speech.area(area)} of ${speech.feature(feature)}.`,
     cure: 'Plan to saw-cut it and put it back; ask for a permit where it is public.',
   }),
-  'dig-crosses-service': ({ dig, feature, length }, speech) => ({
-    text: `${speech.dig(dig)} lays bare ${speech.size(length)} of ${speech.feature(feature)}.`,
-    cure: 'Have it located, dig by hand or with vacuum beside it, and hold it up while it hangs.',
+  'dig-crosses-service': ({ dig, feature, length, atLeast, unknown }, speech) => ({
+    text:
+      unknown === null
+        ? `${speech.dig(dig)} lays bare ${leastText(atLeast)}${speech.size(length)} of ${speech.feature(feature)}.`
+        : `${speech.dig(dig)} runs over ${speech.feature(feature)} for ${leastText(atLeast)}${speech.size(length)} and may lay it bare: how deep ${unknown === 'service' ? 'that lies' : 'the dig is'} is not known.`,
+    cure: `Have it located${unknown === null ? '' : ' and its depth found'}, dig by hand or with vacuum beside it, and hold it up while it hangs.`,
   }),
   'dig-takes-thing': ({ dig, feature }, speech) => ({
     text: `The top of ${speech.dig(dig)} takes ${speech.feature(feature)}.`,
     cure: 'Make the dig smaller with a shield, move it, or agree what becomes of the thing.',
   }),
-  'dig-under-footing': ({ dig, feature, depth, footing, distance, reach, assumed }, speech) => ({
-    text: `${speech.dig(dig)}, ${speech.size(depth)} deep and ${speech.size(Math.max(0, distance))} from ${speech.feature(feature)}, goes below what bears on the ground from its footing, ${
-      assumed === null
-        ? `${speech.length(footing)} deep`
-        : `taken to be ${speech.length(footing)} deep${assumed === 'nothing' ? ' as nothing is known of it' : ' from its kind of foundation'}`
-    }.`,
-    cure: `Stay ${speech.size(reach)} away, or have an engineer say how the building is held${assumed === null ? '' : '; find out how deep the footing is'}.`,
+  'dig-takes-trunk': ({ dig, feature }, speech) => ({
+    text: `The trunk of ${speech.feature(feature)} stands in the cut of ${speech.dig(dig)}: the tree would fall.`,
+    cure: 'Go round it or bore under it. Ask an arborist before any root is cut, and whether the tree may be felled at all.',
+  }),
+  'dig-under-footing': ({ dig, feature, depth, atLeast, footing, distance, reach, assumed }, speech) => ({
+    text: `${speech.dig(dig)}, ${leastText(atLeast)}${speech.size(depth)} deep and ${speech.size(Math.max(0, distance))} from ${speech.feature(feature)}, goes below what bears on the ground from its footing, ${footingText(footing, assumed, speech)}.`,
+    cure: `Stay ${leastText(atLeast)}${speech.size(reach)} away, or have an engineer say how the building is held${assumed === null ? '' : '; find out how deep the footing is'}.`,
+  }),
+  'footing-taken': ({ dig, feature, depth, footing, distance, reach, shallowest, assumed }, speech) => ({
+    text: `${speech.dig(dig)}, ${speech.size(depth)} deep and ${speech.size(Math.max(0, distance))} from ${speech.feature(feature)}, spares its footing only if that is ${footingText(footing, assumed, speech)}; one ${speech.length(shallowest)} deep would be undermined.`,
+    cure: `Find out how deep the footing is and say it on the building’s card; until then stay ${speech.size(reach)} away.`,
+  }),
+  'footing-not-judged': ({ dig, feature, footing, distance, deepest, assumed }, speech) => ({
+    text: `Whether ${speech.dig(dig)} undermines ${speech.feature(feature)}, ${speech.size(Math.max(0, distance))} away, cannot be told, as its depth is not known: deeper than ${speech.size(deepest)} it goes below what bears on the ground from the footing, ${footingText(footing, assumed, speech)}.`,
+    cure: `Say how deep the dig is, and go no deeper before an engineer says how the building is held${assumed === null ? '' : '; find out how deep the footing is'}.`,
   }),
 };
+
+const held = {
+  slope:
+    'Cut the sides back to the slope shown, or set a shield; a competent person looks each day and after rain.',
+  shield:
+    'Set the shield before anyone goes in, and stay inside it; a competent person looks each day and after rain.',
+  engineer:
+    'Nobody goes in before what an engineer designed for it stands: no slope of the table holds for a dig so deep, and the slope shown only tells how much room it would take.',
+} as const;
+
+function footingText(
+  footing: number,
+  assumed: ExcavationFindingValues['dig-under-footing']['assumed'],
+  speech: DigSpeech,
+): string {
+  const deep = `${speech.length(footing)} deep`;
+  if (assumed === null) return deep;
+  return `taken to be ${deep}${assumed === 'nothing' ? ' as nothing is known of it' : ' from its kind of foundation'}`;
+}
 
 function inText(soil: keyof typeof soilNames): string {
   const [name = ''] = inSentence(soilNames[soil]).split(',');

@@ -10,7 +10,8 @@ import { digFindingText } from './digFindingText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
 import { sampleYard } from './sampleYard';
 
-const thing = { dig: 'd1', feature: 'f1', kind: 'building' } as const;
+const thing = { dig: 'd1', feature: 'f1', kind: 'building', atLeast: false } as const;
+const footed = { ...thing, footing: 0.4572, distance: 0.5, assumed: 'nothing' } as const;
 const drain = { path: 'p1', state: 'proposed', station: 9 } as const;
 const sloped = { from: 0, to: 9, slope: 0.001, sigma: 0.002, least: 1 / 96 } as const;
 const water = {
@@ -36,22 +37,25 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
   'depth-not-positive': { dig: 'd1', depth: -0.2, station: 4 },
   'soil-not-chosen': { dig: 'd1', slope: 1.5 },
   'disturbed-soil-is-not': { dig: 'd1', chosen: 'a', as: 'b', slope: 1 },
-  'protective-system-needed': { dig: 'd1', depth: 1.8, limit: 1.524, planned: 'slope' },
+  'protective-system-needed': { dig: 'd1', depth: 1.8, limit: 1.524, planned: 'slope', atLeast: false },
   'competent-person-decides': { dig: 'd1', depth: 1.2, limit: 1.524 },
   'depth-may-pass-limit': { dig: 'd1', depth: 1.4, sigma: 0.1, limit: 1.524 },
-  'rock-must-be-stable': { dig: 'd1', depth: 1.8 },
-  'engineer-designs': { dig: 'd1', depth: 6.5, limit: 6.096 },
+  'rock-must-be-stable': { dig: 'd1', depth: 1.8, atLeast: true },
+  'engineer-designs': { dig: 'd1', depth: 6.5, limit: 6.096, atLeast: false },
   'shield-stands-above': { dig: 'd1', above: 0.4572 },
-  'egress-needed': { dig: 'd1', depth: 1.8, limit: 1.2192, places: 2, travel: 7.62 },
+  'egress-needed': { dig: 'd1', depth: 1.8, limit: 1.2192, places: 2, travel: 7.62, atLeast: true },
   'spoil-kept-back': { dig: 'd1', setback: 0.6096, width: 2.1, height: 0.7, volume: 6, side: 'left' },
   'spoil-without-room': { dig: 'd1', side: 'right', suggested: 'left', features: ['f1', 'f2'] },
   'dig-crosses-boundary': { ...thing, length: 2 },
   'dig-in-easement': { ...thing, area: 4 },
   'dig-reaches-building': { ...thing, area: 4 },
   'dig-takes-pavement': { ...thing, area: 4 },
-  'dig-crosses-service': { ...thing, length: 2 },
+  'dig-crosses-service': { ...thing, length: 2, unknown: null },
   'dig-takes-thing': thing,
-  'dig-under-footing': { ...thing, depth: 2, footing: 0.4572, distance: 0.5, reach: 1.5, assumed: 'nothing' },
+  'dig-takes-trunk': thing,
+  'dig-under-footing': { ...footed, depth: 2, reach: 1.5 },
+  'footing-taken': { ...footed, depth: 2, reach: 1.5, shallowest: 0.4572 },
+  'footing-not-judged': { ...footed, deepest: 1.6 },
   'tree-without-diameter': { tree: 'f2' },
   'tree-facts-assumed': {
     tree: 'f2',

@@ -22,6 +22,11 @@ export function shareText(share: number): string {
   return share > 0 && share < 0.005 ? 'less than 1 %' : `${Math.round(100 * share)} %`;
 }
 
+/** Before a number that may be more: of a dig whose depth is not known all along. */
+export function leastText(atLeast: boolean): string {
+  return atLeast ? 'at least ' : '';
+}
+
 /** How a side is cut back: `1.5 across to 1 down`. */
 export function acrossText(acrossOverDown: number): string {
   return `${Number(acrossOverDown.toFixed(2))} across to 1 down`;

@@ -1,7 +1,7 @@
 import { atStart } from '../named';
 import type { DigFindingValues } from './digFindingValues';
 import { owners } from './digLandText';
-import { shareText } from './digMeasure';
+import { leastText, shareText } from './digMeasure';
 import type { DigSpeech } from './digSpeech';
 import { soilNames } from './ruleNames';
 import { dateText } from './visitText';
@@ -21,8 +21,8 @@ export const digTitles: Titles = {
   'depth-not-positive': ({ station }, say) => `Bottom not below the ground at ${say.length(station)}`,
   'soil-not-chosen': () => 'Nobody has judged the soil',
   'disturbed-soil-is-not': ({ as }) => `Dug before: taken as ${soilNames[as].split(',')[0]}`,
-  'protective-system-needed': ({ depth, planned }, say) =>
-    `${say.size(depth)} deep: ${planned === 'slope' ? 'cut back or hold the sides' : 'set the shield first'}`,
+  'protective-system-needed': ({ depth, atLeast, planned }, say) =>
+    `${leastText(atLeast)}${say.size(depth)} deep: ${held[planned]}`,
   'competent-person-decides': ({ depth }, say) => `${say.size(depth)} deep: it may still cave in`,
   'depth-may-pass-limit': ({ limit }, say) => `May be deeper than ${say.length(limit)}`,
   'rock-must-be-stable': ({ depth }, say) => `Straight sides for ${say.size(depth)} in rock`,
@@ -39,9 +39,16 @@ export const digTitles: Titles = {
   'dig-reaches-building': ({ feature, area }, say) => `${say.area(area)} under ${say.feature(feature)}`,
   'dig-takes-pavement': ({ feature, area }, say) =>
     `${say.area(area)} of ${say.feature(feature)} to put back`,
-  'dig-crosses-service': ({ feature, length }, say) =>
-    `${say.size(length)} of ${say.feature(feature)} laid bare`,
+  'dig-crosses-service': ({ feature, length, atLeast, unknown }, say) =>
+    unknown === null
+      ? `${leastText(atLeast)}${say.size(length)} of ${say.feature(feature)} laid bare`
+      : `May lay bare ${say.feature(feature)}: a depth is not known`,
   'dig-takes-thing': ({ feature }, say) => `Takes ${say.feature(feature)}`,
+  'dig-takes-trunk': ({ feature }, say) => `The trunk of ${say.feature(feature)} stands in the cut`,
+  'footing-taken': ({ feature, footing }, say) =>
+    `Spares ${say.feature(feature)} only if its footing is ${say.length(footing)} deep`,
+  'footing-not-judged': ({ feature, deepest }, say) =>
+    `Deeper than ${say.size(deepest)} undermines ${say.feature(feature)}`,
   'dig-under-footing': ({ feature, reach }, say) =>
     `Below the footing of ${say.feature(feature)}: stay ${say.size(reach)} off`,
 
@@ -118,3 +125,9 @@ export const digTitles: Titles = {
 function coverText(cover: number, say: DigSpeech): string {
   return cover < 0 ? `${say.size(-cover)} out of the ground` : `${say.size(cover)} of cover`;
 }
+const held = {
+  slope: 'cut back or hold the sides',
+  shield: 'set the shield first',
+  engineer: 'no slope of the table holds',
+} as const;
+

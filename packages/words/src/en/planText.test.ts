@@ -18,7 +18,7 @@ describe('on the plan', () => {
 
   it('a dig is said by its depth, from the least to the most, and the width of its top', () => {
     const depth = { least: 4 * FOOT_M, most: 5.5 * FOOT_M, sigma: 0, from: 'pipe' } as const;
-    const top = { width: 12 * FOOT_M, outline: [], area: 0, points: [] };
+    const top = { width: 12 * FOOT_M, length: 9, outline: [], area: 0, points: [] };
     expect(en.excavationText({ depth, top }, 'full', feet)).toBe('4.0 ft to 5.5 ft deep, top 12.0 ft wide');
     expect(en.excavationText({ depth: { ...depth, least: depth.most }, top }, 'brief', feet)).toBe(
       '5.5 ft deep',
