@@ -1,36 +1,45 @@
 // How far water keeps from a sewer, against the codes that are named beside each check; and drains turned and mirrored.
 
-import { INCH_M } from '@footmark/site';
+import { INCH_M, type Path, type PipeMaterial, type SiteRules, wallShares } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { square, thing } from '../../packages/site/src/testing/yard';
 import { inFeet, spot } from './digSite';
-import { drain, type Levels, topDepth } from './drainSite';
+import { drain, type Facts, four, type Levels, topDepth } from './drainSite';
+
+const of = (material: PipeMaterial): Facts => ({ stretches: [{ ...four, material }] });
+const clay = of('clay');
+
+/** A water pipe of 1 in, this far (ft) from a clay sewer edge to edge, its bottom so many inches over the sewer's top. */
+function beside(
+  apart: number,
+  above: number | null,
+  fields: object = {},
+  levels = topDepth(40),
+  facts: Facts = clay,
+) {
+  const material = facts.stretches?.[0]?.material ?? 'clay';
+  const outside = (4 * (1 + 2 * wallShares[material].value)) / 2 / 12;
+  const y = outside + apart + 0.5 / 12;
+  const depth = above === null ? {} : { depth: (40 - above - 1) * INCH_M };
+  const water = thing('w', 'service', [spot(0, y), spot(50, y)], {
+    carries: 'water',
+    diameter: INCH_M,
+    ...depth,
+    ...fields,
+  });
+  const result = drain(
+    [
+      [0, 0, levels],
+      [50, 0, levels],
+    ],
+    { features: [water], ...facts },
+  );
+  const [one] = result.check.water;
+  if (one === undefined) throw new Error('no water');
+  return { ...result, one };
+}
 
 describe('water beside a sewer', () => {
-  const outside = (4 * (1 + (2 * 0.12) / 3.975)) / 2 / 12;
-
-  /** A water pipe of 1 in, this far (ft) from the sewer edge to edge, its bottom so many inches over the sewer's top. */
-  function beside(apart: number, above: number | null, fields: object = {}, levels = topDepth(40)) {
-    const y = outside + apart + 0.5 / 12;
-    const depth = above === null ? {} : { depth: (40 - above - 1) * INCH_M };
-    const water = thing('w', 'service', [spot(0, y), spot(50, y)], {
-      carries: 'water',
-      diameter: INCH_M,
-      ...depth,
-      ...fields,
-    });
-    const result = drain(
-      [
-        [0, 0, levels],
-        [50, 0, levels],
-      ],
-      { features: [water] },
-    );
-    const [one] = result.check.water;
-    if (one === undefined) throw new Error('no water');
-    return { ...result, one };
-  }
-
   // IPC 603.2: 5 ft apart; exception 1 (from memory): the water's bottom 12 in over the sewer's top
   it.each([
     [4, 14, 'by-exception'],
@@ -102,16 +111,111 @@ describe('water beside a sewer', () => {
           [0, 0, topDepth(40)],
           [50, 0, topDepth(40)],
         ],
-        { features: [water] },
+        { features: [water], ...clay },
       ).check.water[0];
     };
     expect(cross(27)).toMatchObject({ crosses: true, verdict: 'by-exception', sure: false });
     expect(cross(30)).toMatchObject({ crosses: true, verdict: 'misses' });
     // below the sewer: a main may cross there by 8.8.3, a service not by exception 1
-    const under = 40 + 4.3 + 19;
+    const under = 40 + 4 * (1 + 2 * wallShares.clay.value) + 19;
     expect(cross(under)?.verdict).toBe('misses');
     expect(cross(under, { diameter: 6 * INCH_M })?.verdict).toBe('by-exception');
     expect(cross(under - 3, { diameter: 6 * INCH_M })?.verdict).toBe('misses');
+  });
+});
+
+describe('what the sewer is made of', () => {
+  const by = (material: PipeMaterial, set: SiteRules['set'], apart: number, above: number | null) => {
+    const facts: Facts = { ...of(material), rules: { set }, state: 'proposed' };
+    const { one, findings } = beside(apart, above, {}, topDepth(40), facts);
+    return { one, said: findings.filter((f) => f.code.startsWith('water-')) };
+  };
+
+  // IPC 603.2 exception 2: in one trench with a sewer of a material of Table 702.2 (which ones those are: from memory)
+  it.each(['plastic', 'cast-iron'] as const)('%s may lie in one trench with water by the IPC', (material) => {
+    for (const above of [0, null]) {
+      const { one, said } = by(material, 'us-ipc', 1, above);
+      expect(one).toMatchObject({ verdict: 'by-exception', by: 'material', sure: true });
+      expect(said).toMatchObject([{ code: 'water-allowed', severity: 'note', rule: 'waterListed' }]);
+    }
+  });
+
+  it('clay may not, nor may anybody tell of a material that is not known', () => {
+    expect(by('clay', 'us-ipc', 4, 0).said).toMatchObject([
+      {
+        code: 'water-too-near',
+        severity: 'must',
+        rule: 'waterService',
+        values: { shelf: false, sleeve: null },
+      },
+    ]);
+    expect(by('unknown', 'us-ipc', 4, 0)).toMatchObject({
+      one: { verdict: 'cannot-tell', missing: ['pipe-material'] },
+      said: [{ code: 'water-depth-not-known', severity: 'should' }],
+    });
+  });
+
+  // UPC Table 721.1 (from memory): 1 ft; 609.2 and 720.1: of clay only 12 in below the water, which lies on a shelf
+  it('decides by the UPC', () => {
+    expect(by('plastic', 'us-upc', 3, 0).one).toMatchObject({ verdict: 'by-exception', by: 'material' });
+    expect(by('plastic', 'us-upc', 0.5, 0).said).toMatchObject([
+      { code: 'water-too-near', rule: 'waterListed', values: { asked: expect.closeTo(0.3048, 9) } },
+    ]);
+    expect(by('clay', 'us-upc', 1, 11).said).toMatchObject([
+      { code: 'water-too-near', severity: 'must', rule: 'waterShelf', values: { shelf: true } },
+    ]);
+    expect(by('clay', 'us-upc', 1, 14).said).toMatchObject([
+      { code: 'water-allowed', rule: 'waterShelf', values: { by: 'height' } },
+    ]);
+  });
+
+  // Ten States Standards 8.8.2 knows of no such exception
+  it('allows nothing beside a main', () => {
+    const main = { diameter: 6 * INCH_M, depth: 40 * INCH_M };
+    const { one } = beside(8, 0, main, topDepth(40), of('plastic'));
+    expect(one).toMatchObject({ isMain: true, verdict: 'misses' });
+  });
+});
+
+describe('what is said where water may lie so near', () => {
+  // IPC 603.2 exception 1 (from memory), STANDARDS check: 4 ft apart and 14 in above pass
+  it('names the exception', () => {
+    const { findings } = beside(4, 14);
+    expect(findings.filter((f) => f.code.startsWith('water-'))).toMatchObject([
+      {
+        code: 'water-allowed',
+        rule: 'waterAbove',
+        values: { by: 'height', distance: expect.closeTo(4 * 0.3048, 6) },
+      },
+    ]);
+  });
+
+  // 10 NYCRR 75-A.5: 10 ft from the house sewer to any water line
+  it('tells of a planned sewer that other codes want further off', () => {
+    const codes = (apart: number, state: Path['state']) =>
+      beside(apart, 0, {}, topDepth(40), { ...clay, state }).codes.filter((c) => c.startsWith('water-'));
+    expect(codes(9, 'proposed')).toEqual(['water-nearer-than-elsewhere']);
+    expect(codes(10, 'proposed')).toEqual([]);
+    expect(codes(9, 'existing')).toEqual([]);
+  });
+
+  // IPC 603.2 (from memory): a crossing water pipe is sleeved to 5 ft on each side
+  it('offers the sleeve of a crossing', () => {
+    const water = thing('w', 'service', [spot(25, -20), spot(25, 20)], {
+      carries: 'water',
+      diameter: INCH_M,
+      depth: 1,
+    });
+    const places = [
+      [0, 0, topDepth(40)],
+      [50, 0, topDepth(40)],
+    ] as const;
+    expect(drain(places, { features: [water], ...clay }).findings).toContainEqual(
+      expect.objectContaining({
+        code: 'water-too-near',
+        values: expect.objectContaining({ sleeve: expect.closeTo(5 * 0.3048, 9) }),
+      }),
+    );
   });
 });
 

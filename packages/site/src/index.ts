@@ -241,7 +241,7 @@ export { SAME_TURN_RAD, type StandardBend, standardBendOf, standardBends } from 
 
 export { leastFall } from './rules/leastFall';
 export { profileRules, wallShares } from './rules/profileRules';
-export { type Rule, ruleOf, ruleValue, treeRuleOf } from './rules/ruleOf';
+export { type Rule, ruleOf, ruleValue, treeRuleOf, waterOverOf } from './rules/ruleOf';
 export {
   type RuleGroup,
   type RuleName,

@@ -27,9 +27,15 @@ export type DrainFindingValues = {
   'cleanout-after-turns': OnPath & { station: number; turn: number; limit: number };
   'cleanout-along': OnPath & { station: number; spacing: number };
   'turn-needs-sweep': OnPath & { station: number; turn: number; limit: number };
-  'water-too-near': OnPath & WaterValues & { above: number };
-  /** Nearer in plan than is asked; what is not known of depths that would decide. */
+  /** `shelf`: and on a solid shelf; `sleeve` (m): or, where it crosses, sleeved so far to each side. */
+  'water-too-near': OnPath & WaterValues & { above: number; shelf: boolean; sleeve: number | null };
+  /** Nearer in plan than is asked; what is not known of what would decide. */
   'water-depth-not-known': OnPath & WaterValues & { missing: readonly WaterUnknown[] };
+  /** Nearer than is asked of others, and allowed: as it lies so far `above`, or by what the sewer is made of. */
+  'water-allowed': OnPath &
+    WaterValues & { by: 'height' | 'material'; above: number | null; sure: boolean; elsewhere: number };
+  /** As far as is asked here, and nearer than some other codes ask (m). */
+  'water-nearer-than-elsewhere': OnPath & WaterValues & { elsewhere: number };
 };
 
 /** Between two stations; the slope as fall over run, with its standard deviation. */
@@ -46,8 +52,8 @@ type WaterValues = {
   main: boolean;
 };
 
-/** What has to be known to tell how far water lies over a sewer. */
-export type WaterUnknown = 'service-depth' | 'service-diameter' | 'pipe-level' | 'ground';
+/** What has to be known to tell whether water may lie so near to a sewer. */
+export type WaterUnknown = 'service-depth' | 'service-diameter' | 'pipe-level' | 'pipe-material' | 'ground';
 
 export type DrainFinding = {
   [Code in keyof DrainFindingValues]: DigFinding<Code, DrainFindingValues[Code]>;

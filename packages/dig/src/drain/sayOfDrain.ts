@@ -5,7 +5,7 @@ import type { CoverCheck, CoverVerdict } from './coverCheck';
 import type { DrainCheck } from './drainCheck';
 import { type DrainFinding, type DrainFindingValues, ruleBehind, type SayOfDrain } from './drainFinding';
 import { sayOfFall } from './sayOfFall';
-import type { WaterSeparation } from './waterSeparation';
+import { sayOfWater } from './sayOfWater';
 
 /** What is to be said of a path. */
 export function sayOfDrain(site: Site, on: DerivedPath, check: DrainCheck): readonly DrainFinding[] {
@@ -26,7 +26,7 @@ export function sayOfDrain(site: Site, on: DerivedPath, check: DrainCheck): read
     const rule = ruleBehind['turn-needs-sweep'];
     say('turn-needs-sweep', 'note', { station, turn, limit: ruleValue(site, rule) }, { place, rule });
   }
-  for (const water of check.water) sayOfWater(water, pressing, say);
+  for (const water of check.water) sayOfWater(site, water, state, pressing, say);
   return findings;
 }
 
@@ -72,28 +72,4 @@ function sayOfCleanout(
   if (code === 'cleanout-at-head') say(code, severity, { station }, where);
   else if (code === 'cleanout-along') say(code, severity, { station, spacing: limit }, where);
   else say(code, severity, { station, turn: turn ?? 0, limit }, where);
-}
-
-function sayOfWater(
-  {
-    service,
-    distance,
-    asked,
-    above,
-    aboveAsked,
-    crosses,
-    isMain,
-    verdict,
-    missing,
-    from,
-    rule,
-  }: WaterSeparation,
-  pressing: DigSeverity,
-  say: SayOfDrain,
-): void {
-  const values = { service, distance, asked, aboveAsked, crosses, main: isMain };
-  if (verdict === 'misses' && above !== null)
-    say('water-too-near', pressing, { ...values, above }, { place: from, rule });
-  if (verdict === 'cannot-tell')
-    say('water-depth-not-known', 'should', { ...values, missing }, { place: from, rule });
 }

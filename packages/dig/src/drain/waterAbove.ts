@@ -4,6 +4,7 @@ import {
   type DerivedPath,
   type FeatureOf,
   type PathProfile,
+  type PipeMaterial,
   profileAt,
 } from '@footmark/site';
 import type { WaterUnknown } from './drainFinding';
@@ -17,6 +18,8 @@ export type WaterAbove = {
   /** Of the former. */
   readonly sigma: number;
   readonly missing: readonly WaterUnknown[];
+  /** What the sewer is made of there. */
+  readonly materials: readonly PipeMaterial[];
 };
 
 /** The pipe is looked at this often (m). */
@@ -35,6 +38,7 @@ export function waterAbove(
 ): WaterAbove {
   const { depth, diameter = 0 } = feature.fields;
   const missing = new Set<WaterUnknown>();
+  const materials = new Set<PipeMaterial>();
   if (depth === undefined) missing.add('service-depth');
   let [top, bottom, sigma] = [Infinity, Infinity, 0];
   for (const station of [...stationsOf(on, profile), nearest]) {
@@ -46,6 +50,7 @@ export function waterAbove(
     // under a building there is no ground to tell by, and the rule is about the sewer outside
     const isIndoors = profile.ground.indoors.some((i) => station >= i.from && station <= i.to);
     if (isIndoors) continue;
+    materials.add(materialAt(on, station));
     if (pipe === null) missing.add('pipe-level');
     // a depth of the pipe tells of both
     else if (ground === null) missing.add('ground');
@@ -55,7 +60,17 @@ export function waterAbove(
   }
   if (missing.size === 0 && top === Infinity) missing.add('ground');
   const isKnown = missing.size === 0;
-  return { top: isKnown ? top : null, bottom: isKnown ? bottom : null, sigma, missing: [...missing] };
+  return {
+    top: isKnown ? top : null,
+    bottom: isKnown ? bottom : null,
+    sigma,
+    missing: [...missing],
+    materials: [...materials],
+  };
+}
+
+function materialAt({ path }: DerivedPath, station: number): PipeMaterial {
+  return path.stretches.findLast((s) => s.from <= station)?.material ?? 'unknown';
 }
 
 /** Every few steps, and wherever the ground or the pipe changes its grade. */

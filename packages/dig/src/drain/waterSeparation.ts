@@ -5,19 +5,21 @@ import {
   type DerivedPath,
   type FeatureOf,
   type PathProfile,
+  type PipeMaterial,
   type RuleName,
   ruleValue,
   type Site,
   WITHIN_95,
+  waterOverOf,
 } from '@footmark/site';
 import { edgeDistance } from '../clearances/edgeDistance';
 import type { Subject } from '../clearances/subject';
 import type { WaterUnknown } from './drainFinding';
-import { waterAbove } from './waterAbove';
+import { type WaterAbove, waterAbove } from './waterAbove';
 
 /**
- * Of a water pipe and a sewer. `by-exception`: nearer in plan than is asked, and as far in height as then is asked; `cannot-tell`: nearer,
- * and what would decide is `missing`.
+ * Of a water pipe and a sewer. `by-exception`: nearer in plan than is asked, and allowed by height or by the sewer's material;
+ * `cannot-tell`: nearer, and what would decide is `missing`.
  */
 export type WaterVerdict = 'meets' | 'by-exception' | 'misses' | 'cannot-tell';
 
@@ -39,15 +41,36 @@ export type WaterSeparation = {
   readonly aboveRule: RuleName;
   readonly aboveAsked: number;
   readonly verdict: WaterVerdict;
+  /** What allows it; null where it is not nearer than asked, or not allowed. */
+  readonly by: 'height' | 'material' | null;
   /** The 95 % range of the height leaves the verdict as it is. */
   readonly sure: boolean;
   readonly missing: readonly WaterUnknown[];
 };
 
+/**
+ * Materials that may lie in the ground under a building (IPC Table 702.2, from memory: ABS, PVC and other plastics, cast iron, copper;
+ * clay and concrete are sewer pipe only); of null nobody can tell.
+ */
+const LISTED: Record<PipeMaterial, boolean | null> = {
+  plastic: true,
+  'cast-iron': true,
+  clay: false,
+  concrete: false,
+  'bituminised-fibre': false,
+  other: null,
+  unknown: null,
+};
+
 /** Lengths are equal within this (m). */
 const SAME_M = 1e-6;
 
-const isWater = (f: DerivedFeature): f is DerivedFeature & { readonly feature: FeatureOf<'service'> } =>
+type Water = DerivedFeature & { readonly feature: FeatureOf<'service'> };
+
+/** What the plan tells. */
+type Plan = Omit<WaterSeparation, 'above' | 'sigma' | 'verdict' | 'by' | 'sure' | 'missing'>;
+
+const isWater = (f: DerivedFeature): f is Water =>
   f.feature.kind === 'service' && f.feature.fields.carries === 'water';
 
 /** Between a path and every water pipe that is near enough to be listed, the nearest first. */
@@ -68,7 +91,7 @@ export function waterSeparations(
 
 function waterSeparation(
   site: Site,
-  water: DerivedFeature & { readonly feature: FeatureOf<'service'> },
+  water: Water,
   on: DerivedPath,
   subject: Subject,
   profile: PathProfile,
@@ -77,13 +100,13 @@ function waterSeparation(
   const mainSize = ruleValue(site, 'waterMainDiameter');
   const isMain = (diameter ?? 0) >= mainSize - SAME_M;
   const rule = isMain ? 'waterMain' : 'waterService';
-  const aboveRule = isMain ? 'waterMainCrossing' : 'waterAbove';
+  const aboveRule = isMain ? 'waterMainCrossing' : waterOverOf(site);
   const [asked, aboveAsked] = [ruleValue(site, rule), ruleValue(site, aboveRule)];
   const reach = Math.max(asked, ruleValue(site, 'nearby'));
   const edge = edgeDistance(subject, water, 'line', (diameter ?? 0) / 2, reach);
   if (edge === null) return null;
   const { distance, from, at, station, meets: crosses } = edge;
-  const plan = {
+  const plan: Plan = {
     service: water.feature.id,
     isMain,
     crosses,
@@ -95,32 +118,72 @@ function waterSeparation(
     asked,
     aboveRule,
     aboveAsked,
-  } as const;
+  };
   // of a size that nobody gave, the outside may be this much nearer than the middle
   const unsaid = diameter === undefined ? mainSize : 0;
   if (distance - unsaid / 2 >= asked - SAME_M)
-    return { ...plan, above: null, sigma: 0, verdict: 'meets', sure: true, missing: [] };
+    return { ...plan, above: null, sigma: 0, verdict: 'meets', by: null, sure: true, missing: [] };
 
   const height = waterAbove(profile, on, water, asked, plan.station);
+  return byMaterial(site, plan, height, byHeight(plan, height, diameter ?? 0, unsaid));
+}
+
+/** What the heights make of it, whatever the sewer is made of. */
+function byHeight(plan: Plan, height: WaterAbove, diameter: number, unsaid: number): WaterSeparation {
+  const { distance, asked, aboveAsked, isMain, crosses } = plan;
   const { sigma, missing } = height;
   if (height.top === null) {
-    const unsized = distance >= asked - SAME_M ? (['service-diameter'] as const) : [];
-    return {
-      ...plan,
-      above: null,
-      sigma,
+    const unsized = unsaid > 0 && distance >= asked - SAME_M ? (['service-diameter'] as const) : [];
+    const open = {
       verdict: 'cannot-tell',
+      by: null,
       sure: false,
       missing: [...missing, ...unsized],
-    };
+    } as const;
+    return { ...plan, above: null, sigma, ...open };
   }
-  const above = height.top - (diameter ?? 0);
+  const above = height.top - diameter;
   const below = isMain && crosses ? (height.bottom ?? -Infinity) : -Infinity;
   const judge = (gap: number) => Math.max(gap, below) >= aboveAsked - SAME_M;
   const [least, most] = [judge(above - unsaid), judge(above)];
   const judged = { ...plan, above, sigma };
   if (least !== most || (distance >= asked - SAME_M && !least))
-    return { ...judged, verdict: 'cannot-tell', sure: false, missing: ['service-diameter'] };
+    return { ...judged, verdict: 'cannot-tell', by: null, sure: false, missing: ['service-diameter'] };
   const sure = Math.abs(Math.max(above, below) - aboveAsked) >= WITHIN_95 * sigma;
-  return { ...judged, verdict: least ? 'by-exception' : 'misses', sure, missing: [] };
+  const told = least
+    ? ({ verdict: 'by-exception', by: 'height' } as const)
+    : ({ verdict: 'misses', by: null } as const);
+  return { ...judged, ...told, sure, missing: [] };
+}
+
+/**
+ * A sewer of a listed material need not keep so far from a water service, mains apart: not at all from one that crosses it. What heights
+ * surely allow stays allowed by them.
+ */
+function byMaterial(site: Site, plan: Plan, height: WaterAbove, told: WaterSeparation): WaterSeparation {
+  if (plan.isMain || (told.verdict === 'by-exception' && told.sure)) return told;
+  const listed = height.materials.map((m) => LISTED[m]);
+  if (listed.length === 0 || listed.includes(false)) return told;
+  const asked = ruleValue(site, 'waterListed');
+  const isFar = plan.crosses || plan.distance >= asked - SAME_M;
+  const isKnown = !listed.includes(null);
+  if (isFar && isKnown)
+    return {
+      ...told,
+      rule: 'waterListed',
+      asked,
+      verdict: 'by-exception',
+      by: 'material',
+      sure: true,
+      missing: [],
+    };
+  if (isFar && told.verdict !== 'by-exception')
+    return {
+      ...told,
+      verdict: 'cannot-tell',
+      by: null,
+      sure: false,
+      missing: [...told.missing, 'pipe-material'],
+    };
+  return isKnown ? { ...told, rule: 'waterListed', asked } : told;
 }

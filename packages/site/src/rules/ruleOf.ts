@@ -30,3 +30,8 @@ export function ruleValue(site: { readonly rules: SiteRules }, name: RuleName): 
 export function treeRuleOf(site: { readonly rules: SiteRules }): TreeRuleId {
   return site.rules.trees ?? ruleSets[site.rules.set].treeRule;
 }
+
+/** Which rule decides by height where water is nearer to a sewer than is asked. */
+export function waterOverOf(site: { readonly rules: SiteRules }): RuleSet['waterOver'] {
+  return ruleSets[site.rules.set].waterOver;
+}

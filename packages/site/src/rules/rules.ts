@@ -1,6 +1,6 @@
 import { drainRules, drainRulesUpc } from './drainRules';
 import { routeRules } from './routeRules';
-import { separationRules } from './separationRules';
+import { separationRules, separationRulesUpc } from './separationRules';
 import type { SettingRow } from './settings';
 import { type TreeRuleId, treeRules } from './treeRules';
 import { trenchRules } from './trenchRules';
@@ -31,6 +31,8 @@ export type RuleSet = {
   /** Rows that differ from the first set's. */
   readonly rows: Partial<Record<RuleName, SettingRow>>;
   readonly treeRule: TreeRuleId;
+  /** What decides by height where water is nearer to a sewer than is asked. */
+  readonly waterOver: 'waterAbove' | 'waterShelf';
 };
 
 /**
@@ -38,10 +40,14 @@ export type RuleSet = {
  * are adopted and amended locally: every value can be changed on a site.
  */
 export const ruleSets = {
-  'us-ipc': { rows: {}, treeRule: 'critical-root-radius' },
-  'us-upc': { rows: drainRulesUpc, treeRule: 'critical-root-radius' },
-  britain: { rows: {}, treeRule: 'bs-5837' },
-  australia: { rows: {}, treeRule: 'as-4970' },
+  'us-ipc': { rows: {}, treeRule: 'critical-root-radius', waterOver: 'waterAbove' },
+  'us-upc': {
+    rows: { ...drainRulesUpc, ...separationRulesUpc },
+    treeRule: 'critical-root-radius',
+    waterOver: 'waterShelf',
+  },
+  britain: { rows: {}, treeRule: 'bs-5837', waterOver: 'waterAbove' },
+  australia: { rows: {}, treeRule: 'as-4970', waterOver: 'waterAbove' },
 } as const satisfies Record<string, RuleSet>;
 export type RuleSetId = keyof typeof ruleSets;
 

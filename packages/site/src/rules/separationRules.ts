@@ -20,6 +20,12 @@ export const separationRules = {
     unit: 'm',
     ...ipc('603.2 exception 1, bottom of water over top of sewer', 'memory'),
   },
+  /** Beside a sewer of a material that may lie in the ground under a building; 0: both may lie in one trench. */
+  waterListed: {
+    value: 0,
+    unit: 'm',
+    ...ipc('603.2 exception 2, in one trench with a sewer of material listed in Table 702.2', 'read'),
+  },
   waterSleeve: {
     value: 5 * FOOT_M,
     unit: 'm',
@@ -102,3 +108,13 @@ export const separationRules = {
     basis: 'read',
   },
 } as const satisfies Record<string, SettingRow>;
+
+/** Where the uniform code of the western states says otherwise: what it asks goes by what the sewer is made of. */
+export const separationRulesUpc = {
+  waterService: { value: 5 * FOOT_M, unit: 'm', ...practice },
+  waterListed: {
+    value: 1 * FOOT_M,
+    unit: 'm',
+    ...upc('Table 721.1, on-site domestic water service and building sewer', 'memory'),
+  },
+} as const satisfies Partial<Record<keyof typeof separationRules, SettingRow>>;

@@ -1,10 +1,10 @@
-import type { DrainFindingValues, WaterUnknown } from '@footmark/dig';
+import type { DrainFindingValues } from '@footmark/dig';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
 import { fallSentences } from './digFallText';
 import type { DigSpeech } from './digSpeech';
-import { andList } from './listText';
+import { waterSentences } from './digWaterText';
 
 type Sentences = {
   readonly [Code in keyof DrainFindingValues]: (values: DrainFindingValues[Code], speech: DigSpeech) => Said;
@@ -14,13 +14,6 @@ const coverMissing = {
   'no-pipe-level': 'no level of the pipe is known',
   'no-ground': 'no level of the ground is known',
 } as const;
-
-const waterMissing: Record<WaterUnknown, string> = {
-  'service-depth': 'how deep the water pipe lies',
-  'service-diameter': 'how thick the water pipe is',
-  'pipe-level': 'how deep the sewer lies',
-  ground: 'the level of the ground',
-};
 
 const localCode = 'Ask the code officer what holds here.';
 
@@ -67,18 +60,7 @@ export const drainSentences: Sentences = {
     text: `${atStart(speech.path(v.path))} turns by ${angleText(v.turn)} at ${speech.length(v.station)}, more than the ${angleText(v.limit)} of a single bend.`,
     cure: 'Use a long sweep, or two gentler bends with pipe between them.',
   }),
-  'water-too-near': (v, speech) => ({
-    text: `${apart(v, speech)}; the bottom of the water pipe lies ${speech.size(Math.abs(v.above))} ${
-      v.above < 0 ? 'below' : 'above'
-    } the top of the sewer, and ${speech.length(v.aboveAsked)} above it is asked.`,
-    cure: v.crosses
-      ? 'Move one up or down, or ask the code officer about a sleeve on the water pipe.'
-      : `Move one of them away or up. ${localCode}`,
-  }),
-  'water-depth-not-known': (v, speech) => ({
-    text: `${apart(v, speech)}. Nearer than that it is to lie ${speech.length(v.aboveAsked)} or more above the sewer, and whether it does cannot be told.`,
-    cure: `Find out ${andList(v.missing.map((m) => waterMissing[m]))}.`,
-  }),
+  ...waterSentences,
 };
 
 function covered({ path, cover, station }: DrainFindingValues['cover-too-thin'], speech: DigSpeech): string {
@@ -89,20 +71,4 @@ function covered({ path, cover, station }: DrainFindingValues['cover-too-thin'],
 
 function unsure({ sure }: { sure: boolean }): string {
   return sure ? '' : ', though the levels leave it open';
-}
-
-function apart(
-  {
-    path,
-    service,
-    distance,
-    asked,
-    crosses,
-    main,
-  }: DrainFindingValues['water-depth-not-known'] | DrainFindingValues['water-too-near'],
-  speech: DigSpeech,
-): string {
-  const water = `${atStart(speech.feature(service))}${main ? ', a main by its size,' : ''}`;
-  if (crosses) return `${water} crosses ${speech.path(path)}, where ${speech.length(asked)} apart is asked`;
-  return `${water} lies ${speech.size(distance)} from ${speech.path(path)}, where ${speech.length(asked)} is asked`;
 }

@@ -94,7 +94,9 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
   'cleanout-after-turns': { ...drain, turn: Math.PI, limit: 0.75 * Math.PI },
   'cleanout-along': { ...drain, spacing: 30.48 },
   'turn-needs-sweep': { ...drain, turn: Math.PI / 2, limit: Math.PI / 3 },
-  'water-too-near': { ...water, above: -0.1 },
+  'water-too-near': { ...water, above: -0.1, shelf: false, sleeve: null },
+  'water-allowed': { ...water, by: 'height', above: 0.35, sure: false, elsewhere: 3.048 },
+  'water-nearer-than-elsewhere': { ...water, elsewhere: 3.048 },
   'water-depth-not-known': { ...water, missing: ['service-depth', 'pipe-level'] },
 };
 
@@ -184,7 +186,7 @@ describe('a finding says what, how much and what to do', () => {
   it('says how water lies to a sewer', () => {
     expect(said('water-too-near').text).toContain('below the top of the sewer');
     expect(said('water-too-near', { above: 0.1 }).text).toContain('above the top of the sewer');
-    expect(said('water-too-near', { crosses: true }).cure).toContain('sleeve');
+    expect(said('water-too-near', { crosses: true, sleeve: 1.524 }).cure).toContain('sleeve');
     expect(said('water-depth-not-known').cure).toBe(
       'Find out how deep the water pipe lies and how deep the sewer lies.',
     );

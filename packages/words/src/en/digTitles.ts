@@ -119,7 +119,11 @@ export const digTitles: Titles = {
   'water-too-near': ({ service, crosses, distance }, say) =>
     `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, not above it`,
   'water-depth-not-known': ({ service, crosses, distance }, say) =>
-    `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, heights not known`,
+    `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, not known whether it may`,
+  'water-allowed': ({ service, crosses, distance, by }, say) =>
+    `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, allowed by ${by === 'height' ? 'its height' : 'what the sewer is of'}`,
+  'water-nearer-than-elsewhere': ({ service, distance }, say) =>
+    `${say.size(distance)} from ${say.feature(service)}, enough here`,
 };
 
 function coverText(cover: number, say: DigSpeech): string {

@@ -59,6 +59,7 @@ export const ruleNames: Record<RuleName, string> = {
   boreNearLarge: 'Near: from larger trunks',
   waterService: 'Sewer and water service side by side',
   waterAbove: 'Or the water pipe above the sewer by',
+  waterListed: 'Sewer of a material allowed under buildings and water service',
   waterSleeve: 'A crossing water pipe is sleeved to each side for',
   waterMain: 'Sewer and water main side by side',
   waterMainCrossing: 'Sewer and water main where they cross',
