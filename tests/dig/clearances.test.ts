@@ -363,6 +363,19 @@ describe('what a clearance means by the rules', () => {
     expect(of([water(6)])).toMatchObject([{ rule: 'waterService', verdict: 'meets' }]);
   });
 
+  // S5: Ten States Standards, Water Works 8.8.2 (section from memory): mains 10 ft edge to edge
+  it('a water main is asked to be 10 ft off, by depth too', () => {
+    const main = (ft: number) => {
+      const y = ft + 3 / 12;
+      const fields = { carries: 'water', diameter: feet(6 / 12) };
+      return of([thing('main', 'service', [spot(0, y), spot(90, y)], fields)]);
+    };
+    expect(main(8.5)).toMatchObject([
+      { rule: 'waterMain', required: expect.closeTo(feet(10), 9), verdict: 'by-depth' },
+    ]);
+    expect(main(10.5)).toMatchObject([{ rule: 'waterMain', verdict: 'meets' }]);
+  });
+
   it('what misses comes first, by how much; then what depths decide; then by distance', () => {
     const found = of([
       thing('far', 'tree', [spot(50, 20)], { trunkDiameter: 0.3 }),

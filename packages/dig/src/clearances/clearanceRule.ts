@@ -1,3 +1,4 @@
+import { COINCIDENT_M } from '@footmark/geometry';
 import { type DerivedFeature, type FeatureKind, type RuleName, ruleValue, type Site } from '@footmark/site';
 import type { SubjectIs } from './subject';
 
@@ -28,11 +29,16 @@ const OF_OUTLINES: Partial<Record<FeatureKind, RuleName>> = {
 /** What a hole at a mark keeps clear of. */
 const OF_MARKS: Partial<Record<FeatureKind, RuleName>> = { service: 'toleranceZone', main: 'toleranceZone' };
 
-/** The rule that a clearance is held against; null where none asks. */
-export function clearanceRule(of: SubjectIs, { feature }: DerivedFeature): RuleName | null {
+/** The rule that a clearance is held against; null where none asks. A water pipe of `mainDiameter` (m) or more is a main. */
+export function clearanceRule(
+  of: SubjectIs,
+  { feature }: DerivedFeature,
+  mainDiameter: number,
+): RuleName | null {
   switch (of.is) {
     case 'path':
-      if (feature.kind === 'service' && feature.fields.carries === 'water') return 'waterService';
+      if (feature.kind === 'service' && feature.fields.carries === 'water')
+        return (feature.fields.diameter ?? 0) >= mainDiameter - COINCIDENT_M ? 'waterMain' : 'waterService';
       return OF_PATHS[feature.kind] ?? null;
     case 'mark':
       return OF_MARKS[feature.kind] ?? null;
@@ -44,6 +50,8 @@ export function clearanceRule(of: SubjectIs, { feature }: DerivedFeature): RuleN
 /** What the rules of clearances ask on a site (m), looked up once. */
 export type Required = {
   readonly byRule: ReadonlyMap<RuleName, number>;
+  /** A water pipe of this diameter is a main. */
+  readonly mainDiameter: number;
   /** Of things that no rule asks about, or only nearer: within this they are worth listing. */
   readonly nearby: number;
   /** Nothing further off is listed. */
@@ -53,6 +61,7 @@ export type Required = {
 export function requiredOn(site: Site): Required {
   const names = new Set([
     'waterService' as const,
+    'waterMain' as const,
     ...Object.values(OF_PATHS),
     ...Object.values(OF_OUTLINES),
     ...Object.values(OF_MARKS),
@@ -60,7 +69,8 @@ export function requiredOn(site: Site): Required {
   const byRule = new Map<RuleName, number>([...names].map((name) => [name, ruleValue(site, name)]));
   byRule.set('toleranceZone', toleranceZone(site));
   const nearby = ruleValue(site, 'nearby');
-  return { byRule, nearby, widest: Math.max(nearby, ...byRule.values()) };
+  const mainDiameter = ruleValue(site, 'waterMainDiameter');
+  return { byRule, mainDiameter, nearby, widest: Math.max(nearby, ...byRule.values()) };
 }
 
 /** Half width (m) of the tolerance zone beyond the outside of a service: the site's, but never less than the least that is known. */

@@ -6,7 +6,7 @@ import { faceOf, halfWidthOf, isToCentre } from './face';
 import type { Subject, SubjectIs } from './subject';
 
 /**
- * `meets` and `misses` the rule; `by-depth`: nearer to a water service in plan than is asked, so that depths decide; `crosses`: a pipe
+ * `meets` and `misses` the rule; `by-depth`: nearer to a water pipe in plan than is asked, so that depths and the sewer's material decide; `crosses`: a pipe
  * goes over the line, which is a matter of whose land it is or of the gap in height; `serves`: a pipe begins or ends at the building.
  */
 export type ClearanceVerdict = 'meets' | 'misses' | 'by-depth' | 'crosses' | 'serves';
@@ -44,7 +44,7 @@ export function clearanceTo(
   const face = faceOf(feature);
   if (face === null) return null;
   const halfWidth = halfWidthOf(feature);
-  const rule = clearanceRule(subject.of, feature);
+  const rule = clearanceRule(subject.of, feature, required.mainDiameter);
   const asked = rule === null ? null : (required.byRule.get(rule) ?? null);
   const within = reach ?? Math.max(required.nearby, asked ?? 0);
   const edge = edgeDistance(subject, feature, face, halfWidth, within);
@@ -77,6 +77,7 @@ function verdictOn(
   if (subject.of.is !== 'path') return 'misses';
   switch (rule) {
     case 'waterService':
+    case 'waterMain':
       return 'by-depth';
     case 'propertyLine':
     case 'otherService':

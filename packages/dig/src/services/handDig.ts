@@ -63,7 +63,7 @@ export function digsInZones(
   outlines: readonly DigOutline[],
 ): readonly DigInZone[] {
   const zone = toleranceZone(site);
-  const required = { byRule: new Map(), nearby: zone, widest: zone };
+  const required = { byRule: new Map(), mainDiameter: Infinity, nearby: zone, widest: zone };
   const found = new Map<string, DigInZone>();
   for (const outline of outlines) {
     const subject = outlineSubject(outline);

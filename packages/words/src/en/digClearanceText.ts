@@ -7,7 +7,7 @@ import { sureText } from '../sureText';
 const verdictNames: Record<Exclude<ClearanceVerdict, 'crosses'>, string> = {
   meets: 'far enough',
   misses: 'nearer than asked',
-  'by-depth': 'depths decide',
+  'by-depth': 'its depth and what the sewer is made of decide',
   serves: 'serves it',
 };
 
