@@ -83,8 +83,22 @@ function turns(
   const rate = direction.ahead.x * after.right.x + direction.ahead.y * after.right.y;
   if (Math.abs(rate) < 1e-6) return; // parallel: no length changes the track
   const beside = acrossOf(after, at) + acrossOf(after, across);
-  for (const track of tables.tracks(after)) {
-    const t = (track - beside) / rate;
-    if (t >= least && t <= free) turnAfter(t);
+  const tracks = tables.tracks(after);
+  const [low, high] = rate > 0 ? [least, free] : [free, least];
+  for (let i = firstFrom(tracks, beside + low * rate); i < tracks.length; i++) {
+    const track = tracks[i] ?? Infinity;
+    if (track > beside + high * rate) break;
+    turnAfter((track - beside) / rate);
   }
+}
+
+/** The index of the first of ordered numbers that is not less than one. */
+function firstFrom(ordered: readonly number[], least: number): number {
+  let [from, to] = [0, ordered.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if ((ordered[middle] ?? Infinity) < least) from = middle + 1;
+    else to = middle;
+  }
+  return from;
 }

@@ -1,5 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import type { Shape } from '../request';
+import { type Run, runsOf } from './outlineRuns';
 import { merged, type Span } from './spans';
 
 /** A half line: from a point in the direction of a unit vector. */
@@ -29,13 +30,28 @@ function inDisc({ from, ahead }: Ray, centre: Point, radius: number): readonly S
 function inBand(ray: Ray, points: readonly Point[], closed: boolean, reach: number): Span[] {
   const found: Span[] = [];
   if (!(reach > 0)) return found;
-  for (const [i, a] of points.entries()) {
-    const b = points[i + 1] ?? (closed ? points[0] : undefined);
-    const disc = inDisc(ray, a, reach);
-    found.push(...disc);
-    if (b !== undefined) found.push(...inSlab(ray, a, b, reach));
+  for (const run of runsOf(points)) {
+    if (isAside(ray, run, reach)) continue;
+    for (let i = run.first; i < run.end; i++) {
+      const a = points[i];
+      if (a === undefined) break;
+      const b = points[i + 1] ?? (closed ? points[0] : undefined);
+      const [sa, sb] = [side(ray, a), b === undefined ? Infinity : side(ray, b)];
+      if (Math.abs(sa) < reach) found.push(...inDisc(ray, a, reach));
+      if (b !== undefined && Math.min(sa, sb) < reach && Math.max(sa, sb) > -reach)
+        found.push(...inSlab(ray, a, b, reach));
+    }
   }
   return found;
+}
+
+/** Whether a run lies to one side of a ray's whole line, and by as much as `reach`. */
+function isAside({ from, ahead }: Ray, { low, high }: Run, reach: number): boolean {
+  const [x0, x1] = ahead.y > 0 ? [low.x, high.x] : [high.x, low.x];
+  const [y0, y1] = ahead.x > 0 ? [high.y, low.y] : [low.y, high.y];
+  const least = (x0 - from.x) * ahead.y - (y0 - from.y) * ahead.x;
+  const most = (x1 - from.x) * ahead.y - (y1 - from.y) * ahead.x;
+  return least > reach || most < -reach;
 }
 
 /** The rectangle beside a segment, without the half discs at its ends. */
@@ -59,20 +75,21 @@ function between(at: number, rate: number, low: number, high: number): Span | nu
   return a < b ? [a, b] : [b, a];
 }
 
-function inRing({ from, ahead }: Ray, points: readonly Point[]): Span[] {
+function inRing(ray: Ray, points: readonly Point[]): Span[] {
+  const { from, ahead } = ray;
   const cuts: number[] = [];
-  let last = points.at(-1);
-  for (const p of points) {
-    if (last !== undefined) {
-      // to which side of the ray's line either end lies; one on it counts as to the right, so that a corner is cut once
-      const [sa, sb] = [side(from, ahead, last), side(from, ahead, p)];
-      if (sa > 0 !== sb > 0) {
-        const t = sa / (sa - sb);
-        const [x, y] = [last.x + t * (p.x - last.x), last.y + t * (p.y - last.y)];
-        cuts.push((x - from.x) * ahead.x + (y - from.y) * ahead.y);
-      }
+  for (const run of runsOf(points)) {
+    if (isAside(ray, run, 0)) continue;
+    for (let i = run.first; i < run.end; i++) {
+      const [a, b] = [points[i], points[i + 1] ?? points[0]];
+      if (a === undefined || b === undefined) break;
+      // to which side of the ray's line either end lies; one on it counts as to the left, so that a corner is cut once
+      const [sa, sb] = [side(ray, a), side(ray, b)];
+      if (sa > 0 === sb > 0) continue;
+      const t = sa / (sa - sb);
+      const [x, y] = [a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)];
+      cuts.push((x - from.x) * ahead.x + (y - from.y) * ahead.y);
     }
-    last = p;
   }
   cuts.sort((a, b) => a - b);
   const found: Span[] = [];
@@ -80,6 +97,7 @@ function inRing({ from, ahead }: Ray, points: readonly Point[]): Span[] {
   return found;
 }
 
-function side(from: Point, ahead: Point, p: Point): number {
+/** How far (m) to the right of a ray's line a point lies. */
+function side({ from, ahead }: Ray, p: Point): number {
   return (p.x - from.x) * ahead.y - (p.y - from.y) * ahead.x;
 }

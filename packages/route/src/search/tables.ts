@@ -6,7 +6,7 @@ import { tracksBeside } from './tracks';
 /** What is the same for all legs in a direction, computed once. */
 export type Tables = {
   readonly turned: (direction: Direction, turn: number) => Direction;
-  /** Where legs in a direction may run: see `tracksBeside`. */
+  /** Where legs in a direction may run, from left to right: see `tracksBeside`. */
   readonly tracks: (direction: Direction) => readonly number[];
 };
 
@@ -40,7 +40,9 @@ export function tablesOf(
         ...beside.flatMap(({ shape, reach }) => tracksBeside(shape, reach, direction)),
         ...ends.flatMap((end) => (mayArrive(end, direction.heading) ? tracksToEnd(end, direction) : [])),
       ];
-      const once = [...new Set(found.map((at) => Math.round(at / ROUNDING_M) * ROUNDING_M))];
+      const once = [...new Set(found.map((at) => Math.round(at / ROUNDING_M) * ROUNDING_M))].sort(
+        (a, b) => a - b,
+      );
       offsets.set(direction.key, once);
       return once;
     },
