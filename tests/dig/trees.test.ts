@@ -345,6 +345,36 @@ describe('a trench beside a tree', () => {
     });
   });
 
+  // AS 4970-2009, 3.3.5: a trunk of 12 in (0.3048 m) has a structural root zone of 2.01 m; three diameters are 0.91 m
+  it.each(['us-ipc', 'us-upc', 'britain'] as const)(
+    'that cuts roots that hold a tree up is a must under %s, whose tree rule knows no such roots',
+    (set) => {
+      const oak = tree({ trunkDiameter: 12 * INCH_M, protected: true });
+      const cut = (y: number) =>
+        encroached({ features: [oak], paths: [pipeAt(y)], digs: [dig()], rules: { set } });
+      const [found] = said(cut(2).findings, 'dig-in-structural-roots');
+      expect(found).toMatchObject({
+        severity: 'must',
+        rule: 'srzFactor',
+        values: { protected: true, is: 'structural-root-zone', fromTrunk: true },
+      });
+      expect(found?.values.radius).toBeCloseTo((0.3048 * 50) ** 0.42 * 0.64, 9);
+      expect(cut(2).totals[0]?.holding).toBe(true);
+      // its edge 2.1 m off
+      expect(said(cut(2.4).findings, 'dig-in-structural-roots')).toEqual([]);
+    },
+  );
+
+  // three diameters of a thick trunk reach further: 3.75 m against 3.635 m
+  it('is held against the wider of the two where the rule knows neither', () => {
+    const thick = { features: [tree({ trunkDiameter: 1.25 })], digs: [dig()] };
+    const at = (rules: Partial<SiteRules>) =>
+      said(encroached({ ...thick, paths: [pipeAt(4)], rules }).findings, 'dig-in-structural-roots')[0];
+    expect(at({ set: 'us-ipc' })).toMatchObject({ rule: 'stabilityDiameters', values: { is: 'stability' } });
+    expect(at({ set: 'us-ipc' })?.values.radius).toBeCloseTo(3.75, 9);
+    expect(at({ set: 'australia' })).toBeUndefined();
+  });
+
   it('is major when two digs together take more than 10 %, though neither does', () => {
     const paths = [pipeAt(2.5), { ...pipeAt(-2.5), id: 'q' }];
     const digs = [dig(), dig({ id: 'other', path: 'q' })];

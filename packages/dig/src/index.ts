@@ -59,6 +59,7 @@ export { type AnyDigFinding, type InTheWay, standsInTheWay } from './standsInThe
 export { type BoreUnder, boreDistanceRule, boreUnder } from './trees/boreUnder';
 export type { DigByTree, TreeTaken, ZoneTaken } from './trees/digInZones';
 export { type Encroachment, encroachmentOf } from './trees/encroachment';
+export type { HoldingRoots } from './trees/holdingRoots';
 export type { PipeByTree, PipeInZone } from './trees/pipeInZones';
 export type { TreeAssumption } from './trees/treeAssumption';
 export { type TreeEncroachments, treeEncroachments } from './trees/treeEncroachments';

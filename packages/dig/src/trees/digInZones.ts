@@ -27,6 +27,8 @@ export type DigByTree = {
   readonly atLeast: boolean;
   /** By every rule, the chosen first. */
   readonly zones: readonly ZoneTaken[];
+  /** Roots that hold the tree up are cut, by what digs are held against whatever rule is chosen. */
+  readonly holding: boolean;
 };
 
 /** What all digs together take of a tree's zones. */
@@ -53,17 +55,22 @@ export function takenTogether(taken: readonly TakenGround[]): TakenGround {
   };
 }
 
+/** Whether digs cut roots that hold a tree up. */
+export function cutsHolding({ at, held }: TreeZones, { dug }: TakenGround): boolean {
+  return circleRegionArea(at, held.radius, dug) > TAKEN_M2;
+}
+
 /** What is taken of each of a tree's zones, exact: circles against polygons. Null where nothing is taken of any. */
 export function zonesTaken(
   site: { readonly rules: SiteRules },
-  { at, zones }: TreeZones,
+  { at, zones, held }: TreeZones,
   { dug, spoil }: TakenGround,
 ): readonly ZoneTaken[] | null {
   const within = (radius: number, region: Region) => {
     const area = circleRegionArea(at, radius, region);
     return area > TAKEN_M2 ? area : 0;
   };
-  const widest = Math.max(...zones.map((z) => z.radius));
+  const widest = Math.max(held.radius, ...zones.map((z) => z.radius));
   if (within(widest, dug) + within(widest, spoil) === 0) return null;
   const both = spoil.length === 0 ? dug : unionOf([dug, spoil]);
   return zones.map((zone) => {

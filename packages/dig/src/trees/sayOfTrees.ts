@@ -4,7 +4,7 @@ import type { PipeByTree } from './pipeInZones';
 import type { TreeFinding } from './treeFinding';
 import type { TreeZones } from './treeZones';
 
-// Findings by the rule that the site has chosen, whose zone is the first of each list.
+// Findings by the rule that the site has chosen, whose zone is the first of each list; of roots that hold a tree up, always.
 
 function aboutTree({ tree, at, chosen, protected: isProtected }: TreeZones) {
   return {
@@ -36,11 +36,16 @@ export function sayOfPipe(tree: TreeZones, pipe: PipeByTree, findings: TreeFindi
   });
 }
 
-export function sayOfDig(tree: TreeZones, { dig, atLeast, zones }: DigByTree, findings: TreeFinding[]): void {
+export function sayOfDig(
+  tree: TreeZones,
+  { dig, atLeast, zones, holding }: DigByTree,
+  findings: TreeFinding[],
+): void {
   const [chosen] = zones;
   if (chosen === undefined) return;
   const { to, zone } = aboutTree(tree);
-  const { inner, row } = tree.chosen;
+  const { row } = tree.chosen;
+  const { is, radius, fromTrunk, row: heldBy } = tree.held;
   if (chosen.dug > 0)
     findings.push({
       ...to,
@@ -57,13 +62,13 @@ export function sayOfDig(tree: TreeZones, { dig, atLeast, zones }: DigByTree, fi
       rule: row,
       values: { ...zone, dig, share: chosen.spoil },
     });
-  if (chosen.inner === true && inner !== null)
+  if (holding)
     findings.push({
       ...to,
       code: 'dig-in-structural-roots',
       severity: 'must',
-      rule: inner.row,
-      values: { ...zone, radius: inner.radius, dig },
+      rule: heldBy,
+      values: { ...zone, radius, dig, is, fromTrunk },
     });
 }
 

@@ -1,6 +1,13 @@
 import type { Derived, Site } from '@footmark/site';
 import type { Excavation } from '../excavation/excavation';
-import { type DigByTree, type TreeTaken, takenBy, takenTogether, zonesTaken } from './digInZones';
+import {
+  cutsHolding,
+  type DigByTree,
+  type TreeTaken,
+  takenBy,
+  takenTogether,
+  zonesTaken,
+} from './digInZones';
 import { type PipeByTree, pipeByTree } from './pipeInZones';
 import { sayOfAllDigs, sayOfDig, sayOfPipe } from './sayOfTrees';
 import type { TreeFinding } from './treeFinding';
@@ -14,7 +21,7 @@ export type TreeEncroachments = {
   readonly findings: readonly TreeFinding[];
 };
 
-/** What pipes and digs do to the trees of a site, by every rule; findings by the one that the site has chosen. */
+/** What pipes and digs do to the trees of a site, by every rule; findings by the one that the site has chosen, and of roots that hold a tree up whatever that is. */
 export function treeEncroachments(
   site: Site,
   derived: Derived,
@@ -41,13 +48,15 @@ export function treeEncroachments(
     for (const { dig, ground } of taken) {
       const zones = zonesTaken(site, tree, ground);
       if (zones === null) continue;
-      const found = { tree: tree.tree, dig, atLeast: ground.atLeast, zones };
+      const holding = cutsHolding(tree, ground);
+      const found = { tree: tree.tree, dig, atLeast: ground.atLeast, zones, holding };
       digs.push(found);
       sayOfDig(tree, found, findings);
     }
     const zones = taken.length === 0 ? null : zonesTaken(site, tree, together);
     if (zones === null) continue;
-    const total = { tree: tree.tree, atLeast: together.atLeast, zones };
+    const holding = cutsHolding(tree, together);
+    const total = { tree: tree.tree, atLeast: together.atLeast, zones, holding };
     totals.push(total);
     sayOfAllDigs(site, tree, total, findings);
   }

@@ -1,5 +1,6 @@
 import type { Path, TreeRuleId } from '@footmark/site';
 import type { DigFinding } from '../digFinding';
+import type { HoldingRoots } from './holdingRoots';
 import type { TreeAssumption } from './treeAssumption';
 
 type Named = { tree: string };
@@ -23,11 +24,11 @@ export type TreeFindingValues = {
     boreDepth: number;
     cover: number | null;
   };
-  /** `share`: with its spoil. `atLeast`: of its bottom alone, as its depth is not known. */
+  /** `share`: with its spoil. `atLeast`: its depth is not known all along. */
   'dig-in-root-zone': Zone & { dig: string; share: number; atLeast: boolean };
   'spoil-in-root-zone': Zone & { dig: string; share: number };
   /** Where roots hold the tree up: AS 4970's structural root zone, or the diameters that are quoted for stability. */
-  'dig-in-structural-roots': Zone & { dig: string };
+  'dig-in-structural-roots': Zone & { dig: string } & Pick<HoldingRoots, 'is' | 'fromTrunk'>;
   /** Of all digs together, by AS 4970. */
   'minor-encroachment': Zone & { share: number; limit: number };
   'major-encroachment': Zone & { share: number; limit: number; structural: boolean };

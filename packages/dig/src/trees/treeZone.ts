@@ -1,5 +1,6 @@
 import { type FeatureOf, type RuleName, ruleValue, type SiteRules, type TreeRuleId } from '@footmark/site';
 import { boreDistanceRule } from './boreUnder';
+import { type HoldingRoots, stabilityRoots, structuralRoots } from './holdingRoots';
 import { toleranceRule } from './toleranceRule';
 import type { TreeAssumption } from './treeAssumption';
 
@@ -11,11 +12,7 @@ export type TreeZone = {
   readonly rule: TreeRuleId;
   readonly radius: number;
   /** Where roots hold it up; null where the rule knows no such zone. */
-  readonly inner: {
-    readonly is: 'structural-root-zone' | 'stability';
-    readonly radius: number;
-    readonly row: RuleName;
-  } | null;
+  readonly inner: HoldingRoots | null;
   /** The row that the radius comes from. */
   readonly row: RuleName;
   readonly assumed: readonly TreeAssumption[];
@@ -45,11 +42,7 @@ export function treeZone(site: Ruled, tree: Tree, diameter: number, rule: TreeRu
         ...plain,
         radius: value('trenchDiameters') * diameter,
         row: 'trenchDiameters',
-        inner: {
-          is: 'stability',
-          radius: value('stabilityDiameters') * diameter,
-          row: 'stabilityDiameters',
-        },
+        inner: stabilityRoots(site, diameter),
       };
     case 'bore-distance': {
       const row = boreDistanceRule(diameter);
@@ -59,25 +52,17 @@ export function treeZone(site: Ruled, tree: Tree, diameter: number, rule: TreeRu
   }
 }
 
-/**
- * AS 4970-2009: TPZ 12 × DBH within 2 m and 15 m (3.2); SRZ (D × 50)^0.42 × 0.64 with the diameter above the root buttress, at least
- * 1.5 m (3.3.5). Without that diameter the trunk's is taken, which is smaller.
- */
-function australian(site: Ruled, { fields }: Tree, diameter: number): TreeZone {
+/** AS 4970-2009: TPZ 12 × DBH within 2 m and 15 m (3.2), and the structural root zone in it. */
+function australian(site: Ruled, tree: Tree, diameter: number): TreeZone {
   const value = (name: RuleName) => ruleValue(site, name);
-  const base = fields.baseDiameter ?? diameter;
-  const structural = (base * value('srzFactor')) ** value('srzExponent') * value('srzScale');
+  const inner = structuralRoots(site, tree, diameter);
   const wanted = value('tpzPerDiameter') * diameter;
   return {
     rule: 'as-4970',
     radius: Math.min(value('tpzMost'), Math.max(value('tpzLeast'), wanted)),
-    inner: {
-      is: 'structural-root-zone',
-      radius: Math.max(value('srzLeast'), structural),
-      row: 'srzFactor',
-    },
+    inner,
     row: 'tpzPerDiameter',
-    assumed: fields.baseDiameter === undefined ? [{ fact: 'base-diameter', as: 'trunk-diameter' }] : [],
+    assumed: inner.fromTrunk ? [{ fact: 'base-diameter', as: 'trunk-diameter' }] : [],
   };
 }
 

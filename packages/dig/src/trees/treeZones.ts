@@ -7,6 +7,7 @@ import {
   treeRuleIds,
   treeRuleOf,
 } from '@footmark/site';
+import { type HoldingRoots, stabilityRoots, structuralRoots } from './holdingRoots';
 import type { TreeFinding } from './treeFinding';
 import { type TreeZone, treeZone } from './treeZone';
 
@@ -22,6 +23,10 @@ export type TreeZones = {
   readonly chosen: TreeZone;
   /** All, the chosen first. */
   readonly zones: readonly TreeZone[];
+  /** Where roots hold it up, whatever rule is chosen: by AS 4970 and by what is quoted for stability. */
+  readonly holding: readonly HoldingRoots[];
+  /** What digs are held against: that of the chosen rule, where it knows one, else the wider. */
+  readonly held: HoldingRoots;
 };
 
 /** The root zones of all trees, in the order of the site. A tree without a diameter has none, and a finding says so. */
@@ -59,6 +64,9 @@ export function treeZones(
         rule: chosen.row,
         values: { tree: feature.id, zone: chosenRule, assumed },
       });
+    const holding = [structuralRoots(site, feature, diameter), stabilityRoots(site, diameter)] as const;
+    const [structural, stability] = holding;
+    const wider = structural.radius >= stability.radius ? structural : stability;
     trees.push({
       tree: feature.id,
       at: place,
@@ -66,6 +74,8 @@ export function treeZones(
       protected: feature.fields.protected === true,
       chosen,
       zones: [chosen, ...others.map(zoneBy)],
+      holding,
+      held: chosen.inner ?? wider,
     });
   }
   return { trees, findings };

@@ -143,10 +143,10 @@ describe('a planned dig', () => {
   });
 
   it('shows its bottom alone in the paint where its depth is not known', () => {
-    const site = siteWith();
-    const dig = digOf(site);
-    const shallow = dig.excavations.map((e) => ({ ...e, depth: null, top: null, spoil: null, egress: [] }));
-    const drawing = draw(site, derive(site), { dig: { ...dig, excavations: shallow } });
+    const said = siteWith();
+    const digs = said.digging.digs.map(({ depth: _, ...dig }) => dig);
+    const site = { ...said, digging: { ...said.digging, digs } };
+    const drawing = draw(site, derive(site), { dig: digOf(site) });
     const paint = lines(drawing, 'excavation').filter((l) => l.stroke?.ink === 'proposed');
     expect(paint.map((l) => box(l.points))).toEqual([[-0.5, 0.5, 10, 14].map((v) => expect.closeTo(v, 9))]);
   });
@@ -184,6 +184,15 @@ describe('root zones', () => {
       'chosen as-4970',
       'structural-root-zone as-4970',
     ]);
+  });
+
+  it('show the roots that hold the tree up where the chosen rule knows none, too', () => {
+    const site = siteWith();
+    const rules = { ...site.rules, trees: 'critical-root-radius' } as const;
+    const circles = primitivesOn(picture({ ...site, rules }), 'root-zones').filter(
+      (p) => p.kind === 'circle',
+    );
+    expect(circles.map((c) => c.radius)).toEqual([expect.closeTo(3.6, 9), expect.closeTo(1.996, 3)]);
   });
 
   it('are hatched where a dig takes them', () => {

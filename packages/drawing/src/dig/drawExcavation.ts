@@ -20,7 +20,7 @@ const HEAP_FILL: Fill = { ink: 'faint', opacity: 0.5, hatch: 'diagonal' };
 const LADDER: Stroke = { ink: 'ink', weight: PEN.fine };
 const CHOSEN_FILL: Fill = { ink: 'proposed', opacity: 0.3 };
 
-/** Draws a planned dig; of one whose depth is not known its bottom alone, of one without a place nothing. */
+/** Draws a planned dig; of one whose depth is not known what it takes at least, of one without a place nothing. */
 export function drawExcavation(
   of: Excavation,
   chosen: boolean,
@@ -28,14 +28,14 @@ export function drawExcavation(
   units: Units,
   into: LayerBuilder,
 ): void {
-  const { dig, bottom, top, sides, spoil, depth, egress } = of;
+  const { dig, bottom, ground, top, sides, spoil, depth, egress } = of;
   const target = { kind: 'dig', id: dig.id } as const;
   if (bottom === null) return;
   if (spoil !== null && spoil.side !== 'away') drawHeap(spoil[spoil.side], into);
   for (const ring of ringsOf(bottom.outline)) {
     into.add('excavation', { ...ring, stroke: BOTTOM, target });
   }
-  const outline = top?.outline ?? bottom.outline;
+  const outline = ground?.outline ?? bottom.outline;
   if (chosen) {
     into.add('excavation', { kind: 'line', points: fillRing(outline), closed: true, fill: CHOSEN_FILL });
   }

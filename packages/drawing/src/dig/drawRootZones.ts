@@ -23,7 +23,7 @@ export function drawRootZones(
   units: Units,
   into: LayerBuilder,
 ): void {
-  for (const { tree, at, chosen } of trees) {
+  for (const { tree, at, chosen, held } of trees) {
     const target = { kind: 'feature', id: tree } as const;
     const name = (zone: RootZone, turn: number) => {
       const text = words.rootZone?.(zone, units) ?? '';
@@ -46,17 +46,15 @@ export function drawRootZones(
         target,
       });
     };
-    const { radius, rule, inner } = chosen;
-    for (const { top, bottom } of excavations) {
-      const dug = top?.outline ?? bottom?.outline ?? [];
-      const taken = intersectionOf([ellipseOutline(at, radius, radius, 0)], dug);
+    const { radius, rule } = chosen;
+    for (const { ground } of excavations) {
+      const taken = intersectionOf([ellipseOutline(at, radius, radius, 0)], ground?.outline ?? []);
       drawTaken(taken, into);
     }
     into.add('root-zones', { kind: 'circle', centre: at, radius, stroke: ZONE });
     name({ is: 'chosen', rule, radius }, 0);
-    if (inner === null) continue;
-    into.add('root-zones', { kind: 'circle', centre: at, radius: inner.radius, stroke: INNER });
-    name({ is: inner.is, rule, radius: inner.radius }, INNER_TURN);
+    into.add('root-zones', { kind: 'circle', centre: at, radius: held.radius, stroke: INNER });
+    name({ is: held.is, rule, radius: held.radius }, INNER_TURN);
   }
 }
 

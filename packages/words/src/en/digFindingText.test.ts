@@ -77,7 +77,7 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
   },
   'dig-in-root-zone': { ...zone, dig: 'd1', share: 0.14, atLeast: false },
   'spoil-in-root-zone': { ...zone, dig: 'd1', share: 0.05 },
-  'dig-in-structural-roots': { ...zone, dig: 'd1' },
+  'dig-in-structural-roots': { ...zone, dig: 'd1', is: 'structural-root-zone', fromTrunk: true },
   'minor-encroachment': { ...zone, share: 0.06, limit: 0.1 },
   'major-encroachment': { ...zone, share: 0.14, limit: 0.1, structural: false },
   'fall-too-little': { ...drain, ...sloped, short: 0.06 },

@@ -57,7 +57,7 @@ export const digTitles: Titles = {
     assumed.length === 1 ? 'One fact is assumed' : `${assumed.length} facts are assumed`,
   'pipe-in-root-zone': ({ tree, length }, say) => `${say.size(length)} in the roots of ${say.feature(tree)}`,
   'dig-in-root-zone': ({ tree, share, atLeast }, say) =>
-    `Takes ${atLeast ? 'at least ' : ''}${shareText(share)} of the root zone of ${say.feature(tree)}`,
+    `Takes ${leastText(atLeast)}${shareText(share)} of the root zone of ${say.feature(tree)}`,
   'spoil-in-root-zone': ({ tree, share }, say) =>
     `Spoil on ${shareText(share)} of the root zone of ${say.feature(tree)}`,
   'dig-in-structural-roots': ({ tree }, say) => `Cuts roots that hold ${say.feature(tree)} up`,

@@ -1,7 +1,7 @@
 import type { TreeAssumption, TreeFindingValues } from '@footmark/dig';
 import { atStart } from '../named';
 import type { Said } from '../words';
-import { shareText } from './digMeasure';
+import { leastText, shareText } from './digMeasure';
 import type { DigSpeech } from './digSpeech';
 import { zoneOfRule } from './digZone';
 import { andList } from './listText';
@@ -28,6 +28,11 @@ const taken: Readonly<Record<string, string>> = {
   'trunk-diameter': 'thick as its trunk',
 };
 
+const heldWithin = {
+  'structural-root-zone': 'its structural root zone',
+  stability: 'the diameters that are quoted for stability',
+} as const;
+
 /** What is said of trees beside pipes and digs. */
 export const treeSentences: Sentences = {
   'tree-without-diameter': ({ tree }, speech) => ({
@@ -48,7 +53,7 @@ export const treeSentences: Sentences = {
         : `To replace it, boring under at ${speech.length(v.boreDepth)} or deeper spares the roots${v.cover === null ? '; its cover is not known' : `; the pipe has ${speech.size(v.cover)} of cover`}.`,
   }),
   'dig-in-root-zone': (v, speech) => ({
-    text: `${speech.dig(v.dig)} takes ${v.atLeast ? 'at least ' : ''}${shareText(v.share)} of the ${zoneOfRule[v.zone]} of ${guarded(v, speech)}.`,
+    text: `${speech.dig(v.dig)} takes ${leastText(v.atLeast)}${shareText(v.share)} of the ${zoneOfRule[v.zone]} of ${guarded(v, speech)}.`,
     cure: `Make it smaller with a shield, put the spoil elsewhere, or bore. ${arborist}${v.protected ? ' and whoever protects the tree' : ''} before roots are cut.`,
   }),
   'spoil-in-root-zone': (v, speech) => ({
@@ -56,8 +61,8 @@ export const treeSentences: Sentences = {
     cure: 'Put it on the other side or on a truck: weight on roots harms them.',
   }),
   'dig-in-structural-roots': (v, speech) => ({
-    text: `${speech.dig(v.dig)} cuts roots that hold ${guarded(v, speech)} up, within ${speech.size(v.radius)} of its trunk’s middle: it may fall.`,
-    cure: `Do not trench there: bore, or go round. ${arborist} first.`,
+    text: `${speech.dig(v.dig)} cuts roots that hold ${guarded(v, speech)} up, within ${speech.size(v.radius)} of its trunk’s middle, ${heldWithin[v.is]}${v.fromTrunk ? ' by the thickness of its trunk' : ''}: it may fall.`,
+    cure: `Do not trench there: bore, or go round. ${arborist}${v.protected ? ' and whoever protects the tree' : ''} first.`,
   }),
   'minor-encroachment': (v, speech) => ({
     text: `All digs together take ${shareText(v.share)} of the ${zoneOfRule[v.zone]} of ${guarded(v, speech)}, not more than ${shareText(v.limit)}.`,
