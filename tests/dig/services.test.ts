@@ -93,12 +93,18 @@ describe('where a pipe crosses a service', () => {
   });
 
   it('a planned pipe that runs into a service is a must, one that clears it a note', () => {
-    const severity = (depth: number) =>
-      services([gas({ depth, diameter: 2 * INCH_M })]).findings.find((f) => f.code === 'service-crossed')
-        ?.severity;
+    const severity = (depth: number, state: Path['state'] = 'proposed') =>
+      services([gas({ depth, diameter: 2 * INCH_M })], [drain({ state })]).findings.find(
+        (f) => f.code === 'service-crossed',
+      )?.severity;
     expect(severity(feet(3.7))).toBe('must');
     expect(severity(feet(3.4))).toBe('should');
     expect(severity(feet(2))).toBe('note');
+    // of one that lies already a clash only says that a depth is wrong
+    for (const state of ['existing', 'as-built'] as const) {
+      expect(severity(feet(3.7), state)).toBe('should');
+      expect(severity(feet(3.4), state)).toBe('note');
+    }
   });
 
   it('the main that a pipe ends at is joined, not crossed', () => {
@@ -381,6 +387,32 @@ describe('white lines', () => {
     // 60 + 42 less the 2 by 3 that they share
     expect((both?.area ?? 0) / FOOT_M ** 2).toBeCloseTo(96, 6);
     expect(both?.corners).toHaveLength(8);
+  });
+
+  it('end at a building, under which nobody paints', () => {
+    // the house reaches from -40 to -10 ft both ways: of 20 by 3 ft 5 by 3 lie under it
+    const [line, ...others] = lined([outline('t', box(-15, -20, 5, -17))]);
+    expect(others).toEqual([]);
+    expect((line?.area ?? 0) / FOOT_M ** 2).toBeCloseTo(45, 6);
+    expect((line?.length ?? 0) / FOOT_M).toBeCloseTo(36, 6);
+    expect(line?.corners.map(({ at }) => at.x / FOOT_M).sort((a, b) => a - b)).toEqual(
+      [-10, -10, 5, 5].map((x) => expect.closeTo(x, 6)),
+    );
+    expect(lined([outline('t', box(-30, -30, -20, -20))])).toEqual([]);
+  });
+
+  it('are two pieces where a dig goes under a building, the same dig’s', () => {
+    const found = lined([outline('t', box(-50, -20, 5, -17))]);
+    expect(found.map(({ digs }) => digs)).toEqual([['t'], ['t']]);
+    expect(found.map(({ area }) => area / FOOT_M ** 2).sort((a, b) => a - b)).toEqual(
+      [30, 45].map((area) => expect.closeTo(area, 6)),
+    );
+  });
+
+  it('say which digs may take more, as their depth is not known', () => {
+    const known = { ...outline('t', box(0, 0, 20, 3)), depth: 1 };
+    expect(lined([known])[0]?.atLeast).toEqual([]);
+    expect(lined([known, outline('pit', box(18, -2, 24, 5))])[0]?.atLeast).toEqual(['pit']);
   });
 
   it('along a bend no corner is taped for each of its chords', () => {

@@ -11,13 +11,25 @@ export function WhiteLinesFold({ lines }: { readonly lines: readonly WhiteLine[]
   const site = useSite();
   if (lines.length === 0) return null;
   return (
-    <Fold title="White lines for the one-call centre">
-      {lines.map(({ digs, corners, area, length }) => (
-        <div key={digs.join()} className={cards.section}>
+    <Fold
+      title="White lines for the one-call centre"
+      result={lengthText(
+        lines.reduce((sum, { length }) => sum + length, 0),
+        site.units,
+      )}
+    >
+      {lines.map(({ digs, atLeast, corners, area, length }) => (
+        <div key={`${digs.join()} ${corners[0]?.at.x} ${corners[0]?.at.y}`} className={cards.section}>
           <h3>{digs.map((id) => words.targetName({ kind: 'dig', id }, site)).join(', ')}</h3>
           <p className={cards.sub}>
             {words.areaText(area, site.units)} to dig, {lengthText(length, site.units)} of line.
           </p>
+          {atLeast.length === 0 ? null : (
+            <p className={cards.sub}>
+              At least: how deep {atLeast.map((id) => words.targetName({ kind: 'dig', id }, site)).join(', ')}{' '}
+              is is not known, so more may be dug than these corners go round.
+            </p>
+          )}
           <dl className={cards.facts}>
             {corners.map(({ at, ties }, i) => (
               <Fact

@@ -1,7 +1,10 @@
 import {
+  differenceOf,
   distance,
+  intersectionOf,
   nearestOnSegment,
   type Point,
+  type Region,
   regionArea,
   ringArea,
   ringPerimeter,
@@ -9,8 +12,12 @@ import {
 } from '@footmark/geometry';
 import { type Derived, type Site, type Ties, tieChooser } from '@footmark/site';
 import type { DigOutline } from '../clearances/digOutline';
+import { regionOf, surroundingsOf } from '../excavation/surroundings';
 
-/** One piece of ground to be lined in white before the services are marked: what the digs in it take at the top, together. Metres, m². */
+/**
+ * One piece of ground to be lined in white before the services are marked: what the digs in it take at the top, together, as far as it lies
+ * open: nobody paints under a building. Metres, m².
+ */
 export type WhiteLine = {
   readonly digs: readonly string[];
   /** Its corners with what they are taped from (null: nothing is), anticlockwise. */
@@ -18,6 +25,8 @@ export type WhiteLine = {
   /** Of the digs' tops, not of the line through the corners. */
   readonly area: number;
   readonly length: number;
+  /** Of its digs, those whose depth is not known, so that they may take more. */
+  readonly atLeast: readonly string[];
 };
 
 /** A white line may lie this far (m) from the edge of a bend: no corner is taped that close to another for it. */
@@ -31,10 +40,13 @@ export function whiteLines(
 ): readonly WhiteLine[] {
   if (outlines.length === 0) return [];
   const ties = tieChooser(site, derived);
-  return groupsOf(outlines).map(({ digs, ring, area }) => {
+  const built = surroundingsOf(derived).buildings.map(regionOf);
+  const open = outlines.map((outline) => ({ outline, ground: differenceOf([outline.ring], built) }));
+  return groupsOf(open).map(({ digs, atLeast, ring, area }) => {
     const line = plainer(ring);
     return {
       digs,
+      atLeast,
       corners: line.map((at) => ({ at, ties: ties(at) })),
       area,
       length: ringPerimeter(line),
@@ -42,24 +54,30 @@ export function whiteLines(
   });
 }
 
+type Open = { readonly outline: DigOutline; readonly ground: Region };
+
 /** The pieces of the union of all, with the digs in each. Ground left standing inside one is not lined, nor counted. */
-function groupsOf(outlines: readonly DigOutline[]) {
-  const whole = unionOf(outlines.map(({ ring }) => [ring]));
+function groupsOf(open: readonly Open[]) {
+  const whole = unionOf(open.map(({ ground }) => ground));
   return whole
-    .filter((ring) => ringArea(ring) > 0)
+    .filter((ring) => ringArea(ring) > SLIVER_M2)
     .map((ring) => {
-      const within = outlines.filter(
-        (o) => regionArea(unionOf([[ring], [o.ring]])) - ringArea(ring) < SLIVER_M2,
-      );
+      const here = open.map(({ outline, ground }) => ({ outline, ground: intersectionOf(ground, [ring]) }));
+      const within = here.filter(({ ground }) => regionArea(ground) > SLIVER_M2);
       return {
         ring,
-        digs: [...new Set(within.map(({ id }) => id))],
-        area: regionArea(unionOf(within.map((o) => [o.ring]))),
+        digs: idsOf(within),
+        atLeast: idsOf(within.filter(({ outline }) => outline.depth === null)),
+        area: regionArea(unionOf(within.map(({ ground }) => ground))),
       };
     });
 }
 
-/** Areas (m²) that differ by less are the same: rounding. */
+function idsOf(open: readonly Open[]): readonly string[] {
+  return [...new Set(open.map(({ outline }) => outline.id))];
+}
+
+/** Areas (m²) of less are rounding. */
 const SLIVER_M2 = 1e-6;
 
 /** Without the corners of bends, from its two corners that lie furthest apart. */
