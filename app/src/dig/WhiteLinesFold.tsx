@@ -26,8 +26,9 @@ export function WhiteLinesFold({ lines }: { readonly lines: readonly WhiteLine[]
           </p>
           {atLeast.length === 0 ? null : (
             <p className={cards.sub}>
-              At least: how deep {atLeast.map((id) => words.targetName({ kind: 'dig', id }, site)).join(', ')}{' '}
-              is is not known, so more may be dug than these corners go round.
+              At least: the depth of{' '}
+              {atLeast.map((id) => words.targetName({ kind: 'dig', id }, site)).join(', ')} is not known, so
+              more may be dug than these corners go round.
             </p>
           )}
           <dl className={cards.facts}>
