@@ -468,6 +468,9 @@ describe('what is said of them', () => {
     ]);
     const existing = said([well, gas], drain({ state: 'existing' }));
     expect(existing.map((f) => f.severity)).toEqual(['note', 'note']);
+    // one that was just laid cannot be moved on paper any more
+    const laid = said([well, gas], drain({ state: 'as-built' }));
+    expect(laid.map((f) => f.severity)).toEqual(['should', 'should']);
     const [first] = said([well, gas]);
     expect(first?.at).toEqual({ kind: 'path', id: 'drain' });
     expect(first?.place?.y).toBeCloseTo(feet(44.5), 9);

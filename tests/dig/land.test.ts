@@ -101,6 +101,8 @@ describe('whose land a pipe is on', () => {
     expect(planned.findings).toMatchObject([
       { code: 'path-on-neighbour', severity: 'must', values: { path: 'lateral', from: 14, to: 24 } },
     ]);
+    const laid = land([next, lot, house], [lateral({ state: 'as-built' })]);
+    expect(laid.findings).toMatchObject([{ code: 'path-on-neighbour', severity: 'should' }]);
   });
 
   it('a sidewalk on the lot is public: the city is asked', () => {

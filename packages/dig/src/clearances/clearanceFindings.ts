@@ -25,7 +25,7 @@ export function clearanceFindings(
 /** A pipe that is there is a fact; a custom of the trade is not a code. */
 function severityOf(site: Site, rule: RuleName, state: Path['state']): DigSeverity {
   if (state === 'existing') return 'note';
-  return ruleOf(site, rule).row.basis === 'practice' ? 'should' : 'must';
+  return state === 'as-built' || ruleOf(site, rule).row.basis === 'practice' ? 'should' : 'must';
 }
 
 function ofPath(site: Site, { paths }: Derived, one: EdgeClearance): ClearanceFinding | null {

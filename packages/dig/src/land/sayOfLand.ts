@@ -38,7 +38,25 @@ export function sayOfStretch(
   if (along) findings.push({ ...common, code: 'path-along-boundary', severity: 'should' });
   if (whose === 'private' || whose === 'unknown') return;
   const [there, planned] = SEVERITIES[whose];
-  findings.push({ ...common, code: CODES[whose], severity: state === 'existing' ? there : planned });
+  findings.push({ ...common, code: CODES[whose], severity: state === 'proposed' ? planned : there });
+}
+
+/** A boundary by which nothing is judged may still be one: it is said where the pipe crosses it. */
+export function sayOfCrossing(
+  { path: { id, state } }: DerivedPath,
+  { station, at: place, feature, kind, from, to }: LandCrossing,
+  findings: LandFinding[],
+): void {
+  if (kind !== 'boundary' && kind !== 'boundary-line') return;
+  if (from !== 'unknown' || to !== 'unknown') return;
+  findings.push({
+    code: 'path-crosses-open-boundary',
+    severity: state === 'proposed' ? 'should' : 'note',
+    at: { kind: 'path', id },
+    place,
+    rule: null,
+    values: { path: id, state, station, feature },
+  });
 }
 
 /** A mark is where somebody is going to dig. */

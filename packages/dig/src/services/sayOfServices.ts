@@ -78,7 +78,7 @@ function ofCrossing(site: Site, { paths }: Derived, crossing: ServiceCrossing): 
   const asked = ruleValue(site, 'otherService');
   return {
     code: 'service-crossed',
-    severity: severityOf(gap, asked, state === 'existing'),
+    severity: severityOf(gap, asked, state !== 'proposed'),
     at: { kind: 'path', id: path },
     place: at,
     rule: 'otherService',
@@ -87,10 +87,10 @@ function ofCrossing(site: Site, { paths }: Derived, crossing: ServiceCrossing): 
 }
 
 /** Of a pipe that lies there already a clash only says that a depth is wrong. */
-function severityOf(gap: number | null, asked: number, existing: boolean): DigSeverity {
-  if (gap !== null && gap < 0) return existing ? 'should' : 'must';
+function severityOf(gap: number | null, asked: number, lies: boolean): DigSeverity {
+  if (gap !== null && gap < 0) return lies ? 'should' : 'must';
   if (gap !== null && gap >= asked) return 'note';
-  return existing ? 'note' : 'should';
+  return lies ? 'note' : 'should';
 }
 
 function withoutDiameter({ features }: Derived, about: ReadonlySet<string>): readonly ServiceFinding[] {

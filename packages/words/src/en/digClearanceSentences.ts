@@ -17,7 +17,7 @@ export const clearanceSentences: Sentences = {
       v.toCentre ? ', counted to its middle' : ''
     }; ${speech.length(v.required)} is asked.`,
     cure:
-      v.state === 'existing'
+      v.state !== 'proposed'
         ? 'It lies there already: keep to what is asked when it is replaced, and ask the code officer.'
         : 'Move the pipe away, or ask the code officer what holds here.',
   }),
