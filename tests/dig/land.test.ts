@@ -113,6 +113,33 @@ describe('whose land a pipe is on', () => {
     ]);
   });
 
+  // a point put there by eye is off by 0.3 m (settings: common practice, no source)
+  it.each([
+    ['a street', rectangle('street', 'street', -50, -20, 50, -0.15)],
+    ['a right-of-way line', thing('street', 'right-of-way', [at(-5, -0.15), at(25, -0.15)])],
+  ])('between the lot and %s that were drawn for one line there is no land of its own', (_, street) => {
+    expect(inShort(land([lot, house, street]))).toEqual([
+      [0, 14, 'private', 'lot'],
+      [14, 24, 'public', 'street'],
+    ]);
+  });
+
+  it('a strip that is wider, or that another lot says is its own, stays', () => {
+    const street = rectangle('street', 'street', -50, -20, 50, -0.5);
+    expect(inShort(land([lot, house, street])).map(([, , whose]) => whose)).toEqual([
+      'private',
+      'outside',
+      'public',
+    ]);
+    const strip = rectangle('strip', 'boundary', -50, -0.2, 50, 0);
+    const behind = rectangle('street', 'street', -50, -20, 50, -0.2);
+    expect(inShort(land([lot, house, strip, behind])).map(([, , whose]) => whose)).toEqual([
+      'private',
+      'neighbour',
+      'public',
+    ]);
+  });
+
   it('a pipe along the very line says so', () => {
     const along = pipe('lateral', [at(5, 10), at(0, 10), at(0, 20)]);
     const found = land([lot, house], [along]);
@@ -169,8 +196,8 @@ describe('what is not known is said, not guessed', () => {
     } as Feature;
     const found = land([open, house]);
     expect(inShort(found)).toEqual([[0, 24, 'unknown', '']]);
-    expect(found.findings).toMatchObject([{ code: 'boundary-not-closed', values: { feature: 'lot' } }]);
     const [first] = found.findings;
+    expect(first).toMatchObject({ code: 'boundary-not-closed', values: { feature: 'lot' } });
     expect(first?.code === 'boundary-not-closed' ? first.values.gap : 0).toBeCloseTo(2, 9);
   });
 
@@ -180,10 +207,21 @@ describe('what is not known is said, not guessed', () => {
       thing('b', 'boundary-line', [at(0, 0), at(0, 30)]),
     ];
     const open = land([...lines, house]);
-    expect(open.findings).toMatchObject([{ code: 'boundary-not-closed', values: { feature: 'a', gap: 20 } }]);
+    expect(open.findings[0]).toMatchObject({
+      code: 'boundary-not-closed',
+      values: { feature: 'a', gap: 20 },
+    });
     expect(inShort(open)).toEqual([[0, 24, 'unknown', '']]);
     // the line that is drawn is crossed all the same
     expect(open.crossings).toMatchObject([{ feature: 'a', station: 14, from: 'unknown', to: 'unknown' }]);
+    expect(open.findings).toContainEqual(
+      expect.objectContaining({
+        code: 'path-crosses-open-boundary',
+        severity: 'note',
+        place: { x: expect.closeTo(10, 9), y: expect.closeTo(0, 9) },
+        values: { path: 'lateral', state: 'existing', station: 14, feature: 'a' },
+      }),
+    );
     const last = thing('c', 'boundary-line', [at(20.01, 30), at(0, 30.02)]);
     expect(inShort(land([...lines, last, house]))).toEqual([
       [0, 14, 'private', 'a,b,c'],

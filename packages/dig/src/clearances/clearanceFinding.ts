@@ -8,7 +8,7 @@ export type ClearanceFindingValues = {
   /** `toCentre`: the thing's size is not given, and the distance is to its middle. */
   'pipe-too-near': Near & { path: string; state: Path['state']; station: number; toCentre: boolean };
   /** What is dug at a mark is dug by hand. */
-  'mark-in-tolerance-zone': Near;
+  'mark-in-tolerance-zone': Near & { run: string; reading: string };
   /** A pipe beside a wall, and as near to it as may weaken it; from and to along the pipe. */
   'pipe-along-wall': Near & { path: string; state: Path['state']; from: number; to: number };
   /** An outline that crosses itself: what is inside it is told by the even-odd rule, and may not be what is meant. */

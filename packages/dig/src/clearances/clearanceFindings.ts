@@ -22,7 +22,7 @@ export function clearanceFindings(
   ];
 }
 
-/** A pipe that is there is a fact; a custom of the trade is not a code. */
+/** A pipe that is there is a fact, one that was just laid can still be asked about; a custom of the trade is not a code. */
 function severityOf(site: Site, rule: RuleName, state: Path['state']): DigSeverity {
   if (state === 'existing') return 'note';
   return state === 'as-built' || ruleOf(site, rule).row.basis === 'practice' ? 'should' : 'must';
@@ -50,7 +50,7 @@ function ofMark({ of, rule, required, feature, kind, distance, at }: EdgeClearan
     at: { kind: 'reading', run: of.run, id: of.reading },
     place: at,
     rule,
-    values: { feature, kind, distance, required },
+    values: { run: of.run, reading: of.reading, feature, kind, distance, required },
   };
 }
 

@@ -22,7 +22,14 @@ export type LandFindingValues = {
   /** Outside the lot, and nothing says whose it is. */
   'path-outside': Stretch;
   'path-along-boundary': Stretch;
-  'mark-not-private': { whose: Exclude<Whose, 'private' | 'unknown'>; features: readonly string[] };
+  /** Crosses a boundary from which nothing can be told, as it does not close or crosses itself. */
+  'path-crosses-open-boundary': { path: string; state: Path['state']; station: number; feature: string };
+  'mark-not-private': {
+    run: string;
+    reading: string;
+    whose: Exclude<Whose, 'private' | 'unknown'>;
+    features: readonly string[];
+  };
 };
 
 export type LandFinding = {

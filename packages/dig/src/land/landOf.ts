@@ -5,8 +5,9 @@ import type { Land, LandCrossing, LandMark, LandStretch } from './land';
 import type { LandFinding } from './landFinding';
 import { type LandMap, landMap } from './landMap';
 import { lineCrossings } from './lineCrossings';
-import { sayOfMark, sayOfStretch } from './sayOfLand';
-import type { WhoseAt } from './whose';
+import { sayOfCrossing, sayOfMark, sayOfStretch } from './sayOfLand';
+import { withoutSlivers } from './slivers';
+import { isSameLand } from './whose';
 
 const CROSSED: readonly FeatureKind[] = ['boundary', 'boundary-line', 'easement', 'right-of-way'];
 
@@ -23,7 +24,9 @@ export function landOf(derived: Derived): Land {
     const legs = pathLegs(on);
     const own = stretchesOf(on, legs, map);
     stretches.push(...own);
-    crossings.push(...crossingsOf(on, legs, own, derived));
+    const crossed = crossingsOf(on, legs, own, derived);
+    crossings.push(...crossed);
+    for (const crossing of crossed) sayOfCrossing(on, crossing, findings);
     for (const stretch of own) sayOfStretch(on, stretch, isAlong(on, stretch, map), findings);
   }
   const marks = derived.marks.flatMap(({ run, reading, place }) => {
@@ -45,17 +48,13 @@ function stretchesOf(on: DerivedPath, legs: PathLegs, { lines, whoseAt }: LandMa
     if (to - from <= SHORTEST_M) continue;
     const land = whoseAt(locate(on.line, (from + to) / 2).point);
     const before = found.at(-1);
-    if (before !== undefined && isSame(before, land)) found[found.length - 1] = { ...before, to };
+    if (before !== undefined && isSameLand(before, land)) found[found.length - 1] = { ...before, to };
     else found.push({ path: on.path.id, from, to, ...land });
     from = to;
   }
   const last = found.at(-1);
   if (last !== undefined) found[found.length - 1] = { ...last, to: on.length };
-  return found;
-}
-
-function isSame(a: WhoseAt, b: WhoseAt): boolean {
-  return a.whose === b.whose && a.features.join() === b.features.join();
+  return withoutSlivers(found);
 }
 
 function crossingsOf(

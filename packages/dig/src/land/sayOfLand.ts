@@ -1,7 +1,7 @@
 import { locate, type Point } from '@footmark/geometry';
 import type { DerivedPath } from '@footmark/site';
 import type { DigSeverity } from '../digFinding';
-import type { LandMark, LandStretch } from './land';
+import type { LandCrossing, LandMark, LandStretch } from './land';
 import type { LandFinding } from './landFinding';
 import type { Whose } from './whose';
 
@@ -72,6 +72,6 @@ export function sayOfMark(
     at: { kind: 'reading', run, id: reading },
     place,
     rule: null,
-    values: { whose, features },
+    values: { run, reading, whose, features },
   });
 }

@@ -7,3 +7,7 @@ export type Whose = 'private' | 'shared' | 'neighbour' | 'public' | 'outside' | 
 
 /** With the features that it was told by, for none an empty list. */
 export type WhoseAt = { readonly whose: Whose; readonly features: readonly string[] };
+
+export function isSameLand(a: WhoseAt, b: WhoseAt): boolean {
+  return a.whose === b.whose && a.features.join() === b.features.join();
+}

@@ -22,7 +22,7 @@ export const clearanceSentences: Sentences = {
         : 'Move the pipe away, or ask the code officer what holds here.',
   }),
   'mark-in-tolerance-zone': (v, speech) => ({
-    text: `This mark ${apartText(v, speech)}, within the ${speech.length(v.required)} that are dug by hand.`,
+    text: `${atStart(speech.mark(v.run, v.reading))} ${apartText(v, speech)}, within the ${speech.length(v.required)} that are dug by hand.`,
     cure: 'Dig by hand there, or with vacuum or water, until it is seen; private lines are usually not marked.',
   }),
   'pipe-along-wall': (v, speech) => ({

@@ -66,8 +66,12 @@ export const landSentences: Sentences = {
     text: `${onPath(v, speech)} runs along ${speech.features(v.features)}.`,
     cure: 'A trench there touches both sides: tell the neighbour, and know where the line is.',
   }),
-  'mark-not-private': (v) => ({
-    text: `This mark is ${owners[v.whose]}.`,
+  'path-crosses-open-boundary': ({ path, station, feature }, speech) => ({
+    text: `${atStart(speech.path(path))} crosses ${speech.feature(feature)} at ${speech.length(station)}; nothing else tells whose land lies on either side.`,
+    cure: 'Draw the whole lot, closed; until then ask whoever may own the land beyond the line.',
+  }),
+  'mark-not-private': (v, speech) => ({
+    text: `${atStart(speech.mark(v.run, v.reading))} is ${owners[v.whose]}.`,
     cure: 'Ask whose land it is before painting or digging there.',
   }),
 };

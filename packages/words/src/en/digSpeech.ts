@@ -3,7 +3,7 @@ import { lengthText, slopeText } from '../measureText';
 import { sureText } from '../sureText';
 import { areaText, volumeText } from './digMeasure';
 import { andList } from './listText';
-import { targetInText } from './thingName';
+import { markInText, targetInText } from './thingName';
 
 /** What sentences about digs are made with: names and measures as they stand inside one. */
 export type DigSpeech = {
@@ -12,6 +12,7 @@ export type DigSpeech = {
   readonly feature: (id: string) => string;
   readonly features: (ids: readonly string[]) => string;
   readonly path: (id: string) => string;
+  readonly mark: (run: string, reading: string) => string;
   /** A length that was computed (m), as coarse as such lengths are. */
   readonly size: (metres: number) => string;
   /** A length that a rule or a person gave (m). */
@@ -29,6 +30,7 @@ export function digSpeech(site: Site): DigSpeech {
     dig: (id) => digInText(id, site),
     feature,
     features: (ids) => andList(ids.map(feature)),
+    mark: (run, id) => markInText({ kind: 'reading', run, id }, site),
     path: (id) => targetInText({ kind: 'path', id }, site),
     size: (metres) => sureText(metres, units),
     length: (metres) => lengthText(metres, units),

@@ -15,6 +15,8 @@ export function digSpeechHere(site: Site, here: CardThing): DigSpeech {
   return {
     ...speech,
     dig: unlessHere('dig', speech.dig),
+    mark: (run, reading) =>
+      here.kind === 'reading' && here.id === reading ? own : speech.mark(run, reading),
     path: unlessHere('path', speech.path),
     feature,
     features: (ids) => andList(ids.map(feature)),

@@ -83,6 +83,8 @@ export const digTitles: Titles = {
   'path-outside': ({ from, to }, say) => `${say.size(to - from)} ${owners.outside}`,
   'path-along-boundary': ({ from, to, features }, say) =>
     `${say.size(to - from)} along ${say.features(features)}`,
+  'path-crosses-open-boundary': ({ feature, station }, say) =>
+    `Crosses ${say.feature(feature)} at ${say.length(station)}`,
   'mark-not-private': ({ whose }) => atStart(owners[whose]),
 
   'service-crossed': ({ feature, station }, say) =>
