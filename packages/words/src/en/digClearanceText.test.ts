@@ -32,6 +32,13 @@ describe('a clearance', () => {
     expect(said({ toCentre: true })).toContain('apart, to its middle');
   });
 
+  it('says what decides instead beside a dig', () => {
+    const dig = { of: { is: 'outline', dig: 'd1' }, rule: null, required: null, verdict: null } as const;
+    expect(said({ ...dig, distance: -0.3048 })).toBe('1.0 ft into it; its footing decides.');
+    expect(said({ ...dig, kind: 'fence', distance: -0.3048 })).toBe('1.0 ft into it; the dig takes it.');
+    expect(said({ ...dig, kind: 'fence' })).toBe('1.0 ft apart; no rule asks.');
+  });
+
   it('says where no rule asks, where a tree’s zone does, and where the rule is to stay off', () => {
     const none = { rule: null, required: null, verdict: null } as const;
     expect(said(none)).toBe('1.0 ft apart; no rule asks.');

@@ -11,11 +11,12 @@ const verdictNames: Record<Exclude<ClearanceVerdict, 'crosses'>, string> = {
   serves: 'serves it',
 };
 
+/** What bears on the ground beside a dig. */
+const BEARING: ReadonlySet<EdgeClearance['kind']> = new Set(['building', 'shed', 'porch', 'deck']);
+
 /** How far two things are apart, and how that stands to the distance that is asked. */
-export function obstacleText(
-  { kind, distance, required, verdict, toCentre }: EdgeClearance,
-  { units }: Pick<Site, 'units'>,
-): string {
+export function obstacleText(clearance: EdgeClearance, { units }: Pick<Site, 'units'>): string {
+  const { distance, verdict, toCentre } = clearance;
   const apart =
     verdict === 'crosses'
       ? 'crosses it'
@@ -23,11 +24,16 @@ export function obstacleText(
         ? `${sureText(distance, units)} into it`
         : `${sureText(distance, units)} apart${toCentre ? ', to its middle' : ''}`;
   const told = verdict === null || verdict === 'crosses' ? '' : `: ${verdictNames[verdict]}`;
-  return atStart(`${apart}; ${askedText(kind, required, units)}${told}.`);
+  return atStart(`${apart}; ${askedText(clearance, units)}${told}.`);
 }
 
-function askedText(kind: EdgeClearance['kind'], required: number | null, units: Units): string {
+/** Without a rule of distance something else may be asked, which a finding says. */
+function askedText({ of, kind, distance, required }: EdgeClearance, units: Units): string {
   if (kind === 'tree' && required === null) return 'its root zone decides';
+  if (of.is === 'outline' && required === null) {
+    if (BEARING.has(kind)) return 'its footing decides';
+    if (distance < 0) return 'the dig takes it';
+  }
   if (required === null) return 'no rule asks';
   return required === 0 ? 'to stay clear of it' : `${lengthText(required, units)} asked`;
 }
