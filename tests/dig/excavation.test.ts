@@ -28,6 +28,7 @@ describe('the top of a trench', () => {
     expect(inFeet(maxY - minY)).toBeCloseTo(width, 6);
     // the ends are cut back as the sides are
     expect(inFeet(maxX - minX)).toBeCloseTo(30 + width - bottom, 6);
+    expect(one.top?.length).toBeCloseTo(maxX - minX, 6);
     expect(one.top?.area).toBeCloseTo((maxX - minX) * (maxY - minY), 6);
   });
 

@@ -273,6 +273,8 @@ describe('digs in a tolerance zone', () => {
     const { site, derived, all } = dug({ things: { features, paths: [drain()] }, digging: { digs } });
     const [found] = servicesOf(site, derived, digOutlines(all), TODAY).digs;
     expect(found?.distance).toBeLessThan(0);
+    // the bottom is 30 ft long, and both ends are cut back
+    expect((found?.length ?? 0) / FOOT_M).toBeCloseTo(30 + 2 * 6, 6);
     // from 25 in before the gas pipe to the end, 12 in past it
     expect((found?.handDig ?? 0) / INCH_M).toBeCloseTo(25 + 12, 6);
   });

@@ -58,6 +58,9 @@ export function DigResults({ excavation }: { readonly excavation: Excavation }) 
             </>
           )}
         </Result>
+        <Result name="Length at the top" value={top === null ? null : size(top.length)}>
+          <p>From end to end; the ends are cut back as the sides are.</p>
+        </Result>
         <Result name="Outline at the ground" value={top === null ? null : words.areaText(top.area, units)}>
           <p>The ground to mark white before the dig, so that others see what is asked about.</p>
         </Result>
@@ -91,11 +94,11 @@ export function DigResults({ excavation }: { readonly excavation: Excavation }) 
         <Result
           name="Ladder or ramp"
           value={
-            depth === null
-              ? null
-              : egress.length === 0
-                ? 'Not asked at this depth'
-                : `At ${egress.map((e) => lengthText(e.station, units)).join(', ')}`
+            egress.length === 0
+              ? depth === null
+                ? null
+                : 'Not asked at this depth'
+              : `${depth === null ? 'At least at' : 'At'} ${egress.map((e) => lengthText(e.station, units)).join(', ')}`
           }
           rule="egressDepth"
         />

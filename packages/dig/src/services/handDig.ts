@@ -1,4 +1,4 @@
-import { distance } from '@footmark/geometry';
+import { distance, polylineLength } from '@footmark/geometry';
 import { type Derived, type DerivedFeature, ruleValue, type Site } from '@footmark/site';
 import { toleranceZone } from '../clearances/clearanceRule';
 import type { DigOutline } from '../clearances/digOutline';
@@ -24,8 +24,10 @@ export type DigInZone = {
   /** From the top edge to the outside of the service, negative where it runs through the dig. */
   readonly distance: number;
   readonly at: { readonly x: number; readonly y: number };
-  /** Of a trench: the length along it that is dug by hand; null for a pit, and where only what lies outside of a bend is in the zone. */
+  /** Of a trench: the length along it, at the ground, that is dug by hand; null for a pit, and where only what lies outside of a bend is in the zone. */
   readonly handDig: number | null;
+  /** Of a trench: how long it is in all, at the ground; null for a pit. */
+  readonly length: number | null;
   /** From the bottom of the dig down to the top of the service, negative when the dig goes deeper; null where a depth is not known. */
   readonly below: number | null;
 };
@@ -82,6 +84,7 @@ export function digsInZones(
         distance: near.distance,
         at: near.at,
         handDig: alongTrench(outline, service.outline, zoneHalfWidth(site, service)),
+        length: outline.along === null ? null : polylineLength(outline.along.line),
         below: depth === undefined || outline.depth === null ? null : depth - outline.depth,
       });
     }

@@ -61,14 +61,17 @@ function ofZone(site: Site, derived: Derived): readonly ServiceFinding[] {
   ];
 }
 
-function ofDig(site: Site, { dig, feature, distance, at, handDig, below }: DigInZone): ServiceFinding {
+function ofDig(
+  site: Site,
+  { dig, feature, distance, at, handDig, length, below }: DigInZone,
+): ServiceFinding {
   return {
     code: 'dig-in-tolerance-zone',
     severity: 'must',
     at: { kind: 'dig', id: dig },
     place: at,
     rule: 'toleranceZone',
-    values: { dig, feature, distance, zone: toleranceZone(site), handDig, below },
+    values: { dig, feature, distance, zone: toleranceZone(site), handDig, length, below },
   };
 }
 

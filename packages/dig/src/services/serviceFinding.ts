@@ -20,13 +20,14 @@ export type ServiceFindingValues = {
     asked: number;
     carriedOn: boolean;
   };
-  /** `handDig`: along a trench; null for a pit, or where only the outside of a bend is in the zone. `below`: from the bottom of the dig down to the service; null where not known. */
+  /** `handDig`: along a trench, of its `length` at the ground; null for a pit, or where only the outside of a bend is in the zone. `below`: from the bottom of the dig down to the service; null where not known. */
   'dig-in-tolerance-zone': {
     dig: string;
     feature: string;
     distance: number;
     zone: number;
     handDig: number | null;
+    length: number | null;
     below: number | null;
   };
   /** The site's tolerance zone is narrower than the least that is known, which is used. */

@@ -31,7 +31,14 @@ function excavationReport(excavation: Excavation, { site, words }: ReportSetting
     sides: { ...sides, slope: roundedAngle(sides.slope) },
     bottom:
       bottom === null ? null : { length: roundedLength(bottom.length), width: roundedLength(bottom.width) },
-    top: top === null ? null : { width: roundedLength(top.width), area: roundedLength(top.area) },
+    top:
+      top === null
+        ? null
+        : {
+            width: roundedLength(top.width),
+            length: roundedLength(top.length),
+            area: roundedLength(top.area),
+          },
     volume: volume === null ? null : roundedLength(volume),
     spoil: spoil === null ? null : { volume: roundedLength(spoil.volume), side: spoil.side },
     egress: egress.map(({ station }) => roundedLength(station)),

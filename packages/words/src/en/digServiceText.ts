@@ -24,9 +24,7 @@ export const serviceSentences: Sentences = {
   'dig-in-tolerance-zone': (v, speech) => ({
     text: `${atStart(speech.dig(v.dig))} comes ${
       v.distance <= 0 ? 'over' : `within ${speech.size(v.distance)} of`
-    } ${speech.feature(v.feature)}, and ${speech.length(v.zone)} to each side is dug by hand${
-      v.handDig === null ? '' : `: ${speech.size(v.handDig)} along the trench`
-    }.`,
+    } ${speech.feature(v.feature)}, and ${speech.length(v.zone)} to each side is dug by hand${byHandText(v, speech)}.${belowText(v, speech)}`,
     cure: byHand,
   }),
   'tolerance-under-floor': (v, speech) => ({
@@ -39,6 +37,19 @@ export const serviceSentences: Sentences = {
   }),
   ...oneCallSentences,
 };
+
+function byHandText(
+  { handDig, length }: ServiceFindingValues['dig-in-tolerance-zone'],
+  speech: DigSpeech,
+): string {
+  if (handDig === null || length === null) return '';
+  return `: ${speech.size(handDig)} of the ${speech.size(length)} that the trench is long at the ground`;
+}
+
+function belowText({ below }: ServiceFindingValues['dig-in-tolerance-zone'], speech: DigSpeech): string {
+  if (below === null) return '';
+  return ` By the depth that was given its top lies ${speech.size(Math.abs(below))} ${below < 0 ? 'above' : 'below'} the bottom of the dig.`;
+}
 
 function height({ gap, over }: ServiceFindingValues['service-crossed'], speech: DigSpeech): string {
   if (gap === null || over === null) return '';
