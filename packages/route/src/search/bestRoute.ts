@@ -1,12 +1,21 @@
 import type { Route } from '../foundRoute';
 import type { Area, Obstacle, RouteRequest } from '../request';
+import { type Field, fieldOf } from './field';
 import { legSearch } from './legSearch';
 import { areasCrossed, obstaclesHit } from './routeHits';
 import { type Solid, solidOf } from './solid';
 import { turnSteps } from './turns';
 
 /** What the cheapest route had to look at, kept for the next search on the same site. */
-export type Regarded = { readonly obstacles: Set<Obstacle>; readonly areas: Set<Area> };
+export type Regarded = {
+  readonly obstacles: Set<Obstacle>;
+  readonly areas: Set<Area>;
+  readonly field: Field;
+};
+
+export function regardedFor(request: RouteRequest): Regarded {
+  return { obstacles: new Set(), areas: new Set(), field: fieldOf(request) };
+}
 
 export type BestRoute =
   | { readonly is: 'found'; readonly route: Route; readonly cost: number }
@@ -35,6 +44,7 @@ export function bestRoute(
   { regarded, fences = [], mostPlaces, below = Infinity, shouldStop }: BestOptions,
 ): BestRoute {
   const steps = turnSteps(request);
+  const field = fences.length === 0 ? regarded.field : fieldOf(request, fences);
   for (;;) {
     const obstacles = request.obstacles.filter((o) => regarded.obstacles.has(o));
     const solids = obstacles.map((o) => solidOf(request, o));
@@ -47,6 +57,7 @@ export function bestRoute(
         ...solids.map(({ shape, need }) => ({ shape, reach: need })),
         ...areas.map(({ shape }) => ({ shape, reach: 0 })),
       ],
+      field,
       accept: (route: Route) => obstaclesHit(request, route, obstacles).length === 0,
       mostPlaces,
       shouldStop,

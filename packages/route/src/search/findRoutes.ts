@@ -1,6 +1,6 @@
 import type { Route } from '../foundRoute';
 import type { Obstacle, RouteRequest } from '../request';
-import { type BestRoute, bestRoute, type Regarded } from './bestRoute';
+import { type BestRoute, bestRoute, type Regarded, regardedFor } from './bestRoute';
 import type { RequestProblem } from './requestProblem';
 import { soundRequest } from './requestProblems';
 import { type RouteCost, routeCost } from './routeCost';
@@ -27,7 +27,7 @@ export type RouteOptions = {
 const MOST_ROUTES = 5;
 const MOST_SEARCHES = 10;
 /** A route that costs more than this many times the best is no choice. */
-const DEAREST = 1.5;
+const DEAREST = 2;
 /** To find the route with fewer bends, those are taken as so many times as dear. */
 const DEAR_BENDS = 5;
 const MOST_PLACES = 20_000;
@@ -44,7 +44,7 @@ export function findRoutes(
   const sound = soundRequest(asked);
   if (sound.is === 'wrong') return sound;
   const { request } = sound;
-  const regarded: Regarded = { obstacles: new Set(), areas: new Set() };
+  const regarded: Regarded = regardedFor(request);
   const best = bestRoute(request, { regarded, mostPlaces, shouldStop });
   if (best.is !== 'found') return best;
   const other = (request: RouteRequest, fences: readonly Solid[], below: number): BestRoute =>
@@ -59,7 +59,7 @@ export function findRoutes(
   const found: Candidate[] = [candidate(request, best.route, [])];
   const open: { readonly route: Route; readonly fences: readonly Solid[]; readonly round: Obstacle }[] = [];
   const openFrom = ({ route, fences }: Candidate) => {
-    for (const round of shapedBy(route, [...regarded.obstacles], request.diameter / 2))
+    for (const round of shapedBy(route, [...regarded.obstacles, ...rootsOf(regarded)], request.diameter / 2))
       if (!fences.some((f) => f.id === round.id)) open.push({ route, fences, round });
   };
   const first = found[0];
@@ -80,13 +80,18 @@ export function findRoutes(
   if (plain.is === 'stopped') return plain;
   if (plain.is === 'found') found.push(candidate(request, plain.route, []));
   onProgress(1);
-  return { is: 'found', routes: differing(found, [...regarded.obstacles]) };
+  return { is: 'found', routes: differing(found, [...regarded.obstacles, ...rootsOf(regarded)]) };
 }
 
 type Candidate = { readonly route: RatedRoute; readonly fences: readonly Solid[] };
 
 function candidate(request: RouteRequest, route: Route, fences: readonly Solid[]): Candidate {
   return { route: { ...route, cost: routeCost(request, route) }, fences };
+}
+
+/** Round ground that costs is gone around on one side or the other, like what stands in it. */
+function rootsOf({ areas }: Regarded): readonly Obstacle[] {
+  return [...areas].flatMap(({ id, shape }) => (shape.is === 'circle' ? [{ id, shape, clearance: 0 }] : []));
 }
 
 function withDearBends(request: RouteRequest): RouteRequest {

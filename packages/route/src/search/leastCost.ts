@@ -5,8 +5,8 @@ import type { Direction } from './direction';
 import { acrossOf, alongOf } from './lines';
 import type { TurnStep } from './turns';
 
-/** What a route must at least still take: in cost and in length (m), were nothing in its way. */
-export type Left = { readonly cost: number; readonly length: number };
+/** What a route must at least still take: in cost, in length (m), and for bends, were nothing in its way. */
+export type Left = { readonly cost: number; readonly length: number; readonly bends: number };
 
 /** `distance`: as the crow flies to the nearest end (m). */
 export type LeastCost = {
@@ -52,12 +52,13 @@ export function leastCost(ends: readonly RouteEnd[], steps: readonly TurnStep[])
     return nearest;
   };
   const from = (from: Point, direction: Direction) => {
-    let [bestCost, bestLength] = [Infinity, Infinity];
+    let [bestCost, bestLength, bends] = [Infinity, Infinity, least];
     for (const { end, straight, turns } of arrivalsIn(direction)) {
       const along = straight ? alongToEnd(from, direction, end) : null;
       if (along !== null && along >= 0) {
         bestCost = Math.min(bestCost, along);
         bestLength = Math.min(bestLength, along);
+        bends = 0;
         continue;
       }
       const away = distanceTo(end, from);
@@ -75,7 +76,7 @@ export function leastCost(ends: readonly RouteEnd[], steps: readonly TurnStep[])
       bestCost = Math.min(bestCost, cost);
       bestLength = Math.min(bestLength, Math.max(0, away - 2 * saved));
     }
-    return { cost: bestCost, length: bestLength };
+    return { cost: bestCost, length: bestLength, bends };
   };
   return { from, distance };
 }

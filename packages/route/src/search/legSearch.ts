@@ -3,6 +3,7 @@ import type { Route } from '../foundRoute';
 import type { RouteRequest, Shape } from '../request';
 import { areasAlong, costBehind } from './areaCost';
 import { directionOf } from './direction';
+import type { Field } from './field';
 import { leastCost } from './leastCost';
 import { legsFrom } from './legsFrom';
 import { alongOf, Lines } from './lines';
@@ -22,6 +23,7 @@ export type LegSearch = {
   /** Looks no further than this many places. */
   readonly mostPlaces: number;
   readonly shouldStop: () => boolean;
+  readonly field: Field;
   /** Nothing that costs as much is looked at: the cost of a route that is known. */
   readonly below: number;
   /** 1: the cheapest route; above: a route that costs at most so many times as much, found sooner. */
@@ -40,7 +42,7 @@ const ASK_EVERY = 64;
  * A* over the places where legs meet. Two bends in a row count as one step.
  */
 export function legSearch(search: LegSearch): LegSearchResult {
-  const { request, steps, solids, accept, mostPlaces, shouldStop, below, greed } = search;
+  const { request, steps, solids, accept, mostPlaces, shouldStop, below, greed, field } = search;
   const queue = new FlatQueue<Place>();
   const tables = tablesOf(request, search.beside);
   const lines = new Lines();
@@ -48,9 +50,14 @@ export function legSearch(search: LegSearch): LegSearchResult {
   const left = leastCost(request.ends, steps);
 
   const push = (place: Place) => {
-    const more = place.end === null ? left.from(place.at, place.direction) : { cost: 0, length: 0 };
-    if (place.length + more.length > mostLength || place.cost + more.cost >= below) return;
-    queue.push(place, place.cost + greed * more.cost);
+    if (place.end !== null) {
+      if (place.length <= mostLength && place.cost < below) queue.push(place, place.cost);
+      return;
+    }
+    const more = left.from(place.at, place.direction);
+    const cost = Math.max(more.cost, field(place.at.x, place.at.y) + more.bends);
+    if (place.length + more.length > mostLength || place.cost + cost >= below) return;
+    queue.push(place, place.cost + greed * cost);
   };
   const isWorth = (x: number, y: number, cost: number) => cost + left.distance(x, y) < below;
   const freeAlong = (ray: Ray, atLeast: number) => {

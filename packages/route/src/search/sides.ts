@@ -1,4 +1,10 @@
-import { distance, nearestOnSegment, type Point } from '@footmark/geometry';
+import {
+  azimuthBetween,
+  nearestOnSegment,
+  type Point,
+  pointAtAzimuth,
+  signedAngle,
+} from '@footmark/geometry';
 import type { Route } from '../foundRoute';
 import type { Obstacle, Shape } from '../request';
 import type { Solid } from './solid';
@@ -11,7 +17,6 @@ const THIN_M = 1e-3;
 
 /** Where a route is nearest to a place of a shape, and to which side of the route that place lies. */
 type Passing = {
-  readonly at: Point;
   readonly on: Point;
   readonly away: number;
   readonly side: 'right' | 'left';
@@ -30,13 +35,26 @@ export function shapedBy(route: Route, obstacles: readonly Obstacle[], radius: n
   });
 }
 
-/** What keeps a route from going by an obstacle on the side on which another does: from within the obstacle across that, and on. */
+/**
+ * What keeps a route from going by a thing on the side on which another does: from within it outwards, half way between where that one comes
+ * from and where it goes, seen from there.
+ */
 export function fenceAcross(route: Route, { id, shape }: Obstacle): Solid {
-  const { at, on } = passing(route, shape);
-  const away = distance(on, at);
-  const toward = away > 0 ? { x: (at.x - on.x) / away, y: (at.y - on.y) / away } : { x: 1, y: 0 };
-  const far = { x: on.x + FAR_M * toward.x, y: on.y + FAR_M * toward.y };
+  const { on } = passing(route, shape);
+  const [start] = route.points;
+  const heading = start === undefined ? 0 : azimuthBetween(on, start) + sweepAround(route, on) / 2;
+  const far = pointAtAzimuth(on, heading, FAR_M);
   return { id, shape: { is: 'line', points: [on, far], halfWidth: 0 }, need: THIN_M, ends: [] };
+}
+
+/** By how much (rad, clockwise) a route goes round a place from its start to its end. */
+function sweepAround({ points }: Route, about: Point): number {
+  let swept = 0;
+  for (const [i, from] of points.entries()) {
+    const to = points[i + 1];
+    if (to !== undefined) swept += signedAngle(azimuthBetween(about, to) - azimuthBetween(about, from));
+  }
+  return swept;
 }
 
 function passing({ points }: Route, shape: Shape): Passing {
@@ -49,8 +67,8 @@ function passing({ points }: Route, shape: Shape): Passing {
       const found = nearestOnSegment(on, from, to);
       if (nearest !== null && found.distance >= nearest.away) continue;
       const turn = (to.x - from.x) * (on.y - from.y) - (to.y - from.y) * (on.x - from.x);
-      nearest = { at: found.point, on, away: found.distance, side: turn < 0 ? 'right' : 'left' };
+      nearest = { on, away: found.distance, side: turn < 0 ? 'right' : 'left' };
     }
   }
-  return nearest ?? { at: { x: 0, y: 0 }, on: { x: 0, y: 0 }, away: Infinity, side: 'right' };
+  return nearest ?? { on: { x: 0, y: 0 }, away: Infinity, side: 'right' };
 }
