@@ -25,4 +25,6 @@ export const routeRules = {
   routeOtherLand: { value: 3, unit: '1', ...practice },
   routeBesideWater: { value: 4, unit: '1', ...practice },
   routeBesideService: { value: 2, unit: '1', ...practice },
+  /** Length along the pipe of a pit from which a pipe is bored, burst or lined. */
+  routePit: { value: 6 * FOOT_M, unit: 'm', ...practice },
 } as const satisfies Record<string, SettingRow>;

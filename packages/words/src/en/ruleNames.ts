@@ -102,6 +102,7 @@ export const ruleNames: Record<RuleName, string> = {
   routePavement: 'Under pavement each length counts so many times more',
   routeOtherLand: 'On shared or other land each length counts so many times more',
   routeBesideWater: 'Near a water line each length counts so many times more',
+  routePit: 'A pit to bore, burst or line from, along the pipe',
   routeBesideService: 'Near another service each length counts so many times more',
 };
 

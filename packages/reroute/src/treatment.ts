@@ -1,0 +1,150 @@
+import { type TreeZones, treeZones } from '@footmark/dig';
+import { type Point, pointInRing, segmentCrossesRing } from '@footmark/geometry';
+import type { Shape } from '@footmark/route';
+import {
+  type Derived,
+  type DerivedFeature,
+  type FeatureKind,
+  type RuleName,
+  ruleValue,
+  type Site,
+} from '@footmark/site';
+
+/** How a route treats a thing: keeps so far from its face (m), goes through so much dearer for each metre, or does not mind it. */
+export type Treatment =
+  | { readonly as: 'clear'; readonly clearance: number }
+  | { readonly as: 'cost'; readonly perMetre: number }
+  | { readonly as: 'free' };
+
+/** A thing of the plan that a route may mind, as it usually does. `reach`: what it is treated with goes on beside it (m). */
+export type Minded = {
+  /** Of the feature; of a tree's roots `roots/` and its id. */
+  readonly id: string;
+  readonly feature: string;
+  readonly shape: Shape;
+  readonly usual: Treatment;
+  readonly rule: RuleName;
+};
+
+/** Where a route begins and ends: what lies between is treated otherwise where it must be crossed. */
+export type Ends = { readonly start: Point; readonly end: Point };
+
+type Usual =
+  | { readonly as: 'clear'; readonly rule: RuleName }
+  | { readonly as: 'cost'; readonly rule: RuleName; readonly beside?: RuleName };
+
+/** By kind. A kind that is not here is not minded. */
+const USUAL: Partial<Record<FeatureKind, Usual>> = {
+  building: { as: 'clear', rule: 'building' },
+  shed: { as: 'clear', rule: 'building' },
+  porch: { as: 'clear', rule: 'building' },
+  deck: { as: 'clear', rule: 'building' },
+  well: { as: 'clear', rule: 'well' },
+  'septic-tank': { as: 'clear', rule: 'otherService' },
+  'retaining-wall': { as: 'clear', rule: 'otherService' },
+  pole: { as: 'clear', rule: 'otherService' },
+  hydrant: { as: 'clear', rule: 'otherService' },
+  boundary: { as: 'clear', rule: 'propertyLine' },
+  'boundary-line': { as: 'clear', rule: 'propertyLine' },
+  easement: { as: 'cost', rule: 'routeOtherLand' },
+  street: { as: 'cost', rule: 'routePavement' },
+  sidewalk: { as: 'cost', rule: 'routePavement' },
+  driveway: { as: 'cost', rule: 'routePavement' },
+  patio: { as: 'cost', rule: 'routePavement' },
+  hedge: { as: 'cost', rule: 'routeRoots', beside: 'otherService' },
+  service: { as: 'cost', rule: 'routeBesideService', beside: 'otherService' },
+};
+
+/** Half the width (m) in which going over a boundary counts: across it about as much as a metre of other land. */
+const BOUNDARY_HALF_M = 0.5;
+
+/** All that a route on a site minds, in the order of the site; roots after the things that they belong to. */
+export function mindedOn(site: Site, derived: Derived, ends: Ends): readonly Minded[] {
+  const zones = new Map(treeZones(site, derived).trees.map((t) => [t.tree, t]));
+  return [...derived.features.values()].flatMap((f) => [
+    ...thing(site, f, zones.get(f.feature.id), ends),
+    ...roots(site, zones.get(f.feature.id)),
+  ]);
+}
+
+function thing(site: Site, of: DerivedFeature, tree: TreeZones | undefined, ends: Ends): readonly Minded[] {
+  const { feature, spec } = of;
+  const common = { id: feature.id, feature: feature.id };
+  if (tree !== undefined) {
+    const rule = 'stabilityDiameters';
+    const clearance = Math.max(0, (ruleValue(site, rule) - 0.5) * tree.diameter);
+    const shape: Shape = { is: 'circle', centre: tree.at, radius: tree.diameter / 2 };
+    return [{ ...common, shape, usual: { as: 'clear', clearance }, rule }];
+  }
+  const usual = usualOf(feature.kind, feature.fields);
+  const shape = shapeOf(of);
+  if (usual === undefined || shape === null) return [];
+  // what lies between the ends is gone over
+  if (usual.as === 'clear' && (isBoundary(feature.kind) || spec.shape === 'line') && liesBetween(of, ends)) {
+    const rule = 'routeOtherLand';
+    return [{ ...common, shape: edgeOf(of), usual: { as: 'cost', perMetre: ruleValue(site, rule) }, rule }];
+  }
+  if (usual.as === 'clear') {
+    const edge = isBoundary(feature.kind) ? { ...edgeOf(of), halfWidth: 0 } : shape;
+    return [
+      {
+        ...common,
+        shape: edge,
+        usual: { as: 'clear', clearance: ruleValue(site, usual.rule) },
+        rule: usual.rule,
+      },
+    ];
+  }
+  const beside = usual.beside === undefined ? 0 : ruleValue(site, usual.beside);
+  return [
+    {
+      ...common,
+      shape: shape.is === 'line' ? { ...shape, halfWidth: shape.halfWidth + beside } : shape,
+      usual: { as: 'cost', perMetre: ruleValue(site, usual.rule) },
+      rule: usual.rule,
+    },
+  ];
+}
+
+function usualOf(kind: FeatureKind, fields: DerivedFeature['feature']['fields']): Usual | undefined {
+  if (kind === 'service' && 'carries' in fields && fields.carries === 'water')
+    return { as: 'cost', rule: 'routeBesideWater', beside: 'waterService' };
+  return USUAL[kind];
+}
+
+function roots(site: Site, tree: TreeZones | undefined): readonly Minded[] {
+  if (tree === undefined) return [];
+  return [
+    {
+      id: `roots/${tree.tree}`,
+      feature: tree.tree,
+      shape: { is: 'circle', centre: tree.at, radius: tree.chosen.radius },
+      usual: { as: 'cost', perMetre: ruleValue(site, 'routeRoots') },
+      rule: 'routeRoots',
+    },
+  ];
+}
+
+function shapeOf({ feature, spec, points, outline, radius }: DerivedFeature): Shape | null {
+  const [at] = points;
+  if (spec.shape === 'area') return { is: 'ring', points: outline };
+  if (spec.shape === 'point') return at === undefined ? null : { is: 'circle', centre: at, radius };
+  const across = 'diameter' in feature.fields ? (feature.fields.diameter ?? 0) : 0;
+  return { is: 'line', points: outline, halfWidth: across / 2 };
+}
+
+function edgeOf({ spec, outline }: DerivedFeature): Extract<Shape, { is: 'line' }> {
+  const points = spec.shape === 'area' ? [...outline, ...outline.slice(0, 1)] : outline;
+  return { is: 'line', points, halfWidth: BOUNDARY_HALF_M };
+}
+
+function isBoundary(kind: FeatureKind): boolean {
+  return kind === 'boundary' || kind === 'boundary-line';
+}
+
+/** Whether one of the ends lies within a lot and the other does not, or a boundary line is passed on the straight way between them. */
+function liesBetween({ spec, outline }: DerivedFeature, { start, end }: Ends): boolean {
+  if (spec.shape === 'area')
+    return (pointInRing(start, outline) === 'outside') !== (pointInRing(end, outline) === 'outside');
+  return segmentCrossesRing(start, end, outline);
+}
