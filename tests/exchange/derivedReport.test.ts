@@ -1,6 +1,7 @@
+import { standsInTheWay } from '@footmark/dig';
 import { derivedReport } from '@footmark/exchange';
 import { fitRuns, parseLength } from '@footmark/site';
-import { en } from '@footmark/words';
+import { cautionCodes, en } from '@footmark/words';
 import { describe, expect, it } from 'vitest';
 import { rearAlley } from './rearAlley';
 
@@ -131,6 +132,45 @@ describe('the report', () => {
         6,
       ),
     ).toEqual([]);
+  });
+
+  it('tells all that is found of what stands in the way, each with its name and place, its rule and who changed it', () => {
+    const change = { rule: 'egressDepth', value: 1.5, who: 'Crew lead', why: 'state plan' };
+    const dug = rearAlley((raw) => {
+      const trench = { is: 'trench', path: 'p1', name: '', note: '', depth: 1.6 } as const;
+      raw.digging.digs.push({ ...trench, id: 'd1', from: 3, to: 26 });
+      raw.digging.notes.push({ id: 'n1', at: '2026-05-01T09:00:00Z', text: 'Neighbour agrees.' });
+      raw.rules.changed.push(change);
+    });
+    const found = standsInTheWay(dug.site, dug.derived, null, '2026-05-01');
+    const { inTheWay } = derivedReport(dug.site, dug.derived, null, en, '2026-05-01');
+    const { clearances, land, services, drains, findings } = inTheWay;
+
+    expect(land.stretches.map((s) => s.whose)).toEqual(found.land.stretches.map((s) => s.whose));
+    expect(services.crossings.map((c) => c.name).toSorted()).toEqual(['Alley main', 'Gas service']);
+    expect(services.oneCall).toMatchObject({ is: found.services.oneCall.is });
+    expect(drains).toHaveLength(dug.site.paths.length);
+    expect(drains[0]?.cleanouts.length).toBe(found.drains.paths[0]?.cleanouts.length);
+    expect(inTheWay.whiteLines[0]?.corners).toHaveLength(found.whiteLines[0]?.corners.length ?? 0);
+    expect(inTheWay.pipesByTrees).toHaveLength(found.trees.pipes.length);
+    expect(inTheWay.rootZones.map((t) => t.zones.length)).toEqual(
+      found.trees.trees.map((t) => t.zones.length),
+    );
+    expect(inTheWay.notes).toEqual([{ id: 'n1', at: '2026-05-01T09:00:00Z', text: 'Neighbour agrees.' }]);
+    expect(inTheWay.cautions.map((c) => c.code)).toEqual([...cautionCodes]);
+    for (const parts of [land.stretches, clearances, findings, inTheWay.whiteLines])
+      expect(parts).not.toEqual([]);
+
+    for (const [i, { name, x, y }] of clearances.entries()) {
+      expect(name).not.toBe('');
+      expect(x).toBeCloseTo(found.clearances[i]?.at.x ?? Number.NaN, 5);
+      expect(y).toBeCloseTo(found.clearances[i]?.at.y ?? Number.NaN, 5);
+    }
+    expect(findings.find((f) => f.rule === 'egressDepth')).toMatchObject({
+      source: expect.stringContaining('1926.651(c)(2)'),
+      changed: { from: 1.2192, to: 1.5, who: 'Crew lead', why: 'state plan' },
+    });
+    expect(findings.find((f) => f.rule === 'protectionDepth')?.changed).toBeNull();
   });
 
   it('is longer along the cable than in plan', () => {

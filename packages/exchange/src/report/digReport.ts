@@ -1,23 +1,36 @@
-import type {
-  AnyDigFinding,
-  DigDepth,
-  EdgeClearance,
-  Excavation,
-  InTheWay,
-  Restore,
-  TreeTaken,
-} from '@footmark/dig';
-import { ruleOf } from '@footmark/site';
+import type { AnyDigFinding, DigDepth, EdgeClearance, Excavation, InTheWay, Restore } from '@footmark/dig';
+import { treeRuleOf } from '@footmark/site';
+import { cautionCodes } from '@footmark/words';
+import { drainReport } from './inTheWayDrain';
+import { landReport } from './inTheWayLand';
+import { servicesReport, whiteLineReport } from './inTheWayServices';
+import { digByTreeReport, pipeByTreeReport, rootZonesReport, treeReport } from './inTheWayTrees';
 import type { ReportSetting } from './reportSetting';
-import { roundedAngle, roundedLength, roundedValues } from './rounding';
+import { placeReport, roundedAngle, roundedLength, roundedValues } from './rounding';
+import { sourceReport } from './sourceReport';
 
-/** What stands in the way: planned digs with what they take, how near things are, and what must be seen to. */
-export function digReport({ excavations, clearances, trees, findings }: InTheWay, setting: ReportSetting) {
+/**
+ * What stands in the way: planned digs with what they take, how near things are, whose land it is, other services, what the code asks of the
+ * drain, what must be seen to, and what is said to everybody who digs.
+ */
+export function digReport(inTheWay: InTheWay, setting: ReportSetting) {
+  const { excavations, clearances, trees, land, services, drains, whiteLines, findings } = inTheWay;
+  const { site, words } = setting;
   return {
+    ruleSet: { set: site.rules.set, name: words.ruleSetName(site.rules.set), trees: treeRuleOf(site) },
     digs: excavations.map((excavation) => excavationReport(excavation, setting)),
     trees: trees.totals.map(treeReport),
-    clearances: clearances.map(clearanceReport),
+    digsByTrees: trees.digs.map(digByTreeReport),
+    pipesByTrees: trees.pipes.map(pipeByTreeReport),
+    rootZones: trees.trees.map((tree) => rootZonesReport(tree, setting)),
+    clearances: clearances.map((clearance) => clearanceReport(clearance, setting)),
+    land: landReport(land, setting),
+    services: servicesReport(services, setting),
+    drains: drains.paths.map((check) => drainReport(check, setting)),
+    whiteLines: whiteLines.map((line) => whiteLineReport(line, setting)),
     findings: findings.map((finding) => findingReport(finding, setting)),
+    notes: site.digging.notes.map(({ id, at, text }) => ({ id, at, text })),
+    cautions: cautionCodes.map((code) => ({ code, ...words.cautionText(code) })),
   };
 }
 
@@ -60,40 +73,37 @@ function restoreReport({ pavements, paved, lawn, beyond }: Restore) {
   };
 }
 
-function treeReport({ tree, atLeast, zones }: TreeTaken) {
-  return {
-    tree,
-    atLeast,
-    zones: zones.map(({ radius, dug, spoil, share, ...zone }) => ({
-      ...zone,
-      radius: roundedLength(radius),
-      dug: roundedAngle(dug),
-      spoil: roundedAngle(spoil),
-      share: roundedAngle(share),
-    })),
-  };
-}
-
-function clearanceReport({ of, feature, distance, rule, required, verdict, toCentre }: EdgeClearance) {
+function clearanceReport(clearance: EdgeClearance, setting: ReportSetting) {
+  const { of, feature, distance, station, at, rule, required, verdict, toCentre } = clearance;
+  const { site, words } = setting;
   return {
     of,
     feature,
+    name: words.targetName({ kind: 'feature', id: feature }, site),
     distance: roundedLength(distance),
+    station: station === null ? null : roundedLength(station),
+    from: placeReport(clearance.from),
+    ...placeReport(at),
     toCentre,
     rule,
+    ...(rule === null ? { source: null, changed: null } : sourceReport(rule, setting)),
     required: required === null ? null : roundedLength(required),
     verdict,
+    display: words.obstacleText(clearance, site),
   };
 }
 
-function findingReport(finding: AnyDigFinding, { site, words }: ReportSetting) {
-  const { code, severity, at, rule, values } = finding;
+function findingReport(finding: AnyDigFinding, setting: ReportSetting) {
+  const { code, severity, at, place, rule, values } = finding;
+  const { site, words } = setting;
   return {
     code,
     severity,
     at,
     name: words.targetName(at, site),
-    source: rule === null ? null : words.basisText(ruleOf(site, rule).row),
+    place: place === null ? null : placeReport(place),
+    rule,
+    ...(rule === null ? { source: null, changed: null } : sourceReport(rule, setting)),
     values: roundedValues(values),
     ...words.digFindingText(finding, site),
   };

@@ -20,3 +20,8 @@ export function roundedValues<Values>(values: Values): Values {
   if (Array.isArray(values)) return values.map(roundedValues) as Values; // a list as long
   return Object.fromEntries(Object.entries(values).map(([key, of]) => [key, roundedValues(of)])) as Values; // the same keys
 }
+
+/** A place on the plan. */
+export function placeReport({ x, y }: { readonly x: number; readonly y: number }) {
+  return { x: roundedLength(x), y: roundedLength(y) };
+}
