@@ -58,9 +58,7 @@ function TreeZonesTable({ tree, pipes, taken }: Props) {
           {pipe.distance < 0
             ? 'runs under its trunk'
             : `passes ${size(pipe.distance)} from the face of its trunk`}
-          ; the tree stands to the {pipe.side} of the flow. Boring under is asked to be{' '}
-          {size(pipe.bore.asked)} deep
-          {pipe.bore.cover === null ? '' : `, the pipe has ${size(pipe.bore.cover)} of cover`}.
+          ; the tree stands to the {pipe.side} of the flow. {words.boreText(pipe.bore, site.units)}
         </p>
       ))}
       <table className={styles.zones}>
@@ -74,18 +72,63 @@ function TreeZonesTable({ tree, pipes, taken }: Props) {
         </thead>
         <tbody>
           {tree.zones.map((zone, i) => (
-            <tr key={zone.rule} data-chosen={i === 0 || undefined}>
-              <th scope="row">{words.treeRuleName(zone.rule)}</th>
-              <td data-name="Radius">{size(zone.radius)}</td>
-              <td data-name="Pipe in it">
-                {size(pipes.reduce((sum, { zones }) => sum + (zones[i]?.length ?? 0), 0))}
-              </td>
-              <td data-name="Taken">{words.shareText(taken?.zones[i]?.share ?? 0)}</td>
-            </tr>
+            <ZoneRow
+              key={zone.rule}
+              name={words.treeRuleName(zone.rule)}
+              note={zone.assumed.length === 0 ? null : words.treeTakenText(zone.assumed)}
+              chosen={i === 0}
+              radius={zone.radius}
+              pipe={pipes.reduce((sum, { zones }) => sum + (zones[i]?.length ?? 0), 0)}
+              taken={`${taken?.atLeast ? 'at least ' : ''}${words.shareText(taken?.zones[i]?.share ?? 0)}`}
+            />
           ))}
         </tbody>
       </table>
       <RuleSource rule={tree.chosen.row} />
     </div>
+  );
+          {tree.zones.map(({ rule, inner }, i) =>
+            inner === null ? null : (
+              <ZoneRow
+                key={`${rule}/${inner.is}`}
+                name={words.holdingRootsName(inner.is)}
+                note={inner.row === tree.held.row ? 'No dig may cut these.' : null}
+                chosen={inner.row === tree.held.row}
+                radius={inner.radius}
+                pipe={pipes.reduce((sum, { zones }) => sum + (zones[i]?.inner ?? 0), 0)}
+                taken={cutText(taken, i)}
+              />
+            ),
+          )}
+}
+      <RuleSource rule={tree.held.row} />
+
+/** Whether roots that hold it up are cut, by one way to tell. */
+function cutText(taken: Props['taken'], zone: number): string {
+  if (taken?.zones[zone]?.inner === true) return 'cut';
+  return taken?.atLeast ? 'not known' : 'not cut';
+}
+
+type ZoneRowProps = {
+  readonly name: string;
+  readonly note: string | null;
+  readonly chosen: boolean;
+  readonly radius: number;
+  readonly pipe: number;
+  readonly taken: string;
+};
+
+function ZoneRow({ name, note, chosen, radius, pipe, taken }: ZoneRowProps) {
+  const { units } = useSite();
+  return (
+    <tr data-chosen={chosen || undefined}>
+      <th scope="row">
+        {name}
+        {note === null ? null : <small> {note}</small>}
+      </th>
+      <td data-name="Radius">{sureText(radius, units)}</td>
+      <td data-name="Pipe in it">{sureText(pipe, units)}</td>
+      <td data-name="Taken">{taken}</td>
+    </tr>
   );
 }

@@ -1,4 +1,16 @@
-import type { AnyDigFinding, DigSeverity, EdgeClearance, Excavation, TreeZone, Whose } from '@footmark/dig';
+import type {
+  AnyDigFinding,
+  BoreUnder,
+  DigSeverity,
+  EdgeClearance,
+  Excavation,
+  HoldingRoots,
+  LandStretch,
+  OneCallState,
+  TreeAssumption,
+  TreeZone,
+  Whose,
+} from '@footmark/dig';
 import type {
   ActionWord,
   BlunderGroup,
@@ -205,6 +217,12 @@ export type Words = {
   digFindingSubject(finding: AnyDigFinding, site: Site): string;
   /** How pressing such findings are, as a heading. */
   digSeverityName(severity: DigSeverity): string;
+  /** What a tree was taken as for its zone where nobody gave it. */
+  treeTakenText(assumed: readonly TreeAssumption[]): string;
+  /** How deep boring under a tree is asked to be, and whether the pipe lies deep enough. */
+  boreText(bore: BoreUnder, units: Units): string;
+  /** What the roots that hold a tree up are told by. */
+  holdingRootsName(is: HoldingRoots['is']): string;
   /** How far two things are apart against what is asked. */
   obstacleText(clearance: EdgeClearance, site: Pick<Site, 'units'>): string;
   /** An area given in square metres. */

@@ -32,6 +32,7 @@ export function sayOfPipe(tree: TreeZones, pipe: PipeByTree, findings: TreeFindi
       side: pipe.side,
       boreDepth: pipe.bore.asked,
       cover: pipe.bore.cover,
+      enough: pipe.bore.enough,
     },
   });
 }

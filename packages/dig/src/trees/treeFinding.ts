@@ -20,9 +20,10 @@ export type TreeFindingValues = {
     distance: number;
     /** Of the pipe, seen with its flow, on which the tree stands. */
     side: 'left' | 'right';
-    /** How deep boring under the roots is asked to be, and the pipe's least cover there; null where it is not known. */
+    /** How deep boring under the roots is asked to be, the pipe's least cover there and whether that is enough; null where it is not known. */
     boreDepth: number;
     cover: number | null;
+    enough: boolean | null;
   };
   /** `share`: with its spoil. `atLeast`: its depth is not known all along. */
   'dig-in-root-zone': Zone & { dig: string; share: number; atLeast: boolean };

@@ -25,7 +25,7 @@ export type TreeZones = {
   readonly zones: readonly TreeZone[];
   /** Where roots hold it up, whatever rule is chosen: by AS 4970 and by what is quoted for stability. */
   readonly holding: readonly HoldingRoots[];
-  /** What digs are held against: that of the chosen rule, where it knows one, else the wider. */
+  /** What digs are held against: those of the chosen rule, where it knows any, else the wider. */
   readonly held: HoldingRoots;
 };
 

@@ -8,6 +8,7 @@ import type { Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { digFindingText } from './digFindingText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
+import { boreText, treeTakenText } from './digTreeText';
 import { sampleYard } from './sampleYard';
 
 const thing = { dig: 'd1', feature: 'f1', kind: 'building', atLeast: false } as const;
@@ -74,6 +75,7 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
     side: 'left',
     boreDepth: 1.3716,
     cover: 1.1,
+    enough: false,
   },
   'dig-in-root-zone': { ...zone, dig: 'd1', share: 0.14, atLeast: false },
   'spoil-in-root-zone': { ...zone, dig: 'd1', share: 0.05 },
@@ -156,6 +158,27 @@ describe('a finding says what, how much and what to do', () => {
     const digs = site.digging.digs.map((d) => ({ ...d, name: 'Alley pit' }));
     const named = { ...site, digging: { ...site.digging, digs } };
     expect(digFindingText(findingOf('engineer-designs'), named).text).toMatch(/^Alley pit is 21\.3 ft deep/);
+  });
+
+  it('says whether the pipe lies deep enough to bore under a tree', () => {
+    expect(said('pipe-in-root-zone').cure).toContain('3.6 ft of cover is planned, too little');
+    expect(said('pipe-in-root-zone', { state: 'existing', cover: 1.5, enough: true }).cure).toContain(
+      '4.9 ft of cover, enough for that',
+    );
+    const bore = { asked: 1.3716, row: 'boreDepthNear', cover: 1.5, enough: true } as const;
+    expect(boreText(bore, site.units)).toBe(
+      'Boring under is asked to be 4.5 ft deep; the pipe has 4.9 ft of cover, which is enough.',
+    );
+    expect(boreText({ ...bore, cover: 1.1, enough: false }, site.units)).toContain('which is too little');
+    expect(boreText({ ...bore, cover: null, enough: null }, site.units)).toContain('cover is not known');
+  });
+
+  it('says what a tree was taken as for a zone', () => {
+    const assumed = [
+      { fact: 'tolerance', as: 'poor' },
+      { fact: 'age', as: 'overmature' },
+    ] as const;
+    expect(treeTakenText(assumed)).toBe('Taken as one that stands root loss poorly and old.');
   });
 
   it('does not say that a tree is protected when nobody said so', () => {

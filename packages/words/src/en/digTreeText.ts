@@ -1,6 +1,7 @@
 import type { TreeAssumption, TreeFindingValues } from '@footmark/dig';
 import { atStart } from '../named';
-import type { Said } from '../words';
+import { sureText } from '../sureText';
+import type { Said, Words } from '../words';
 import { leastText, shareText } from './digMeasure';
 import type { DigSpeech } from './digSpeech';
 import { zoneOfRule } from './digZone';
@@ -40,7 +41,7 @@ export const treeSentences: Sentences = {
     cure: 'Measure the trunk at chest height and give its diameter.',
   }),
   'tree-facts-assumed': ({ tree, assumed }, speech) => ({
-    text: `Nobody has said of ${speech.feature(tree)} ${andList(assumed.map(({ fact }) => missing[fact]))}; it is taken as ${andList(assumed.map(({ as }) => taken[as] ?? as))}.`,
+    text: `Nobody has said of ${speech.feature(tree)} ${andList(assumed.map(({ fact }) => missing[fact]))}; it is taken as ${takenAs(assumed)}.`,
     cure: 'Say so on the tree’s card.',
   }),
   'pipe-in-root-zone': (v, speech) => ({
@@ -49,8 +50,8 @@ export const treeSentences: Sentences = {
     }; the tree stands to the ${v.side} of the flow.`,
     cure:
       v.state === 'proposed'
-        ? `Move the line out of it, or bore under at ${speech.length(v.boreDepth)} or deeper${v.cover === null ? '' : `, where ${speech.size(v.cover)} of cover is planned`}; ask an arborist.`
-        : `To replace it, boring under at ${speech.length(v.boreDepth)} or deeper spares the roots${v.cover === null ? '; its cover is not known' : `; the pipe has ${speech.size(v.cover)} of cover`}.`,
+        ? `Move the line out of it, or bore under at ${speech.length(v.boreDepth)} or deeper${v.cover === null ? '' : `, where ${speech.size(v.cover)} of cover is planned, ${v.enough ? 'enough' : 'too little'}`}; ask an arborist.`
+        : `To replace it, boring under at ${speech.length(v.boreDepth)} or deeper spares the roots${v.cover === null ? '; its cover is not known' : `; the pipe has ${speech.size(v.cover)} of cover, ${v.enough ? 'enough for that' : 'too little for that'}`}.`,
   }),
   'dig-in-root-zone': (v, speech) => ({
     text: `${speech.dig(v.dig)} takes ${leastText(v.atLeast)}${shareText(v.share)} of the ${zoneOfRule[v.zone]} of ${guarded(v, speech)}.`,
@@ -74,6 +75,20 @@ export const treeSentences: Sentences = {
     }.`,
     cure: 'Make them smaller or bore; an arborist has to show that the tree stays sound.',
   }),
+};
+
+function takenAs(assumed: readonly TreeAssumption[]): string {
+  return andList(assumed.map(({ as }) => taken[as] ?? as));
+}
+
+/** Of a zone: what nobody gave, and what the tree was taken as for it. */
+export const treeTakenText: Words['treeTakenText'] = (assumed) => `Taken as ${takenAs(assumed)}.`;
+
+export const boreText: Words['boreText'] = ({ asked, cover, enough }, units) => {
+  const deep = `Boring under is asked to be ${sureText(asked, units)} deep`;
+  if (cover === null || enough === null) return `${deep}; the pipe’s cover is not known.`;
+  const has = `the pipe has ${sureText(cover, units)} of cover`;
+  return `${deep}; ${has}, which ${enough ? 'is enough' : 'is too little'}.`;
 };
 
 function guarded({ tree, protected: isProtected }: { tree: string; protected: boolean }, speech: DigSpeech) {

@@ -7,7 +7,9 @@ import { obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
 import { whoseNames } from './digLandText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
-import { digSeverityNames } from './digZone';
+import { oneCallText } from './digOneCallText';
+import { boreText, treeTakenText } from './digTreeText';
+import { digSeverityNames, holdingNames } from './digZone';
 import {
   actionNames,
   directionNames,
@@ -131,6 +133,13 @@ export const en: Words = {
   digFindingTitle,
   digFindingSubject,
   digSeverityName: (severity) => digSeverityNames[severity],
+  oneCallText,
+  landText,
+  landName,
+  ruleChangeText,
+  treeTakenText,
+  boreText,
+  holdingRootsName: (is) => holdingNames[is],
   obstacleText,
   areaText,
   volumeText,
