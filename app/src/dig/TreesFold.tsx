@@ -82,11 +82,6 @@ function TreeZonesTable({ tree, pipes, taken }: Props) {
               taken={`${taken?.atLeast ? 'at least ' : ''}${words.shareText(taken?.zones[i]?.share ?? 0)}`}
             />
           ))}
-        </tbody>
-      </table>
-      <RuleSource rule={tree.chosen.row} />
-    </div>
-  );
           {tree.zones.map(({ rule, inner }, i) =>
             inner === null ? null : (
               <ZoneRow
@@ -100,7 +95,9 @@ function TreeZonesTable({ tree, pipes, taken }: Props) {
               />
             ),
           )}
-}
+        </tbody>
+      </table>
+      <RuleSource rule={tree.chosen.row} />
       <RuleSource rule={tree.held.row} />
 
 /** Whether roots that hold it up are cut, by one way to tell. */

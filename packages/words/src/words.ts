@@ -215,14 +215,21 @@ export type Words = {
   /** The same in a few words, and by its name what it is said of, empty for the site itself. */
   digFindingTitle(finding: AnyDigFinding, site: Site, here?: CardThing): string;
   digFindingSubject(finding: AnyDigFinding, site: Site): string;
-  /** How pressing such findings are, as a heading. */
-  digSeverityName(severity: DigSeverity): string;
   /** What a tree was taken as for its zone where nobody gave it. */
   treeTakenText(assumed: readonly TreeAssumption[]): string;
   /** How deep boring under a tree is asked to be, and whether the pipe lies deep enough. */
   boreText(bore: BoreUnder, units: Units): string;
   /** What the roots that hold a tree up are told by. */
   holdingRootsName(is: HoldingRoots['is']): string;
+  /** How pressing such findings are, as a heading. */
+  digSeverityName(severity: DigSeverity): string;
+  /** How it stands with the one-call ticket. */
+  oneCallText(state: OneCallState, ticket: OneCall): string;
+  /** On how much of a site's pipes somebody else is to be asked; what tells of land by its name, and who holds it. */
+  landText(stretches: readonly LandStretch[], units: Units): string;
+  landName(feature: string, site: Site): string;
+  /** That a rule has another value on a site: who changed it, from what to what, and why. */
+  ruleChangeText(change: RuleChange, row: SettingRow, units: Units): string;
   /** How far two things are apart against what is asked. */
   obstacleText(clearance: EdgeClearance, site: Pick<Site, 'units'>): string;
   /** An area given in square metres. */

@@ -128,12 +128,12 @@ export const digTitles: Titles = {
     `${say.size(distance)} from ${say.feature(service)}, enough here`,
 };
 
-function coverText(cover: number, say: DigSpeech): string {
-  return cover < 0 ? `${say.size(-cover)} out of the ground` : `${say.size(cover)} of cover`;
-}
 const held = {
   slope: 'cut back or hold the sides',
   shield: 'set the shield first',
   engineer: 'no slope of the table holds',
 } as const;
 
+function coverText(cover: number, say: DigSpeech): string {
+  return cover < 0 ? `${say.size(-cover)} out of the ground` : `${say.size(cover)} of cover`;
+}
