@@ -99,6 +99,9 @@ function TreeZonesTable({ tree, pipes, taken }: Props) {
       </table>
       <RuleSource rule={tree.chosen.row} />
       <RuleSource rule={tree.held.row} />
+    </div>
+  );
+}
 
 /** Whether roots that hold it up are cut, by one way to tell. */
 function cutText(taken: Props['taken'], zone: number): string {
