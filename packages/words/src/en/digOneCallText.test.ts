@@ -1,4 +1,4 @@
-import { servicesOf } from '@footmark/dig';
+import { oneCallState, servicesOf } from '@footmark/dig';
 import { changeOneCall, derive, newSite, type OneCall } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { en } from './en';
@@ -42,4 +42,15 @@ describe('a one-call ticket', () => {
   it('is asked about when nobody said until when it holds', () => {
     expect(oneCallText({ ticket: '26-0417' }, '2026-05-10')?.text).toContain('not known');
   });
+});
+
+it.each([
+  [undefined, '2026-05-10', 'none kept'],
+  [{ ticket: '26-0417' }, '2026-05-10', 'not called yet'],
+  [good, '2026-05-01', 'good from May 4, 2026'],
+  [good, '2026-05-10', 'good until May 18, 2026'],
+  [good, '2026-05-19', 'ran out on May 18, 2026'],
+  [{ ticket: '26-0417', validFrom: '2026-05-04' }, '2026-05-10', 'good, last day not known'],
+] as const)('in a few words %o on %s is %s', (ticket, today, text) => {
+  expect(en.oneCallText(oneCallState(ticket, today), ticket ?? { ticket: '' })).toBe(text);
 });

@@ -1,4 +1,5 @@
-import type { ServiceFindingValues } from '@footmark/dig';
+import type { OneCallState, ServiceFindingValues } from '@footmark/dig';
+import type { OneCall } from '@footmark/site';
 import type { Said } from '../words';
 import { dateText } from './visitText';
 
@@ -42,3 +43,19 @@ export const oneCallSentences: { readonly [Code in TicketCode]: (values: TicketV
     cure: 'Ask the one-call centre, and put the day here.',
   }),
 };
+
+/** How it stands with the ticket, in a few words. */
+export function oneCallText({ is }: OneCallState, { validFrom, validUntil }: OneCall): string {
+  switch (is) {
+    case 'missing':
+      return 'none kept';
+    case 'not-called':
+      return 'not called yet';
+    case 'waiting':
+      return validFrom === undefined ? 'marks not made yet' : `good from ${dateText(validFrom)}`;
+    case 'valid':
+      return validUntil === undefined ? 'good, last day not known' : `good until ${dateText(validUntil)}`;
+    case 'expired':
+      return validUntil === undefined ? 'ran out' : `ran out on ${dateText(validUntil)}`;
+  }
+}

@@ -16,9 +16,9 @@ export const digTitles: Titles = {
   'trench-without-length': () => 'No length',
   'trench-past-end': ({ beyond }, say) => `${say.length(beyond)} past the end of the pipe`,
   'pit-without-size': () => 'Size not known yet',
-  'depth-not-known': ({ station }, say) => `Depth not known at ${say.length(station)}`,
+  'depth-not-known': ({ station }, say) => `Depth not known at ${say.size(station)}`,
   'depth-carried-on': ({ sigma }, say) => `Depth carried on, give or take ${say.size(1.96 * sigma)}`,
-  'depth-not-positive': ({ station }, say) => `Bottom not below the ground at ${say.length(station)}`,
+  'depth-not-positive': ({ station }, say) => `Bottom not below the ground at ${say.size(station)}`,
   'soil-not-chosen': () => 'Nobody has judged the soil',
   'disturbed-soil-is-not': ({ as }) => `Dug before: taken as ${soilNames[as].split(',')[0]}`,
   'protective-system-needed': ({ depth, atLeast, planned }, say) =>
@@ -87,8 +87,7 @@ export const digTitles: Titles = {
     `Crosses ${say.feature(feature)} at ${say.length(station)}`,
   'mark-not-private': ({ whose }) => atStart(owners[whose]),
 
-  'service-crossed': ({ feature, station }, say) =>
-    `Crosses ${say.feature(feature)} at ${say.length(station)}`,
+  'service-crossed': ({ feature, station }, say) => `Crosses ${say.feature(feature)} at ${say.size(station)}`,
   'dig-in-tolerance-zone': ({ feature, handDig }, say) =>
     `${handDig === null ? 'Dig' : say.size(handDig)} by hand near ${say.feature(feature)}`,
   'tolerance-under-floor': ({ floor }, say) => `Tolerance zone under the least, ${say.length(floor)}`,
@@ -109,15 +108,15 @@ export const digTitles: Titles = {
     `Planned to fall ${say.slope(slope)}, ${say.slope(least)} is the least`,
   'fall-not-known': () => 'Whether it falls enough is not known',
   'end-below-tap': ({ by }, say) => `Comes out ${say.size(by)} below the tap`,
-  'cover-too-thin': ({ cover, station }, say) => `${coverText(cover, say)} at ${say.length(station)}`,
+  'cover-too-thin': ({ cover, station }, say) => `${coverText(cover, say)} at ${say.size(station)}`,
   'cover-above-frost': ({ cover, station }, say) =>
-    `${coverText(cover, say)} at ${say.length(station)}, above frost`,
+    `${coverText(cover, say)} at ${say.size(station)}, above frost`,
   'cover-not-known': ({ length }, say) => `Cover not known on ${say.size(length)}`,
   'cleanout-at-head': () => 'No cleanout at the upper end',
-  'cleanout-at-turn': ({ station }, say) => `No cleanout at the turn at ${say.length(station)}`,
-  'cleanout-after-turns': ({ station }, say) => `No cleanout after its turns, at ${say.length(station)}`,
+  'cleanout-at-turn': ({ station }, say) => `No cleanout at the turn at ${say.size(station)}`,
+  'cleanout-after-turns': ({ station }, say) => `No cleanout after its turns, at ${say.size(station)}`,
   'cleanout-along': ({ spacing }, say) => `No cleanout within ${say.length(spacing)}`,
-  'turn-needs-sweep': ({ station }, say) => `Too sharp a turn at ${say.length(station)}`,
+  'turn-needs-sweep': ({ station }, say) => `Too sharp a turn at ${say.size(station)}`,
   'water-too-near': ({ service, crosses, distance }, say) =>
     `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, not above it`,
   'water-depth-not-known': ({ service, crosses, distance }, say) =>

@@ -5,7 +5,7 @@ import { basisText } from './basisText';
 import { cautions, modelValuesText } from './cautions';
 import { obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
-import { whoseNames } from './digLandText';
+import { landName, landText, whoseNames } from './digLandText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
 import { oneCallText } from './digOneCallText';
 import { boreText, treeTakenText } from './digTreeText';
@@ -38,6 +38,7 @@ import { arcProblemText, spotProblemText } from './measureProblemText';
 import { parseProblemText } from './parseProblemText';
 import { digText, excavationText, locatedText, planLineNames, rootZoneText, unseenText } from './planText';
 import { reachTexts } from './reachText';
+import { ruleChangeText } from './ruleChangeText';
 import {
   protectionNames,
   ruleGroupNames,

@@ -115,10 +115,11 @@ export const ruleGroupNames: Record<RuleGroup, string> = {
 };
 
 export const ruleSetNames: Record<RuleSetId, string> = {
-  'us-ipc': 'United States, IPC and IRC',
-  'us-upc': 'United States, UPC',
-  britain: 'United Kingdom, trees by BS 5837',
-  australia: 'Australia, trees by AS 4970',
+  'us-ipc': 'United States: OSHA, IPC and IRC',
+  'us-upc': 'United States: OSHA and UPC',
+  metric: 'Metres: US model values, no local law; trees by BS 5837',
+  britain: 'Trees by BS 5837 (UK); all else US model values, no UK law',
+  australia: 'Trees by AS 4970 (Australia); all else US model values, no Australian law',
 };
 
 export const treeRuleNames: Record<TreeRuleId, string> = {

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { landName, landText } from './digLandText';
+import { sampleYard } from './sampleYard';
+
+const { site } = sampleYard({ length: 'm', diameter: 'mm', direction: 'azimuth' });
+const piece = (whose: 'private' | 'public' | 'shared', from: number, to: number) => ({
+  path: 'p1',
+  whose,
+  from,
+  to,
+  features: [],
+});
+
+describe('whose land', () => {
+  it('is told by how much of the pipes is somebody else’s, the longest first', () => {
+    expect(landText([piece('private', 0, 9)], site.units)).toBe('all on the lot');
+    const pieces = [
+      piece('shared', 0, 2),
+      piece('private', 2, 9),
+      piece('public', 9, 14),
+      piece('shared', 14, 15),
+    ];
+    expect(landText(pieces, site.units)).toBe('5.00 m public, 3.00 m in an easement');
+  });
+
+  it('is called by its name, with who holds it', () => {
+    const [first] = site.features;
+    if (first === undefined) throw new Error('the yard has features');
+    const way = {
+      ...first,
+      id: 'row',
+      kind: 'right-of-way',
+      name: 'Mill Lane',
+      fields: { holder: 'the county' },
+    };
+    const held = { ...site, features: [way as typeof first] };
+    expect(landName('row', held)).toBe('Mill Lane, held by the county');
+    expect(landName(first.id, site)).not.toContain('held by');
+  });
+});
