@@ -42,7 +42,7 @@ export type InTheWay = {
   readonly services: Services;
   readonly drains: DrainChecks;
   readonly whiteLines: readonly WhiteLine[];
-  /** What must be done first, then what should be looked at, then notes. */
+  /** What must be done first, then what should be looked at, then notes; of each the one-call ticket and services first: they wait longest and hurt most. */
   readonly findings: readonly AnyDigFinding[];
 };
 
@@ -65,8 +65,8 @@ export function standsInTheWay(site: Site, derived: Derived, fit: RunsFit | null
     whiteLines: () => whiteLines(site, derived, all.outlines),
     findings: () =>
       [
-        ...all.excavations.flatMap((e) => e.findings),
         ...all.services.findings,
+        ...all.excavations.flatMap((e) => e.findings),
         ...all.trees.findings,
         ...clearanceFindings(site, derived, all.clearances),
         ...all.land.findings,
