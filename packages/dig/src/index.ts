@@ -48,6 +48,7 @@ export { findingSubject } from './findingSubject';
 export type { Land, LandCrossing, LandMark, LandStretch } from './land/land';
 export type { LandFinding, LandFindingValues } from './land/landFinding';
 export { landOf } from './land/landOf';
+export { type Lot, type Lots, lotsOf } from './land/lots';
 export type { Whose, WhoseAt } from './land/whose';
 export { type DigInZone, type PathInZone, zoneHalfWidth } from './services/handDig';
 export { type OneCallState, oneCallState } from './services/oneCallState';

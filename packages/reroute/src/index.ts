@@ -1,4 +1,7 @@
 export { type RerouteAsk, usualAsk } from './ask';
 export { bendTable } from './bendTable';
 export { type Rerouting, requestOf } from './requestOf';
+export { routePath } from './routePath';
 export { type Ends, type Minded, mindedOn, type Treatment } from './treatment';
+export type { BendCount, Dug, TreeShare, WayFacts } from './wayFacts';
+export { type Way, type WayIs, waysOf } from './ways';

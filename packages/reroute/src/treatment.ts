@@ -1,4 +1,4 @@
-import { type TreeZones, treeZones } from '@footmark/dig';
+import { type Lot, lotsOf, type TreeZones, treeZones } from '@footmark/dig';
 import { type Point, pointInRing, segmentCrossesRing } from '@footmark/geometry';
 import type { Shape } from '@footmark/route';
 import {
@@ -18,7 +18,7 @@ export type Treatment =
 
 /** A thing of the plan that a route may mind, as it usually does. `reach`: what it is treated with goes on beside it (m). */
 export type Minded = {
-  /** Of the feature; of a tree's roots `roots/` and its id. */
+  /** Of the feature; of a tree's roots `roots/` and its id; `beyond`: the land beyond the lot, whose first line is the feature. */
   readonly id: string;
   readonly feature: string;
   readonly shape: Shape;
@@ -61,13 +61,50 @@ const BOUNDARY_HALF_M = 0.5;
 /** All that a route on a site minds, in the order of the site; roots after the things that they belong to. */
 export function mindedOn(site: Site, derived: Derived, ends: Ends): readonly Minded[] {
   const zones = new Map(treeZones(site, derived).trees.map((t) => [t.tree, t]));
-  return [...derived.features.values()].flatMap((f) => [
-    ...thing(site, f, zones.get(f.feature.id), ends),
+  const { own } = lotsOf(derived, []);
+  const things = [...derived.features.values()].flatMap((f) => [
+    ...thing(site, f, zones.get(f.feature.id), ends, own),
     ...roots(site, zones.get(f.feature.id)),
   ]);
+  return own === null ? things : [...things, ...beyond(site, own, ends)];
 }
 
-function thing(site: Site, of: DerivedFeature, tree: TreeZones | undefined, ends: Ends): readonly Minded[] {
+/** How far (m) the land beyond a lot is taken to go on. */
+const BEYOND_M = 200;
+
+/** Where an end lies beyond the lot, all that is beyond costs; else the lot's own lines are kept clear of. */
+function beyond(
+  site: Site,
+  { ring, features: [feature = ''] }: Lot,
+  { start, end }: Ends,
+): readonly Minded[] {
+  if (!isOutside(ring, start, end)) return [];
+  const [first] = ring;
+  if (first === undefined) return [];
+  const xs = ring.map((p) => p.x);
+  const ys = ring.map((p) => p.y);
+  const [left, right] = [Math.min(...xs) - BEYOND_M, Math.max(...xs) + BEYOND_M];
+  const [low, high] = [Math.min(...ys) - BEYOND_M, Math.max(...ys) + BEYOND_M];
+  const corner = { x: left, y: low };
+  // a ring around the lot, with a slit to the lot's own ring
+  const around = [corner, { x: right, y: low }, { x: right, y: high }, { x: left, y: high }, corner];
+  const points = [...around, ...ring, first];
+  const rule = 'routeOtherLand';
+  const usual: Treatment = { as: 'cost', perMetre: ruleValue(site, rule) };
+  return [{ id: 'beyond', feature, shape: { is: 'ring', points }, usual, rule }];
+}
+
+function isOutside(ring: readonly Point[], ...places: readonly Point[]): boolean {
+  return places.some((p) => pointInRing(p, ring) === 'outside');
+}
+
+function thing(
+  site: Site,
+  of: DerivedFeature,
+  tree: TreeZones | undefined,
+  ends: Ends,
+  own: Lot | null,
+): readonly Minded[] {
   const { feature, spec } = of;
   const common = { id: feature.id, feature: feature.id };
   if (tree !== undefined) {
@@ -79,6 +116,9 @@ function thing(site: Site, of: DerivedFeature, tree: TreeZones | undefined, ends
   const usual = usualOf(feature.kind, feature.fields);
   const shape = shapeOf(of);
   if (usual === undefined || shape === null) return [];
+  // the land beyond costs, not its line
+  if (own?.features.includes(feature.id) && isOutside(own.ring, ends.start, ends.end))
+    return [];
   // what lies between the ends is gone over
   if (usual.as === 'clear' && (isBoundary(feature.kind) || spec.shape === 'line') && liesBetween(of, ends)) {
     const rule = 'routeOtherLand';
