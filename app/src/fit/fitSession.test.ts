@@ -1,13 +1,13 @@
 import { addRun, changeSite, newSite, type RunsFit, type Site } from '@footmark/site';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Desk } from '../session/desk';
 import { edit, openInSession, undo } from '../session/siteSession';
-import type { FitDesk } from './fitDesk';
 import { currentFit, startWeighing } from './fitSession';
 import { type Weighed, weigh } from './weigh';
 
 /** A desk whose answers come when the test says so. */
 const waiting: { site: Site; answer: (weighed: Weighed) => void }[] = [];
-const desk: FitDesk = {
+const desk: Desk<Site, Weighed> = {
   ask: (site, answer) => void waiting.push({ site, answer }),
   drop: () => void waiting.splice(0),
 };

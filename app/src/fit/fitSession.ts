@@ -1,8 +1,8 @@
 import type { RunsFit, Site } from '@footmark/site';
 import { create } from 'zustand';
+import { type Desk, workerDesk } from '../session/desk';
 import { derivedFrom, useSiteSession } from '../session/siteSession';
-import { type FitDesk, fitDesk } from './fitDesk';
-import { weigh } from './weigh';
+import { type Weighed, weigh } from './weigh';
 
 type FitSession = {
   /** The last answer for the open site, also while it is being weighed again; null without runs and before the first answer. */
@@ -49,7 +49,10 @@ export function fitOfSite(site: Site): RunsFit | null {
 
 /** Weighs the open site whenever it has changed and has runs. */
 export function startWeighing(
-  desk: FitDesk = fitDesk(() => new Worker(new URL('./fitWorker.ts', import.meta.url), { type: 'module' })),
+  desk: Desk<Site, Weighed> = workerDesk(
+    () => new Worker(new URL('./fitWorker.ts', import.meta.url), { type: 'module' }),
+    (site: Site) => weigh(site),
+  ),
 ): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const take = (site: Site | null) => {

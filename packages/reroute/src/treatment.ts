@@ -117,8 +117,7 @@ function thing(
   const shape = shapeOf(of);
   if (usual === undefined || shape === null) return [];
   // the land beyond costs, not its line
-  if (own?.features.includes(feature.id) && isOutside(own.ring, ends.start, ends.end))
-    return [];
+  if (own?.features.includes(feature.id) && isOutside(own.ring, ends.start, ends.end)) return [];
   // what lies between the ends is gone over
   if (usual.as === 'clear' && (isBoundary(feature.kind) || spec.shape === 'line') && liesBetween(of, ends)) {
     const rule = 'routeOtherLand';

@@ -1,22 +1,21 @@
 import { newSite, type Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
-import { fitDesk } from './fitDesk';
-import type { FitAnswer, FitQuestion } from './fitWorker';
-import type { Weighed } from './weigh';
+import { type Weighed, weigh } from '../fit/weigh';
+import { type DeskAnswer, type DeskQuestion, workerDesk } from './desk';
 
 /** A worker that answers when it is told to. */
 class HandWorker {
   static made: HandWorker[] = [];
-  readonly asked: FitQuestion[] = [];
+  readonly asked: DeskQuestion<Site>[] = [];
   ended = false;
-  onmessage: ((event: { data: FitAnswer }) => void) | null = null;
+  onmessage: ((event: { data: DeskAnswer<Weighed> }) => void) | null = null;
   onerror: (() => void) | null = null;
 
   constructor() {
     HandWorker.made.push(this);
   }
 
-  postMessage(question: FitQuestion): void {
+  postMessage(question: DeskQuestion<Site>): void {
     this.asked.push(question);
   }
 
@@ -26,7 +25,7 @@ class HandWorker {
 
   answer(weighed: Weighed): void {
     const job = this.asked.at(-1)?.job ?? -1;
-    this.onmessage?.({ data: { job, weighed } });
+    this.onmessage?.({ data: { job, answer: weighed } });
   }
 }
 
@@ -43,7 +42,10 @@ function desk() {
   HandWorker.made = [];
   const answers: Weighed[] = [];
   // it has of a worker what the desk uses
-  const made = fitDesk(() => new HandWorker() as unknown as Worker);
+  const made = workerDesk(
+    () => new HandWorker() as unknown as Worker,
+    (site: Site) => weigh(site),
+  );
   return { desk: made, answers, take: (weighed: Weighed) => void answers.push(weighed) };
 }
 
@@ -57,7 +59,7 @@ describe('the desk', () => {
     at.ask(siteOf('b'), take);
     HandWorker.made[0]?.answer(FAILED);
     expect(HandWorker.made).toHaveLength(1);
-    expect(HandWorker.made[0]?.asked.map((q) => q.site.id)).toEqual(['a', 'b']);
+    expect(HandWorker.made[0]?.asked.map((q) => q.asked.id)).toEqual(['a', 'b']);
     expect(answers).toEqual([FAILED, FAILED]);
   });
 
@@ -74,6 +76,18 @@ describe('the desk', () => {
     expect(next?.ended).toBe(false);
   });
 
+  it('passes on how far the answer is, and nothing of what was given up', () => {
+    const { desk: at, take } = desk();
+    const shares: number[] = [];
+    at.ask(siteOf('a'), take, (share) => void shares.push(share));
+    const [worker] = HandWorker.made;
+    const job = worker?.asked.at(-1)?.job ?? -1;
+    worker?.onmessage?.({ data: { job, progress: 0.5 } });
+    at.drop();
+    worker?.onmessage?.({ data: { job, progress: 0.7 } });
+    expect(shares).toEqual([0.5]);
+  });
+
   it('is quiet once it was told to drop everything', () => {
     const { desk: at, answers, take } = desk();
     at.ask(siteOf('a'), take);
@@ -84,9 +98,12 @@ describe('the desk', () => {
   });
 
   it('weighs in the page where there are no workers, or one that does not start', async () => {
-    const refuses = fitDesk(() => {
-      throw new ReferenceError('Worker is not defined');
-    });
+    const refuses = workerDesk(
+      () => {
+        throw new ReferenceError('Worker is not defined');
+      },
+      (site: Site) => weigh(site),
+    );
     const inPage = await new Promise<Weighed>((take) => refuses.ask(siteOf('a'), take));
     expect(inPage).toMatchObject({ failed: false, fit: { status: 'no-evidence' } });
 
