@@ -1,14 +1,11 @@
-import { nearestOnSegment, type Point } from '@footmark/geometry';
+import { distance, type Point } from '@footmark/geometry';
 import FlatQueue from 'flatqueue';
-import type { RouteEnd, RouteRequest, Shape } from '../request';
-import { shapeDistance } from './shapeDistance';
+import type { RouteRequest } from '../request';
+import { distanceToEnd, type Grid, gridOf, visitCells } from './grid';
 import type { Solid } from './solid';
 
 /** About so many cells make up the ground that is looked at. */
 const CELLS = 12_000;
-/** The ground goes on so far beside the straight way, in shares of it, and at least so far (m). */
-const BESIDE = 0.6;
-const BESIDE_M = 6;
 /** Ways over cells in sixteen directions are longer than the straight ones by up to this. */
 const STRAIGHTER = 0.972;
 
@@ -32,7 +29,7 @@ function isLong(dx: number, dy: number): boolean {
 export type Field = (x: number, y: number) => number;
 
 export function fieldOf(request: RouteRequest, fences: readonly Solid[] = []): Field {
-  const grid = gridOf(request);
+  const grid = gridOf(request, CELLS);
   const { left, bottom, cell, columns, rows } = grid;
   const extra = costsOf(request, fences, grid);
   const cost = costsToEnds(request, grid, extra);
@@ -45,77 +42,32 @@ export function fieldOf(request: RouteRequest, fences: readonly Solid[] = []): F
   };
 }
 
-type Grid = {
-  readonly left: number;
-  readonly bottom: number;
-  readonly cell: number;
-  readonly columns: number;
-  readonly rows: number;
-};
-
-function gridOf({ start, ends }: RouteRequest): Grid {
-  const places = [start.at, ...ends.flatMap(({ at }) => ('from' in at ? [at.from, at.to] : [at]))];
-  const xs = places.map((p) => p.x);
-  const ys = places.map((p) => p.y);
-  const span = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
-  const beside = Math.max(BESIDE_M, BESIDE * span);
-  const [left, bottom] = [Math.min(...xs) - beside, Math.min(...ys) - beside];
-  const [width, height] = [Math.max(...xs) + beside - left, Math.max(...ys) + beside - bottom];
-  const cell = Math.sqrt((width * height) / CELLS);
-  return { left, bottom, cell, columns: Math.ceil(width / cell), rows: Math.ceil(height / cell) };
-}
-
 /** By cell what a metre in it costs beyond its length; Infinity where a pipe cannot be. */
 function costsOf(request: RouteRequest, fences: readonly Solid[], grid: Grid): Float64Array {
   const { cell, columns, rows } = grid;
   const extra = new Float64Array(columns * rows);
   for (const { shape, perMetre } of request.areas)
-    visit(grid, shape, 0, (k, p) => {
-      if (shapeDistance(p, shape) < 0) extra[k] = (extra[k] ?? 0) + perMetre;
+    visitCells(grid, shape, 0, (k) => {
+      extra[k] = (extra[k] ?? 0) + perMetre;
     });
   // as large as a cell may be, a way between two things is not lost
   const half = cell * Math.SQRT1_2;
   for (const { shape, clearance } of request.obstacles) {
     const need = clearance + request.diameter / 2 - half;
-    if (need <= 0 && shape.is !== 'ring') continue;
-    visit(grid, shape, Math.max(0, need), (k, p) => {
-      if (shapeDistance(p, shape) < need && !isNearEnds(request, p)) extra[k] = Infinity;
+    visitCells(grid, shape, need, (k, p) => {
+      if (!isNearEnds(request, p)) extra[k] = Infinity;
     });
   }
   // wide enough that no step leads over one
   for (const { shape } of fences)
-    visit(grid, shape, FENCE_CELLS * cell, (k, p) => {
-      if (shapeDistance(p, shape) < FENCE_CELLS * cell) extra[k] = Infinity;
+    visitCells(grid, shape, FENCE_CELLS * cell, (k) => {
+      extra[k] = Infinity;
     });
   return extra;
 }
 
 function isNearEnds({ start, ends, freeEnds }: RouteRequest, p: Point): boolean {
-  return distanceTo(start.at, p) <= freeEnds || ends.some(({ at }) => distanceTo(at, p) <= freeEnds);
-}
-
-function distanceTo(at: RouteEnd['at'], p: Point): number {
-  return 'from' in at ? nearestOnSegment(p, at.from, at.to).distance : Math.hypot(at.x - p.x, at.y - p.y);
-}
-
-/** Visits the cells (number and middle) that may lie within `reach` of a shape. */
-function visit(
-  { left, bottom, cell, columns, rows }: Grid,
-  shape: Shape,
-  reach: number,
-  see: (k: number, middle: Point) => void,
-): void {
-  const points = shape.is === 'circle' ? [shape.centre] : shape.points;
-  const wide = reach + (shape.is === 'circle' ? shape.radius : shape.is === 'line' ? shape.halfWidth : 0);
-  let [x0, x1, y0, y1] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (const { x, y } of points)
-    [x0, x1, y0, y1] = [Math.min(x0, x), Math.max(x1, x), Math.min(y0, y), Math.max(y1, y)];
-  const from = (low: number, origin: number) => Math.max(0, Math.floor((low - wide - origin) / cell));
-  const to = (high: number, origin: number, count: number) =>
-    Math.min(count - 1, Math.floor((high + wide - origin) / cell));
-  for (let j = from(y0, bottom); j <= to(y1, bottom, rows); j++)
-    for (let i = from(x0, left); i <= to(x1, left, columns); i++)
-      see(j * columns + i, { x: left + (i + 0.5) * cell, y: bottom + (j + 0.5) * cell });
+  return distance(start.at, p) <= freeEnds || ends.some((end) => distanceToEnd(end, p) <= freeEnds);
 }
 
 /** Least costs over cells from all ends outwards. */
@@ -130,9 +82,7 @@ function costsToEnds({ ends }: RouteRequest, grid: Grid, extra: Float64Array): F
   };
   for (const { at } of ends) {
     const line = 'from' in at ? [at.from, at.to] : [at];
-    visit(grid, { is: 'line', points: line, halfWidth: 0 }, cell, (k, p) => {
-      if (distanceTo(at, p) <= cell) reach(k, 0);
-    });
+    visitCells(grid, { is: 'line', points: line, halfWidth: 0 }, cell, (k) => reach(k, 0));
   }
   const lengths = STEPS.map(([dx, dy]) => cell * Math.hypot(dx, dy));
   for (

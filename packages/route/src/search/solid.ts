@@ -2,7 +2,7 @@ import { nearestOnSegment, type Point } from '@footmark/geometry';
 import type { Obstacle, RouteEnd, RouteRequest, Shape } from '../request';
 import { type Ray, rayInShape } from './rayInShape';
 import { shapeDistance } from './shapeDistance';
-import type { Span } from './spans';
+import { type Span, without } from './spans';
 
 /** What the centre line keeps clear of: `need` metres from the shape's edge, but only `need` of an end near that. */
 export type Solid = {
@@ -68,17 +68,5 @@ function both(spans: readonly Span[], others: readonly Span[]): readonly Span[] 
     others.flatMap(([c, d]): Span[] =>
       Math.min(b, d) > Math.max(a, c) ? [[Math.max(a, c), Math.min(b, d)]] : [],
     ),
-  );
-}
-
-function without(spans: readonly Span[], taken: readonly Span[]): readonly Span[] {
-  return taken.reduce<readonly Span[]>(
-    (left, [c, d]) =>
-      left.flatMap(([a, b]): Span[] => {
-        const before: Span[] = Math.min(b, c) > a ? [[a, Math.min(b, c)]] : [];
-        const after: Span[] = b > Math.max(a, d) ? [[Math.max(a, d), b]] : [];
-        return [...before, ...after];
-      }),
-    spans,
   );
 }

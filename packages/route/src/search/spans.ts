@@ -19,3 +19,16 @@ export function lengthUpTo(spans: readonly Span[], to: number): number {
   for (const [a, b] of spans) sum += Math.max(0, Math.min(b, to) - Math.max(0, a));
   return sum;
 }
+
+/** Spans but for what others take of them. */
+export function without(spans: readonly Span[], taken: readonly Span[]): readonly Span[] {
+  return taken.reduce<readonly Span[]>(
+    (left, [c, d]) =>
+      left.flatMap(([a, b]): Span[] => {
+        const before: Span[] = Math.min(b, c) > a ? [[a, Math.min(b, c)]] : [];
+        const after: Span[] = b > Math.max(a, d) ? [[Math.max(a, d), b]] : [];
+        return [...before, ...after];
+      }),
+    spans,
+  );
+}
