@@ -1,4 +1,5 @@
 import { drainRules, drainRulesUpc } from './drainRules';
+import { metricRules, metricTolerance } from './metricRules';
 import { routeRules } from './routeRules';
 import { separationRules, separationRulesUpc } from './separationRules';
 import type { SettingRow } from './settings';
@@ -36,8 +37,8 @@ export type RuleSet = {
 };
 
 /**
- * Rule sets that a site picks from: two US model codes, and for trees and metric sites the British and Australian standards. Model codes
- * are adopted and amended locally: every value can be changed on a site.
+ * Rule sets that a site picks from: two US model codes, and three in metres, in which only the trees go by a standard of the country: for
+ * all else the US values stand in as models, and say so. Model codes are adopted and amended locally: every value can be changed on a site.
  */
 export const ruleSets = {
   'us-ipc': { rows: {}, treeRule: 'critical-root-radius', waterOver: 'waterAbove' },
@@ -46,8 +47,13 @@ export const ruleSets = {
     treeRule: 'critical-root-radius',
     waterOver: 'waterShelf',
   },
-  britain: { rows: {}, treeRule: 'bs-5837', waterOver: 'waterAbove' },
-  australia: { rows: {}, treeRule: 'as-4970', waterOver: 'waterAbove' },
+  metric: {
+    rows: { ...metricRules, toleranceZone: metricTolerance },
+    treeRule: 'bs-5837',
+    waterOver: 'waterAbove',
+  },
+  britain: { rows: metricRules, treeRule: 'bs-5837', waterOver: 'waterAbove' },
+  australia: { rows: metricRules, treeRule: 'as-4970', waterOver: 'waterAbove' },
 } as const satisfies Record<string, RuleSet>;
 export type RuleSetId = keyof typeof ruleSets;
 
