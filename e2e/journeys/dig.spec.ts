@@ -25,14 +25,16 @@ test('a trench beside the sycamore: what it takes, what it meets, and what makes
       const width = await digs.amount('Width at the top');
       expect(width).toBeCloseTo(2 + 2 * 1.5 * depth, 0);
       await digs.unfold('Look at');
-      await expect(digs.finding('Nobody has said what the soil is')).toContainText('1926.652(b)(1)(i)');
-      await expect(
-        digs.finding(/takes \d+ % of the critical root zone of Sycamore, which is protected/),
-      ).toContainText('University of Minnesota Extension');
-      await expect(digs.finding(/lays bare .* of Gas service/)).toBeVisible();
-      await expect(digs.finding('nobody goes in before its sides are cut back or held')).toContainText(
-        'OSHA 29 CFR 1926 Subpart P',
-      );
+      const soil = await digs.open('Nobody has judged the soil');
+      await expect(soil).toContainText('Nobody has said what the soil is');
+      await expect(soil).toContainText('1926.652(b)(1)(i)');
+      const roots = await digs.open(/Takes \d+ % of the root zone of Sycamore/);
+      await expect(roots).toContainText(/This trench takes \d+ % of .* Sycamore, which is protected/);
+      await expect(roots).toContainText('University of Minnesota Extension');
+      await expect(digs.finding(/ft by hand near Gas service/)).toBeVisible();
+      const sides = await digs.open('cut back or hold the sides');
+      await expect(sides).toContainText('nobody goes in before its sides are cut back or held');
+      await expect(sides).toContainText('OSHA 29 CFR 1926 Subpart P');
       return { width, taken: await takenOf(card) };
     });
 
@@ -49,7 +51,7 @@ test('a trench beside the sycamore: what it takes, what it meets, and what makes
     await hand.press(screen.row('Trench on Lateral'));
     const medium = await digs.amount('Width at the top');
     expect(medium).toBeLessThan(open.width);
-    await expect(digs.finding('Nobody has said what the soil is')).toHaveCount(0);
+    await expect(digs.finding('Nobody has judged the soil')).toHaveCount(0);
     await screen.press('Route');
     await digs.soil('Type C, loose or wet');
     await hand.press(screen.row('Trench on Lateral'));
@@ -61,7 +63,7 @@ test('a trench beside the sycamore: what it takes, what it meets, and what makes
     await screen.choose('Sides', 'Held by a shield or shoring');
     await expect(digs.result('Width at the top')).toContainText('2.0 ft');
     expect(await takenOf(card)).toBeLessThan(open.taken / 3);
-    await expect(digs.finding('nobody goes in before its sides are cut back or held')).toContainText(
+    await expect(await digs.open('set the shield first')).toContainText(
       'Set the shield before anyone goes in',
     );
     expect(await screen.undo()).toBe('Say how the sides are kept');
@@ -76,6 +78,35 @@ test('a trench beside the sycamore: what it takes, what it meets, and what makes
   });
 });
 
+test('what must be settled is seen at once, whatever is in hand', async ({ page, hand }) => {
+  const home = new Home(page, hand);
+  const screen = new Screen(page, hand);
+  const digs = new Digs(screen);
+  await home.open();
+  await home.press('Open the sample site');
+  await screen.goTo('Route');
+  await digs.trench('Lateral', '60', '36');
+  // typed the other way round, it is the same trench
+  await expect(digs.dig('Trench on Lateral, 36.0 ft to 60.0 ft')).toBeVisible();
+  await screen.fill('To station', '9999');
+  await expect(screen.field('To station')).toHaveAccessibleDescription(/^The pipe is [\d.]+ ft long\.$/);
+  await expect(digs.dig('Trench on Lateral, 36.0 ft to 60.0 ft')).toBeVisible();
+
+  await screen.press('Route');
+  await expect(screen.tab('Route')).toContainText(/\d must/);
+  const must = screen.card.getByRole('region', { name: 'Must be settled before the dig' });
+  for (const line of [/Gas service/, /cut back or hold the sides/]) {
+    await expect(must.getByRole('listitem').filter({ hasText: line }).first()).toBeInViewport({ ratio: 0.9 });
+  }
+  // all else waits folded, and says what it comes to
+  for (const fold of [/^One-call ticket: none kept$/, /^Trees: \d, up to \d+ % of a root zone taken$/])
+    await expect(screen.button(fold)).toHaveAttribute('aria-expanded', 'false');
+  await expect(must.getByRole('button').first()).toHaveAttribute('aria-expanded', 'false');
+  const sides = await digs.open('cut back or hold the sides');
+  await hand.press(sides.getByRole('button', { name: 'Open its card' }));
+  await expect(digs.dig('Trench on Lateral, 36.0 ft to 60.0 ft')).toBeVisible();
+});
+
 test('a rule changed on the site is said so wherever it asks', async ({ page, hand }) => {
   const home = new Home(page, hand);
   const screen = new Screen(page, hand);
@@ -85,18 +116,22 @@ test('a rule changed on the site is said so wherever it asks', async ({ page, ha
   await screen.goTo('Route');
   await digs.trench('Lateral', '36', '60');
   await screen.press('Route');
-  const protection = digs.finding('nobody goes in before its sides are cut back or held');
+  const protection = await digs.open('cut back or hold the sides');
   await expect(protection).toContainText('from 5.0 ft on');
   await expect(protection).not.toContainText('Changed on this site');
 
   await screen.press('Rules');
   await screen.press('Trenches and pits');
   await screen.fill('Sides are held or cut back from this depth on', '4');
-  await expect(screen.card.getByText('Changed on this site.')).toBeVisible();
+  await expect(screen.card.getByText('Changed on this site from 5.0 ft to 4.0 ft.')).toBeVisible();
   await screen.fill('Changed by', 'R. Alder, foreman');
+  await screen.fill('Because', 'the ground is wet');
   await screen.press('Close');
-  await expect(protection).toContainText('from 4.0 ft on');
-  await expect(protection).toContainText('Changed on this site by R. Alder, foreman.');
+  const changed = await digs.open('cut back or hold the sides');
+  await expect(changed).toContainText('from 4.0 ft on');
+  await expect(changed).toContainText(
+    'Changed on this site by R. Alder, foreman from 5.0 ft to 4.0 ft: the ground is wet.',
+  );
 });
 
 test('a pit at a mark is as large as its hole; trees show every rule; undo takes the pit away', async ({
@@ -130,14 +165,15 @@ test('a pit at a mark is as large as its hole; trees show every rule; undo takes
   await screen.press('Route');
   await screen.press(/^Trees: /);
   const rules = screen.card.getByRole('table').filter({ hasText: 'BS 5837' });
-  await expect(rules.getByRole('rowheader')).toHaveCount(6);
+  // six rules, and two that tell the roots that hold it up
+  await expect(rules.getByRole('rowheader')).toHaveCount(8);
   // 26 in of trunk: 26 ft by a foot an inch, 13 ft by six trunks
   await expect(rules.getByRole('row').filter({ hasText: 'Critical root radius' })).toContainText('26.0 ft');
   await expect(rules.getByRole('row').filter({ hasText: 'Six trunk diameters' })).toContainText('13.0 ft');
 
   await screen.press(/^How near things are/);
   await screen.choose('From', 'Lateral');
-  await expect(digs.finding(/^Sycamore 1\.6 ft apart; its root zone decides\.$/)).toBeVisible();
+  await expect(digs.near(/^Sycamore 1\.6 ft apart; its root zone decides\.$/)).toBeVisible();
 
   expect(await screen.undo()).toBe('Plan a dig');
   await expect(screen.row('Pit at mark A8')).toHaveCount(0);
@@ -149,11 +185,13 @@ test('a one-call ticket that ran out says so', async ({ page, hand }) => {
   await home.open();
   await home.press('Open the sample site');
   await screen.goTo('Route');
+  await screen.press('One-call ticket: none kept');
   await expect(screen.card).toContainText('No one-call ticket is kept here.');
   await screen.fill('Ticket number', '26-0417');
   await screen.card.getByLabel('Good until').fill('2020-01-02');
   await page.keyboard.press('Enter');
   await expect(screen.card).toContainText('The marks ran out on Jan 2, 2020.');
+  await expect(screen.button('One-call ticket: ran out on Jan 2, 2020')).toBeVisible();
   // a whole day that nobody called on, and part of one, are told apart and not kept
   const called = screen.card.getByLabel('Called on');
   await called.fill('1926-04-18');

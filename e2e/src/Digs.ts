@@ -32,20 +32,32 @@ export class Digs {
     return Number(/[\d.]+/.exec((await this.result(name).textContent()) ?? '')?.[0]);
   }
 
-  /** Something that stands in the way, by words of its sentence; its list must be open. */
+  /** Something that stands in the way, by words of its line; its list must be open. */
   finding(words: string | RegExp): Locator {
+    return this.screen.card.getByRole('listitem').filter({ hasText: words });
+  }
+
+  /** Opens the line of a finding to all that is said of it. */
+  async open(words: string | RegExp): Promise<Locator> {
+    const line = this.finding(words).getByRole('button', { expanded: false });
+    if ((await line.count()) > 0) await this.screen.hand.press(line.first());
+    return this.finding(words).first();
+  }
+
+  /** A thing in the list of what is near. */
+  near(words: string | RegExp): Locator {
     return this.screen.card.getByRole('button').filter({ hasText: words });
   }
 
   /** Says what the soil is, on the step's own card. */
   async soil(name: string): Promise<void> {
-    const trigger = this.screen.button('The ground');
+    const trigger = this.screen.button(/^The ground/);
     if ((await trigger.getAttribute('aria-expanded')) === 'false') await this.screen.hand.press(trigger);
     await this.screen.choose('Soil, as a competent person judged it', name);
   }
 
   /** Opens the findings of one kind, if they are there and folded. */
-  async unfold(heading: 'Must be settled' | 'Look at' | 'Worth knowing'): Promise<void> {
+  async unfold(heading: 'Look at' | 'Worth knowing'): Promise<void> {
     const trigger = this.screen.button(new RegExp(`^${heading}`));
     if ((await trigger.getAttribute('aria-expanded')) === 'false') await this.screen.hand.press(trigger);
   }

@@ -1,16 +1,20 @@
 import { refKey, setOutOf, type Target } from '@footmark/site';
 import { bringIntoView } from '../canvas/planView';
+import { frameDig } from '../dig/showDig';
 import { currentSite, derivedFrom } from '../session/siteSession';
 import { show } from '../session/workbench';
 
 /** Shows what something is about: its card, and its place on the plan. */
 export function showPlace(target: Target): void {
   show(target);
-  const place = placeOf(target);
-  if (place !== undefined) bringIntoView(place);
+  if (target.kind === 'dig') frameDig(target.id);
+  else {
+    const place = placeOf(target);
+    if (place !== undefined) bringIntoView(place);
+  }
 }
 
-function placeOf(target: Target) {
+function placeOf(target: Exclude<Target, { kind: 'dig' }>) {
   const derived = derivedFrom(currentSite());
   switch (target.kind) {
     case 'site':
@@ -24,12 +28,6 @@ function placeOf(target: Target) {
     case 'run': {
       const entry = currentSite().runs.find((r) => r.id === target.id)?.entry;
       return derived.features.get(entry ?? '')?.points[0];
-    }
-    case 'dig': {
-      const dig = currentSite().digging.digs.find((d) => d.id === target.id);
-      return dig?.is === 'pit'
-        ? derived.marks.find((m) => m.reading.id === dig.at.reading)?.place?.at
-        : derived.paths.get(dig?.path ?? '')?.points[0];
     }
     case 'set-out':
       return setOutOf(currentSite(), derived, target.path)?.points.find((p) => p.number === target.number)

@@ -14,6 +14,8 @@ type Props = {
   /** Called with every text that is a value, and with undefined for an empty field that may be empty. */
   readonly onChange: (value: number | undefined) => void;
   readonly required?: boolean;
+  /** Why a value that can be read is not taken; null where it is. */
+  readonly check?: (value: number) => string | null;
   readonly hint?: string;
   readonly placeholder?: string;
   /** `leaving`: the value is taken over when the field is left or Enter is pressed; `typing`: with every key. */
@@ -32,6 +34,7 @@ export function MeasureField({
   print,
   onChange,
   required = false,
+  check = () => null,
   hint,
   placeholder,
   when = 'leaving',
@@ -59,7 +62,7 @@ export function MeasureField({
         ? 'This is needed.'
         : null
       : parsed.ok
-        ? null
+        ? check(parsed.value)
         : words.parseProblemText(parsed);
   const take = (latest: string) => {
     // what is shown is rounded: left as it is, it changes nothing
@@ -68,7 +71,7 @@ export function MeasureField({
     if (read === null) {
       if (!required && value !== undefined) onChange(undefined);
       else if (when === 'typing') onChange(undefined);
-    } else if (read.ok) {
+    } else if (read.ok && check(read.value) === null) {
       if (read.value !== value) onChange(read.value);
     } else if (when === 'typing') onChange(undefined);
   };

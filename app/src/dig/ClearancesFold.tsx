@@ -23,7 +23,7 @@ export function ClearancesFold({ clearances }: { readonly clearances: readonly E
   if (key === null) return null;
   const missed = clearances.filter((c) => c.of.is !== 'mark' && c.verdict === 'misses').length;
   return (
-    <Fold title={missed === 0 ? 'How near things are' : `How near things are: ${missed} nearer than asked`}>
+    <Fold title="How near things are" result={missed === 0 ? 'far enough' : `${missed} nearer than asked`}>
       <Choice
         label="From"
         options={[...subjects].map(([id, of]) => ({

@@ -15,18 +15,21 @@ import { DigResults } from './DigResults';
 import { DigTrees } from './DigTrees';
 import { useDigging } from './digging';
 import { digSizeText } from './digSizeText';
-import { FindingsSection } from './FindingsSection';
+import { LesserFolds, MustSection } from './FindingLists';
+import { TrenchEnds } from './TrenchEnds';
 
 /** One planned dig: what is said of it. What is left empty follows from the mark, the pipe and the rules. */
 export function DigCard({ dig }: { readonly dig: Dig }) {
   const site = useSite();
   const { excavations, trees, findings, clearances } = useDigging();
   const near = clearances.filter((c) => c.of.is === 'outline' && c.of.dig === dig.id);
+  const own = findings.filter((f) => 'dig' in f.values && f.values.dig === dig.id);
+  const here = { kind: 'dig', id: dig.id } as const;
   const excavation = excavations.find((e) => e.dig.id === dig.id);
   const change = (what: string, facts: DigFacts) => edit(what, (s) => changeDig(s, { id: dig.id, facts }));
   const measure = (facts: DigFacts) => change('Change a dig', facts);
   return (
-    <section className={cards.card} aria-label={words.targetName({ kind: 'dig', id: dig.id }, site)}>
+    <section className={cards.card} aria-label={words.targetName(here, site)}>
       <div className={cards.head}>
         <Action look="quiet" onPress={() => select(null)}>
           <ArrowLeft size={20} aria-hidden /> Route
@@ -41,25 +44,13 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
           <Trash2 size={20} aria-hidden /> Delete
         </Action>
       </div>
-      <h2 className={cards.title}>{words.targetName({ kind: 'dig', id: dig.id }, site)}</h2>
+      <h2 className={cards.title}>{words.targetName(here, site)}</h2>
       <p className={cards.empty} role="status">
         {digSizeText(excavation, site.units)}
       </p>
+      <MustSection findings={own} here={here} />
       {dig.is === 'trench' ? (
-        <div className={cards.pair}>
-          <LengthField
-            label="From station"
-            value={dig.from}
-            required
-            onChange={(from) => from !== undefined && change('Move the start of a trench', { from })}
-          />
-          <LengthField
-            label="To station"
-            value={dig.to}
-            required
-            onChange={(to) => to !== undefined && change('Move the end of a trench', { to })}
-          />
-        </div>
+        <TrenchEnds trench={dig} />
       ) : (
         <LengthField
           label="Length along the pipe"
@@ -106,25 +97,24 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
       </div>
       {excavation === undefined ? null : <DigResults excavation={excavation} />}
       <DigTrees taken={trees.digs.filter((d) => d.dig === dig.id)} />
-      <div className={cards.section}>
-        <h3>What stands in its way</h3>
-        <FindingsSection findings={findings.filter((f) => 'dig' in f.values && f.values.dig === dig.id)} />
-      </div>
-      <Fold title="Name and note">
-        <TextLine label="Name" value={dig.name} onCommit={(name) => change('Name a dig', { name })} />
-        <TextLine
-          label="Note"
-          value={dig.note}
-          lines={2}
-          maxLength={5000}
-          onCommit={(note) => change('Change the note', { note })}
-        />
-      </Fold>
-      {near.length === 0 ? null : (
-        <Fold title={`How near things are: ${near.length}`}>
-          <ClearanceRows found={near} />
+      <div>
+        <LesserFolds findings={own} here={here} />
+        {near.length === 0 ? null : (
+          <Fold title="How near things are" result={String(near.length)}>
+            <ClearanceRows found={near} />
+          </Fold>
+        )}
+        <Fold title="Name and note">
+          <TextLine label="Name" value={dig.name} onCommit={(name) => change('Name a dig', { name })} />
+          <TextLine
+            label="Note"
+            value={dig.note}
+            lines={2}
+            maxLength={5000}
+            onCommit={(note) => change('Change the note', { note })}
+          />
         </Fold>
-      )}
+      </div>
       <DigCautions />
     </section>
   );

@@ -1,35 +1,82 @@
-import type { AnyDigFinding, DigSeverity } from '@footmark/dig';
-import { Button } from 'react-aria-components';
+import { type AnyDigFinding, type DigSeverity, findingSubject } from '@footmark/dig';
+import type { CardThing } from '@footmark/words';
+import { ChevronDown, Info, type LucideIcon, OctagonAlert, TriangleAlert } from 'lucide-react';
+import { useState } from 'react';
+import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { bringIntoView } from '../canvas/planView';
-import cards from '../cards/cards.module.css';
 import { showPlace } from '../cards/showPlace';
+import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
-import { select } from '../session/workbench';
 import { words } from '../words';
+import styles from './finding.module.css';
 import { RuleSource } from './RuleSource';
 
-/** The severities of checks have their looks already. */
-const LOOKS: Record<DigSeverity, string> = { must: 'error', should: 'warning', note: 'note' };
+/** Told apart by their shapes, too: in the sun colours go. */
+const ICONS: Record<DigSeverity, LucideIcon> = { must: OctagonAlert, should: TriangleAlert, note: Info };
 
-/** One thing that stands in the way: what, how much, what would cure it, which rule. A tap shows what it is about, and the place. */
-export function DigFindingRow({ finding }: { readonly finding: AnyDigFinding }) {
+type Props = {
+  readonly finding: AnyDigFinding;
+  /** The thing on whose card it stands. */
+  readonly here?: CardThing | undefined;
+};
+
+/** One thing that stands in the way, in a line: what, and how much. A tap shows the place, and the rest of it: what would cure it, which rule. */
+export function DigFindingRow({ finding, here }: Props) {
   const site = useSite();
-  const { text, cure } = words.digFindingText(finding, site);
+  const [isOpen, setOpen] = useState(false);
+  const Icon = ICONS[finding.severity];
+  const subject = isSubject(here, finding) ? '' : words.digFindingSubject(finding, site);
   return (
-    <Button
-      className={cards.finding ?? ''}
-      data-severity={LOOKS[finding.severity]}
-      onPress={() => showFinding(finding)}
+    <Disclosure
+      className={styles.finding ?? ''}
+      data-severity={finding.severity}
+      isExpanded={isOpen}
+      onExpandedChange={(open) => {
+        setOpen(open);
+        if (open && finding.place !== null) bringIntoView(finding.place);
+      }}
     >
-      <strong>{text}</strong> {cure}
-      {finding.rule === null ? null : <RuleSource rule={finding.rule} />}
-    </Button>
+      <Heading level={4} className={styles.heading ?? ''}>
+        <Button slot="trigger" className={styles.line ?? ''}>
+          <Icon size={22} aria-hidden className={styles.icon} />
+          <span className={styles.what}>
+            {words.digFindingTitle(finding, site, here)}
+            {subject === '' ? null : <small>{subject}</small>}
+          </span>
+          <ChevronDown size={20} aria-hidden className={styles.chevron} />
+        </Button>
+      </Heading>
+      <DisclosurePanel>{isOpen ? <Detail finding={finding} here={here} /> : null}</DisclosurePanel>
+    </Disclosure>
   );
 }
 
-/** What is said of a dig opens the dig; all else what it is about. */
-function showFinding({ at, place, values }: AnyDigFinding): void {
-  if ('dig' in values) select({ kind: 'dig', id: values.dig });
-  else showPlace(at);
-  if (place !== null) bringIntoView(place);
+function Detail({ finding, here }: Props) {
+  const site = useSite();
+  const { text, cure } = words.digFindingText(finding, site, here);
+  const subject = findingSubject(finding);
+  return (
+    <div className={styles.detail}>
+      <p>{text}</p>
+      <p>
+        <strong>{cure}</strong>
+      </p>
+      {finding.rule === null ? null : <RuleSource rule={finding.rule} />}
+      {subject.kind === 'site' || isSubject(here, finding) ? null : (
+        <Action
+          onPress={() => {
+            showPlace(subject);
+            if (finding.place !== null) bringIntoView(finding.place);
+          }}
+        >
+          Open its card
+        </Action>
+      )}
+    </div>
+  );
+}
+
+function isSubject(here: CardThing | undefined, finding: AnyDigFinding): boolean {
+  const subject = findingSubject(finding);
+  return here !== undefined && here.kind === subject.kind && here.id === subject.id;
 }

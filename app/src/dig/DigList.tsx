@@ -3,9 +3,9 @@ import { Button } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
 import { Choice } from '../controls/Choice';
 import { useDerived, useSite } from '../session/siteSession';
-import { select } from '../session/workbench';
 import { words } from '../words';
 import { digSizeText } from './digSizeText';
+import { showDig } from './showDig';
 import { startPit, startTrench } from './startDig';
 
 /** The planned digs, and the ways to plan another. */
@@ -25,7 +25,7 @@ export function DigList({ excavations }: { readonly excavations: readonly Excava
         <ul className={cards.rows}>
           {site.digging.digs.map((dig) => (
             <li key={dig.id}>
-              <Button className={cards.row ?? ''} onPress={() => select({ kind: 'dig', id: dig.id })}>
+              <Button className={cards.row ?? ''} onPress={() => showDig(dig.id)}>
                 <span className={cards.grow}>
                   {words.targetName({ kind: 'dig', id: dig.id }, site)}
                   <small>

@@ -1,6 +1,6 @@
 import type { DrainCheck, DrainChecks } from '@footmark/dig';
 import { WITHIN_95 } from '@footmark/site';
-import { giveOrTakeText, lengthText, sureText } from '@footmark/words';
+import { giveOrTakeText, sureText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { Fold } from '../cards/Fold';
@@ -12,7 +12,7 @@ export function DrainFold({ drains }: { readonly drains: DrainChecks }) {
   const site = useSite();
   if (drains.paths.length === 0) return null;
   return (
-    <Fold title="The drain itself">
+    <Fold title="The drain itself" result={resultText()}>
       {drains.paths.map((check) => (
         <div key={check.path} className={cards.section}>
           <h3>{words.targetName({ kind: 'path', id: check.path }, site)}</h3>
@@ -21,6 +21,13 @@ export function DrainFold({ drains }: { readonly drains: DrainChecks }) {
       ))}
     </Fold>
   );
+
+  function resultText(): string {
+    const [first, ...others] = drains.findings;
+    if (first === undefined) return 'as the code asks';
+    const title = words.digFindingTitle(first, site);
+    return others.length === 0 ? title : `${title}, and ${others.length} more`;
+  }
 }
 
 function DrainFacts({ check }: { readonly check: DrainCheck }) {
@@ -29,7 +36,7 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
   const missing = cleanouts.filter((c) => c.by === null);
   return (
     <dl className={cards.facts}>
-      <Fact name="Fall that is asked" note={`Along ${lengthText(check.developed, units)} of pipe.`}>
+      <Fact name="Fall that is asked" note={`Along ${sureText(check.developed, units)} of pipe.`}>
         {sureText(fall.required, units)}
       </Fact>
       {fall.available === null ? (
@@ -37,7 +44,7 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
       ) : (
         <Fact
           name="Fall that there is"
-          note={`From ${lengthText(fall.available.from, units)} to ${lengthText(fall.available.to, units)}, where ${sureText(fall.available.required, units)} is asked: ${words.slopeVerdictName(fall.available.verdict)}.`}
+          note={`From ${sureText(fall.available.from, units)} to ${sureText(fall.available.to, units)}, where ${sureText(fall.available.required, units)} is asked: ${words.slopeVerdictName(fall.available.verdict)}.`}
         >
           {sureText(fall.available.available, units)}{' '}
           {giveOrTakeText(fall.available.sigma * WITHIN_95, units)}
@@ -45,7 +52,7 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
       )}
       <Fact
         name="Least cover"
-        {...(cover.least === null ? {} : { note: `At ${lengthText(cover.least.station, units)}.` })}
+        {...(cover.least === null ? {} : { note: `At ${sureText(cover.least.station, units)}.` })}
       >
         {cover.least === null ? 'not known' : sureText(cover.least.cover, units)}
       </Fact>
@@ -54,8 +61,10 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
           {tap.depth === null ? 'not known' : sureText(tap.depth.depth, units)}
         </Fact>
       )}
-      <Fact name="Cleanouts that are asked and missing">
-        {missing.length === 0 ? 'none' : missing.map((c) => lengthText(c.station, units)).join(', ')}
+      <Fact name="Cleanouts asked for and missing">
+        {missing.length === 0
+          ? 'none'
+          : `${missing.length}, at ${missing.map((c) => sureText(c.station, units)).join(', ')}`}
       </Fact>
     </dl>
   );

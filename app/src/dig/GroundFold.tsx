@@ -12,7 +12,7 @@ const PROTECTIONS: readonly Protection[] = ['slope', 'shield'];
 export function GroundFold() {
   const { digging } = useSite();
   return (
-    <Fold title="The ground" isOpen={digging.soil === 'not-chosen'}>
+    <Fold title="The ground" result={words.soilName(digging.soil)}>
       <Choice
         label="Soil, as a competent person judged it"
         options={soilIds.map((id) => ({ id, name: words.soilName(id) }))}

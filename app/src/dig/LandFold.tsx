@@ -1,5 +1,5 @@
 import type { Land } from '@footmark/dig';
-import { lengthText } from '@footmark/words';
+import { sureText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { Fold } from '../cards/Fold';
@@ -11,7 +11,7 @@ export function LandFold({ land }: { readonly land: Land }) {
   const site = useSite();
   if (land.stretches.length === 0) return null;
   return (
-    <Fold title="Whose land">
+    <Fold title="Whose land" result={words.landText(land.stretches, site.units)}>
       {site.paths.map((path) => {
         const own = land.stretches.filter((s) => s.path === path.id);
         if (own.length === 0) return null;
@@ -22,12 +22,23 @@ export function LandFold({ land }: { readonly land: Land }) {
               {own.map(({ from, to, whose, features }) => (
                 <Fact
                   key={from}
-                  name={`${lengthText(from, site.units)} to ${lengthText(to, site.units)}`}
-                  note={features.map((id) => words.targetName({ kind: 'feature', id }, site)).join(', ')}
+                  name={`${sureText(from, site.units)} to ${sureText(to, site.units)}`}
+                  note={features.map((id) => words.landName(id, site)).join(', ')}
                 >
                   {words.whoseName(whose)}
                 </Fact>
               ))}
+              {land.crossings
+                .filter((c) => c.path === path.id)
+                .map(({ feature, station, from, to }) => (
+                  <Fact
+                    key={`${feature}/${station}`}
+                    name={`Crosses ${words.landName(feature, site)}`}
+                    note={from === to ? undefined : `${words.whoseName(from)} to ${words.whoseName(to)}.`}
+                  >
+                    {sureText(station, site.units)}
+                  </Fact>
+                ))}
             </dl>
           </div>
         );

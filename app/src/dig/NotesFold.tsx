@@ -21,7 +21,7 @@ export function NotesFold() {
     if (edit('Write a note', (s) => addSiteNote(s, { note }))) setText('');
   };
   return (
-    <Fold title={digging.notes.length === 0 ? 'Notes' : `Notes, ${digging.notes.length}`}>
+    <Fold title="Notes" result={digging.notes.length === 0 ? 'none' : String(digging.notes.length)}>
       {digging.notes.length === 0 ? (
         <p className={cards.empty}>Who was told, what was agreed, what was seen: each note keeps its time.</p>
       ) : (

@@ -18,7 +18,7 @@ export function OneCallFold({ services }: { readonly services: Services }) {
   const found = services.findings.find((f) => f.code.startsWith('one-call'));
   const said = found === undefined ? null : words.digFindingText(found, site);
   return (
-    <Fold title="One-call ticket" isOpen={said !== null}>
+    <Fold title="One-call ticket" result={words.oneCallText(services.oneCall, ticket)}>
       {said === null ? null : (
         <p className={cards.caution}>
           <strong>{said.text}</strong> {said.cure}

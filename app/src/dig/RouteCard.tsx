@@ -9,7 +9,7 @@ import { DigCautions } from './DigCautions';
 import { DigList } from './DigList';
 import { DrainFold } from './DrainFold';
 import { useDigging } from './digging';
-import { FindingsSection } from './FindingsSection';
+import { LesserFolds, MustSection } from './FindingLists';
 import { GroundFold } from './GroundFold';
 import { LandFold } from './LandFold';
 import { NotesFold } from './NotesFold';
@@ -18,7 +18,7 @@ import { ServicesFold } from './ServicesFold';
 import { TreesFold } from './TreesFold';
 import { WhiteLinesFold } from './WhiteLinesFold';
 
-/** What a dig would take, and what stands in its way. */
+/** What a dig would take, and what stands in its way: first what must be settled, the digs and the ticket, then all else by its result. */
 export function RouteCard() {
   const site = useSite();
   const digging = useDigging();
@@ -33,17 +33,20 @@ export function RouteCard() {
           <BookOpen size={20} aria-hidden /> Rules
         </Action>
       </div>
-      <FindingsSection findings={digging.findings} />
+      <MustSection findings={digging.findings} />
       <DigList excavations={digging.excavations} />
-      <GroundFold />
-      <TreesFold trees={digging.trees} />
-      <ClearancesFold clearances={digging.clearances} />
-      <ServicesFold services={digging.services} />
-      <LandFold land={digging.land} />
-      <DrainFold drains={digging.drains} />
-      <OneCallFold services={digging.services} />
-      <WhiteLinesFold lines={digging.whiteLines} />
-      <NotesFold />
+      <div>
+        <OneCallFold services={digging.services} />
+        <LesserFolds findings={digging.findings} />
+        <GroundFold />
+        <TreesFold trees={digging.trees} />
+        <ClearancesFold clearances={digging.clearances} />
+        <ServicesFold services={digging.services} />
+        <LandFold land={digging.land} />
+        <DrainFold drains={digging.drains} />
+        <WhiteLinesFold lines={digging.whiteLines} />
+        <NotesFold />
+      </div>
       <DigCautions />
     </section>
   );

@@ -1,5 +1,5 @@
 import type { Services } from '@footmark/dig';
-import { angleText, lengthText, sureText } from '@footmark/words';
+import { angleText, sureText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { Fold } from '../cards/Fold';
@@ -16,7 +16,7 @@ export function ServicesFold({ services }: { readonly services: Services }) {
   const feature = (id: string) => words.targetName({ kind: 'feature', id }, site);
   const pipe = (id: string) => words.targetName({ kind: 'path', id }, site);
   return (
-    <Fold title="Other services">
+    <Fold title="Other services" result={`${crossings.length} crossed by a pipe`}>
       <dl className={cards.facts}>
         {crossings.map(({ path, feature: id, station, angle, gap, over }) => (
           <Fact
@@ -28,11 +28,15 @@ export function ServicesFold({ services }: { readonly services: Services }) {
                 : `${sureText(gap, units)} ${over === 'service' ? 'above' : 'below'} the pipe.`
             }
           >
-            {lengthText(station, units)}, at {angleText(angle)}
+            {sureText(station, units)}, at {angleText(angle)}
           </Fact>
         ))}
         {byHand.map(({ path, feature: id, length }) => (
-          <Fact key={`${path}/${id}/hand`} name={`By hand near ${feature(id)}`} note={`Along ${pipe(path)}.`}>
+          <Fact
+            key={`${path}/${id}/hand`}
+            name={`By hand near ${feature(id)}`}
+            note={`If all of ${pipe(path)} were trenched.`}
+          >
             {sureText(length, units)}
           </Fact>
         ))}

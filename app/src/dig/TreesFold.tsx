@@ -20,7 +20,7 @@ export function TreesFold({
   const count = trees.length + unmeasured.length;
   if (count === 0) return null;
   return (
-    <Fold title={`Trees: ${count}`}>
+    <Fold title="Trees" result={resultText()}>
       {trees.map((tree) => (
         <TreeZonesTable
           key={tree.tree}
@@ -34,6 +34,11 @@ export function TreesFold({
       ))}
     </Fold>
   );
+
+  function resultText(): string {
+    const most = Math.max(0, ...totals.map(({ zones: [chosen] }) => chosen?.share ?? 0));
+    return most === 0 ? String(count) : `${count}, up to ${words.shareText(most)} of a root zone taken`;
+  }
 }
 
 type Props = {

@@ -1,7 +1,7 @@
 import { addDig, type Dig, type Mark } from '@footmark/site';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
-import { select } from '../session/workbench';
 import { newId } from '../tools/newId';
+import { showDig } from './showDig';
 
 const NOTHING_SAID = { name: '', note: '' } as const;
 
@@ -17,5 +17,5 @@ export function startTrench(path: string): void {
 }
 
 function plan(dig: Dig): void {
-  if (edit('Plan a dig', (s) => addDig(s, { dig }))) select({ kind: 'dig', id: dig.id });
+  if (edit('Plan a dig', (s) => addDig(s, { dig }))) showDig(dig.id);
 }

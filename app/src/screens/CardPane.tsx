@@ -13,6 +13,7 @@ import { MeasureCard } from '../cards/MeasureCard';
 import { YardCard } from '../cards/YardCard';
 import { Action } from '../controls/Action';
 import { RouteCard } from '../dig/RouteCard';
+import { RouteState } from '../dig/RouteState';
 import { EarthCard } from '../earth/EarthFold';
 import { FitCard } from '../fit/FitCard';
 import { MarksCard } from '../marks/MarksCard';
@@ -104,7 +105,9 @@ export function CardPane() {
           {steps.map((id) => (
             <Tab key={id} id={id} className={styles.tab ?? ''} onPress={() => press(id)}>
               {STEP_NAMES[id]}
-              <span className={styles.state}>{stepState(id, site, derived)}</span>
+              <span className={styles.state}>
+                {id === 'route' ? <RouteState /> : stepState(id, site, derived)}
+              </span>
             </Tab>
           ))}
         </TabList>

@@ -1,8 +1,8 @@
 import { type Derived, proposedPaths, type Site } from '@footmark/site';
 import type { Step } from '../session/workbench';
 
-/** A step at a glance: how much is there, or what is missing. */
-export function stepState(step: Step, site: Site, derived: Derived): string {
+/** A step at a glance: how much is there, or what is missing. Of the route `RouteState` says so. */
+export function stepState(step: Exclude<Step, 'route'>, site: Site, derived: Derived): string {
   switch (step) {
     case 'yard':
       return site.features.length === 0 ? 'empty' : String(site.features.length);
@@ -14,10 +14,6 @@ export function stepState(step: Step, site: Site, derived: Derived): string {
       const placed = derived.marks.filter((m) => m.place !== null).length;
       if (derived.marks.length === 0) return proposedPaths(derived).length === 0 ? 'empty' : 'set out';
       return placed === derived.marks.length ? String(placed) : `${placed} of ${derived.marks.length}`;
-    }
-    case 'route': {
-      const { digs } = site.digging;
-      return digs.length === 0 ? 'none' : String(digs.length);
     }
     case 'hand-off': {
       const missing = derived.marks.filter((m) => m.place === null).length;

@@ -1,0 +1,70 @@
+import type { AnyDigFinding, DigSeverity } from '@footmark/dig';
+import type { CardThing } from '@footmark/words';
+import { useState } from 'react';
+import cards from '../cards/cards.module.css';
+import { Fold } from '../cards/Fold';
+import { Action } from '../controls/Action';
+import { words } from '../words';
+import { DigFindingRow } from './DigFindingRow';
+import styles from './finding.module.css';
+
+type Props = { readonly findings: readonly AnyDigFinding[]; readonly here?: CardThing | undefined };
+
+/** How many of what must be settled stand there at first: more do not fit a phone's card. */
+const FIRST = 4;
+
+const LESSER = ['should', 'note'] as const satisfies readonly DigSeverity[];
+
+/** What must be settled before the dig, the most pressing first. */
+export function MustSection({ findings, here }: Props) {
+  const [all, setAll] = useState(false);
+  const musts = findings.filter((f) => f.severity === 'must');
+  const shown = all || musts.length <= FIRST + 1 ? musts : musts.slice(0, FIRST);
+  if (musts.length === 0) {
+    return (
+      <p className={cards.empty}>
+        {findings.length === 0
+          ? 'Nothing that is drawn stands in the way.'
+          : 'Nothing that is drawn must be settled first.'}
+      </p>
+    );
+  }
+  return (
+    <section className={cards.section} aria-label={words.digSeverityName('must')}>
+      <h3>
+        {words.digSeverityName('must')}: {musts.length}
+      </h3>
+      <FindingList findings={shown} here={here} />
+      {shown.length < musts.length ? (
+        <Action look="quiet" onPress={() => setAll(true)}>
+          {musts.length - shown.length} more
+        </Action>
+      ) : null}
+    </section>
+  );
+}
+
+/** What to look at and what is worth knowing, folded, with how many there are. */
+export function LesserFolds({ findings, here }: Props) {
+  return LESSER.map((severity) => {
+    const found = findings.filter((f) => f.severity === severity);
+    if (found.length === 0) return null;
+    return (
+      <Fold key={severity} title={words.digSeverityName(severity)} result={String(found.length)}>
+        <FindingList findings={found} here={here} />
+      </Fold>
+    );
+  });
+}
+
+export function FindingList({ findings, here }: Props) {
+  return (
+    <ul className={styles.list}>
+      {findings.map((finding) => (
+        <li key={finding.code + JSON.stringify(finding.values)}>
+          <DigFindingRow finding={finding} here={here} />
+        </li>
+      ))}
+    </ul>
+  );
+}
