@@ -6,6 +6,7 @@ import {
   parseSlope,
   type Rule,
 } from '@footmark/site';
+import { lengthText } from '@footmark/words';
 import { MeasureField } from '../controls/MeasureField';
 import { useSite } from '../session/siteSession';
 
@@ -39,7 +40,7 @@ export function RuleField({ label, rule, onChange }: Props) {
     <MeasureField
       label={unit === 'rad' ? `${label}, degrees` : label}
       value={rule.changed?.value}
-      placeholder={print(rule.row.value)}
+      placeholder={unit === 'm' ? lengthText(rule.row.value, units) : print(rule.row.value)}
       parse={parse}
       print={print}
       onChange={onChange}

@@ -27,7 +27,7 @@ export function RuleRow({ name }: { readonly name: RuleName }) {
         )}
       </div>
       <p className={styles.source}>
-        {rule.changed === null ? null : <b>Changed on this site. </b>}
+        {rule.changed === null ? null : <b>{words.ruleChangeText(rule.changed, rule.row, site.units)} </b>}
         {words.basisText(rule.row)}
       </p>
       {rule.changed === null ? null : (
