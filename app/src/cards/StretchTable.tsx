@@ -6,7 +6,8 @@ import { Choice } from '../controls/Choice';
 import { DiameterField, LengthField, SlopeField } from '../controls/unitFields';
 import { edit, useSite } from '../session/siteSession';
 import { words } from '../words';
-import styles from './cards.module.css';
+import cards from './cards.module.css';
+import styles from './StretchTable.module.css';
 
 type Props = { readonly path: Path; readonly length: number | null };
 
@@ -25,7 +26,7 @@ export function StretchTable({ path, length }: Props) {
     if (begun) setFrom(undefined);
   };
   return (
-    <div className={styles.section}>
+    <div className={cards.section}>
       {path.stretches.map((stretch, i) => (
         <StretchRow
           key={stretch.from}
@@ -35,7 +36,7 @@ export function StretchTable({ path, length }: Props) {
         />
       ))}
       <form
-        className={styles.pair}
+        className={cards.pair}
         onSubmit={(event) => {
           event.preventDefault();
           begin();
@@ -84,7 +85,7 @@ function StretchRow({
         value={stretch.material}
         onChange={(material) => change({ material })}
       />
-      <div className={styles.pair}>
+      <div className={cards.pair}>
         <DiameterField
           label="Diameter inside"
           value={stretch.diameter}
