@@ -102,6 +102,22 @@ describe('how deep asks for what', () => {
     expect(found(at(7, { protection: 'shield' }), 'protective-system-needed')?.values.planned).toBe('shield');
   });
 
+  // Table B-1 note 2: Type A open for 24 hours or less may stand at 1/2:1 (63 degrees) down to 12 ft; 6 ft deep with a 2 ft bottom 8 ft wide
+  it('says of soil A how steep it may be for a day, down to 12 ft', () => {
+    const inSoil = (depth: number, digging: object = {}) =>
+      dug({ things: straight, digging: { soil: 'a', digs: [trench(0, 50, deep(depth, 2))], ...digging } })
+        .one;
+    const told = found(inSoil(6), 'short-term-may-be-steeper');
+    expect(told).toMatchObject({ severity: 'note', rule: 'slopeShortTerm' });
+    expect(inFeet(told?.values.width ?? 0)).toBeCloseTo(8, 9);
+    expect((Math.atan(1 / (told?.values.slope ?? 0)) * 180) / Math.PI).toBeCloseTo(63, 0);
+    // what is shown stays at 3/4:1
+    expect(inFeet(inSoil(6).top?.width ?? 0)).toBeCloseTo(11, 9);
+    expect(codesOf(inSoil(12))).toContain('short-term-may-be-steeper');
+    for (const none of [inSoil(12.1), inSoil(4.9), inSoil(6, { soil: 'b' }), inSoil(6, { disturbed: true })])
+      expect(codesOf(none)).not.toContain('short-term-may-be-steeper');
+  });
+
   it('in rock only that it is stable all through', () => {
     const { one } = dug({ things: straight, digging: { soil: 'rock', digs: [trench(0, 50, deep(9, 2))] } });
     expect(codesOf(one)).toContain('rock-must-be-stable');

@@ -28,6 +28,8 @@ export type ExcavationFindingValues = {
   'disturbed-soil-is-not': Of & { chosen: Soil; as: Soil; slope: number };
   /** `engineer`: deeper than any slope or shield is given for. */
   'protective-system-needed': Deep & { limit: number; planned: 'slope' | 'shield' | 'engineer' };
+  /** It stands at the slope of soil A; open for a day it might be as steep as `slope` and `width` across at the top. */
+  'short-term-may-be-steeper': Of & { depth: number; slope: number; limit: number; width: number };
   'competent-person-decides': Of & { depth: number; limit: number };
   /** Less deep than the limit, but not surely so. */
   'depth-may-pass-limit': Of & { depth: number; sigma: number; limit: number };

@@ -45,7 +45,7 @@ function excavationOf(site: Site, derived: Derived, holes: Holes, dig: Dig, arou
     outline: cut === undefined ? unionOf([bottom.outline, ...cuts.map(pieceOfTop)]) : cutLayer(cut, 1),
     atLeast: whole === null,
   };
-  sayOfDepth(site, whole?.depth ?? deepestOf(pieces), sides, say);
+  sayOfDepth(site, whole?.depth ?? deepestOf(pieces), sides, bottom, say);
   const egress = egressPlaces(site, pieces, whole === null, say);
   const volume = cut === undefined ? null : cutVolume(cut);
   const spoil =

@@ -15,7 +15,13 @@ export type KnownDepth = { readonly most: number; readonly sigma: number | null 
  * What the depth of a dig asks for: a protective system, an engineer, and who decides below that, which only a depth tells that is known
  * all along. `known` null: nothing is known of it.
  */
-export function sayOfDepth(site: Site, known: KnownDepth | null, sides: Sides, say: Say): void {
+export function sayOfDepth(
+  site: Site,
+  known: KnownDepth | null,
+  sides: Sides,
+  { width: bottom }: { readonly width: number },
+  say: Say,
+): void {
   if (known === null) return;
   const { most, sigma } = known;
   const atLeast = sigma === null;
@@ -38,8 +44,24 @@ export function sayOfDepth(site: Site, known: KnownDepth | null, sides: Sides, s
     if (most + WITHIN_95 * sigma >= system - AT_LIMIT_M)
       say('depth-may-pass-limit', 'should', { ...about, sigma }, rule);
   }
+  if (!atLeast && most >= system - AT_LIMIT_M) sayOfShortTerm(site, { most, sigma }, sides, bottom, say);
   if (pastTable)
     say('engineer-designs', 'must', { depth: most, limit: engineer, atLeast }, { rule: 'engineerDepth' });
   if (sides.protection === 'shield')
     say('shield-stands-above', 'note', { above: at('shieldAbove') }, { rule: 'shieldAbove' });
+}
+
+/** Soil A may stand steeper for a day, down to a depth; the width that is taken stays that of the gentler slope. */
+function sayOfShortTerm(
+  site: Site,
+  { most, sigma }: { readonly most: number; readonly sigma: number },
+  { as, protection, slope: taken }: Sides,
+  bottom: number,
+  say: Say,
+): void {
+  const [slope, limit] = [ruleValue(site, 'slopeShortTerm'), ruleValue(site, 'shortTermDepth')];
+  if (as !== 'a' || protection !== 'slope' || slope >= taken) return;
+  if (most + WITHIN_95 * sigma > limit + AT_LIMIT_M) return;
+  const width = bottom + 2 * slope * most;
+  say('short-term-may-be-steeper', 'note', { depth: most, slope, limit, width }, { rule: 'slopeShortTerm' });
 }

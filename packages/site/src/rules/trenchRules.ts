@@ -27,6 +27,17 @@ export const trenchRules = {
   spoilSetback: { value: 2 * FOOT_M, unit: 'm', ...osha('1926.651(j)(2), spoil and equipment', 'read') },
   slopeRock: { value: 0, unit: '1', ...osha('Appendix B, Table B-1, stable rock', 'read') },
   slopeA: { value: 0.75, unit: '1', ...osha('Appendix B, Table B-1, Type A', 'read') },
+  /** Of soil A that stands open for no longer than 24 hours, down to `shortTermDepth`. */
+  slopeShortTerm: {
+    value: 0.5,
+    unit: '1',
+    ...osha('Appendix B, Table B-1 note 2, Type A open for 24 hours or less', 'read'),
+  },
+  shortTermDepth: {
+    value: 12 * FOOT_M,
+    unit: 'm',
+    ...osha('Appendix B, Table B-1 note 2, down to 12 ft', 'read'),
+  },
   slopeB: { value: 1, unit: '1', ...osha('Appendix B, Table B-1, Type B', 'read') },
   slopeC: { value: 1.5, unit: '1', ...osha('Appendix B, Table B-1, Type C', 'read') },
   slopeUnknown: {

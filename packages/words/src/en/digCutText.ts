@@ -73,6 +73,10 @@ export const cutSentences: Sentences = {
     text: `${speech.dig(dig)} is ${leastText(atLeast)}${speech.size(depth)} deep; from ${speech.length(limit)} on nobody goes in before its sides are cut back or held.`,
     cure: held[planned],
   }),
+  'short-term-may-be-steeper': ({ dig, slope, limit, width }, speech) => ({
+    text: `${speech.dig(dig)} is shown cut back as soil A is for longer; down to ${speech.length(limit)} and open for no more than 24 hours ${acrossText(slope)} is allowed, ${speech.size(width)} across at the top.`,
+    cure: 'Only a competent person who has found the soil to be Type A may choose it, and it is filled again within the day.',
+  }),
   'competent-person-decides': ({ dig, depth, limit }, speech) => ({
     text: `${speech.dig(dig)} is ${speech.size(depth)} deep, less than ${speech.length(limit)}, and its sides may still cave in.`,
     cure: 'A competent person looks at the ground before anyone goes in, and decides.',

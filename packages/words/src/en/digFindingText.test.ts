@@ -39,6 +39,7 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
   'soil-not-chosen': { dig: 'd1', slope: 1.5 },
   'disturbed-soil-is-not': { dig: 'd1', chosen: 'a', as: 'b', slope: 1 },
   'protective-system-needed': { dig: 'd1', depth: 1.8, limit: 1.524, planned: 'slope', atLeast: false },
+  'short-term-may-be-steeper': { dig: 'd1', depth: 1.8, slope: 0.5, limit: 3.6576, width: 2.4384 },
   'competent-person-decides': { dig: 'd1', depth: 1.2, limit: 1.524 },
   'depth-may-pass-limit': { dig: 'd1', depth: 1.4, sigma: 0.1, limit: 1.524 },
   'rock-must-be-stable': { dig: 'd1', depth: 1.8, atLeast: true },
@@ -130,7 +131,7 @@ function dugYard(length: 'ft' | 'ft-in' | 'm'): Site {
 }
 
 /** Labels, counts and ratios, the only numbers that have no unit. */
-const WITHOUT_UNIT = /\b[AB]\d\b|\b[\d.]+ across to 1 down|: \d of them/g;
+const WITHOUT_UNIT = /\b[AB]\d\b|\b[\d.]+ across to 1 down|: \d of them|\b24 hours\b/g;
 const NUMBER_WITH_UNIT = /\d[\d.⁄½¼¾]*( ft| m\b| %|°|′|″| sq ft| m²| cu yd| m³)|[½¼¾]″/g;
 
 describe.each(['ft', 'ft-in', 'm'] as const)('in %s', (length) => {

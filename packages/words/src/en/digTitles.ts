@@ -23,6 +23,7 @@ export const digTitles: Titles = {
   'disturbed-soil-is-not': ({ as }) => `Dug before: taken as ${soilNames[as].split(',')[0]}`,
   'protective-system-needed': ({ depth, atLeast, planned }, say) =>
     `${leastText(atLeast)}${say.size(depth)} deep: ${held[planned]}`,
+  'short-term-may-be-steeper': ({ width }, say) => `Open for a day: ${say.size(width)} across at the top`,
   'competent-person-decides': ({ depth }, say) => `${say.size(depth)} deep: it may still cave in`,
   'depth-may-pass-limit': ({ limit }, say) => `May be deeper than ${say.length(limit)}`,
   'rock-must-be-stable': ({ depth }, say) => `Straight sides for ${say.size(depth)} in rock`,

@@ -8,6 +8,8 @@ export const ruleNames: Record<RuleName, string> = {
   spoilSetback: 'Spoil and equipment back from the edge',
   slopeRock: 'Slope in stable rock, across to down',
   slopeA: 'Slope in soil A, across to down',
+  slopeShortTerm: 'Slope in soil A open for no more than 24 hours, across to down',
+  shortTermDepth: 'And no deeper than',
   slopeB: 'Slope in soil B, across to down',
   slopeC: 'Slope in soil C, across to down',
   slopeUnknown: 'Slope where nobody has looked, across to down',
