@@ -6,6 +6,7 @@ export { type Derived, derive } from './derive/derive';
 export type { DerivedFeature, FeatureClosure } from './derive/deriveFeatures';
 export type { DerivedFrame } from './derive/deriveFrame';
 export type { DerivedPath, Join } from './derive/derivePaths';
+export { derivePlaces, type Places } from './derive/derivePlaces';
 export { DRAWN_TURN_RAD, drawnTurn } from './derive/drawnTurn';
 export { faceRadiusOf } from './derive/faceRadius';
 export { farEnd } from './derive/farEnd';
@@ -239,7 +240,7 @@ export {
 } from './kinds/readingWords';
 export { SAME_TURN_RAD, type StandardBend, standardBendOf, standardBends } from './kinds/standardBends';
 
-export { leastFall } from './rules/leastFall';
+export { leastFall, NOMINAL_SHARE } from './rules/leastFall';
 export { profileRules, wallShares } from './rules/profileRules';
 export { type Rule, ruleOf, ruleValue, treeRuleOf, waterOverOf } from './rules/ruleOf';
 export {

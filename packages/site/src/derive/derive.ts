@@ -3,9 +3,8 @@ import { accuracyOf, type SiteAccuracy } from './accuracy';
 import { agreementsOf, type PairAgreement } from './agreement';
 import { obstacleGroups } from './clearances';
 import { type SeenStretch, seenByRun } from './coverage';
-import { type DerivedFeature, deriveFeatures } from './deriveFeatures';
 import { type DerivedFrame, deriveFrame } from './deriveFrame';
-import { type DerivedPath, derivePaths } from './derivePaths';
+import { derivePlaces, type Places } from './derivePlaces';
 import type { Finding, Severity } from './finding';
 import { type Locate, locatesOf } from './locates';
 import { type LookedStretch, lookedAtPaths } from './lookedAt';
@@ -15,18 +14,13 @@ import type { PathProfile } from './profileAt';
 import { deriveProfiles } from './profiles';
 import { sayOfReach } from './reach';
 import { type ReferencePoint, referenceIndex } from './references';
-import { type ResolvedPoint, resolvePoints } from './resolvePoints';
 import { type RunRoute, runRoute } from './runRoute';
 import { correctionsOf, standingFit } from './standingFit';
 import { type DerivedUnderlay, deriveUnderlays } from './underlayTransform';
 import { type UnseenGap, unseenGaps } from './unseen';
 
 /** Everything that follows from a site: the one source of every screen, sheet and file. */
-export type Derived = {
-  /** By `of/at`. */
-  readonly points: ReadonlyMap<string, ResolvedPoint>;
-  readonly features: ReadonlyMap<string, DerivedFeature>;
-  readonly paths: ReadonlyMap<string, DerivedPath>;
+export type Derived = Places & {
   readonly frame: DerivedFrame;
   /** By id; a picture that cannot be fitted is missing. */
   readonly underlays: ReadonlyMap<string, DerivedUnderlay>;
@@ -59,11 +53,9 @@ const RANK: Record<Severity, number> = { error: 0, warning: 1, note: 2 };
 
 /** Computes everything that follows from a site. Pure. */
 export function derive(site: Site): Derived {
-  const resolved = resolvePoints(site);
-  const { features, findings: aboutFeatures } = deriveFeatures(site, resolved);
   const fit = standingFit(site);
-  const { paths, findings: aboutPaths } = derivePaths(site, resolved, fit);
-  const references = referenceIndex(site, features, resolved.points);
+  const { points, features, paths, findings: aboutPlaces } = derivePlaces(site, fit);
+  const references = referenceIndex(site, features, points);
   const placed = [...features.values()];
   const setting = {
     site,
@@ -71,12 +63,12 @@ export function derive(site: Site): Derived {
     references,
     obstacles: obstacleGroups(placed),
     blocks: placed.filter((f) => f.spec.blocksTape),
-    points: resolved.points,
+    points,
     corrections: correctionsOf(fit),
   };
-  const findings: Finding[] = [...resolved.findings, ...aboutFeatures, ...aboutPaths];
-  const frame = deriveFrame(site, resolved.points, findings);
-  const underlays = deriveUnderlays(site, resolved.points, findings);
+  const findings: Finding[] = [...aboutPlaces];
+  const frame = deriveFrame(site, points, findings);
+  const underlays = deriveUnderlays(site, points, findings);
   const routes = new Map<string, RunRoute>();
   const marks: Mark[] = [];
   const coverage: SeenStretch[] = [];
@@ -91,12 +83,12 @@ export function derive(site: Site): Derived {
   const lookedAt = lookedAtPaths(paths, coverage);
   const locates = locatesOf(site, { features, paths, routes, marks, fit }, findings);
   const pairs = agreementsOf(site, { marks, paths }, findings);
-  sayOfReach(site, { points: resolved.points, features, marks }, findings);
+  sayOfReach(site, { points, features, marks }, findings);
   let suggested: readonly PairSuggestion[] | null = null;
   const { profiles, findings: aboutLevels } = deriveProfiles({ site, features, paths, routes, marks });
   findings.push(...aboutLevels);
   return {
-    points: resolved.points,
+    points,
     features,
     paths,
     frame,
