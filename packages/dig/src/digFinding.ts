@@ -15,3 +15,12 @@ export type DigFinding<Code extends string = string, Values extends object = obj
   readonly rule: RuleName | null;
   readonly values: Readonly<Values>;
 };
+
+const RANK: Record<DigSeverity, number> = { must: 0, should: 1, note: 2 };
+
+/** What must be done first, then what should be looked at, then notes; otherwise in the order given. */
+export function mostPressingFirst<Found extends { readonly severity: DigSeverity }>(
+  findings: readonly Found[],
+): readonly Found[] {
+  return findings.toSorted((a, b) => RANK[a.severity] - RANK[b.severity]);
+}

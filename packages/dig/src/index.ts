@@ -1,3 +1,4 @@
+export { type ByMoved, whileMoved } from './byMoved';
 export type { ClearanceFinding, ClearanceFindingValues } from './clearances/clearanceFinding';
 export { clearanceFindings } from './clearances/clearanceFindings';
 export { type Required, requiredOn, toleranceZone } from './clearances/clearanceRule';
@@ -15,7 +16,7 @@ export {
   subjectsOf,
 } from './clearances/subject';
 export type { DigFinding, DigSeverity } from './digFinding';
-export type { CleanoutAsked, CleanoutReason } from './drain/cleanouts';
+export type { CleanoutAsked, CleanoutReason, NarrowCleanout } from './drain/cleanouts';
 export type { CoverAt, CoverCheck, CoverEnd, CoverUnknown, CoverVerdict } from './drain/coverCheck';
 export type { DrainCheck } from './drain/drainCheck';
 export { type DrainChecks, drainChecks } from './drain/drainChecks';
@@ -24,7 +25,7 @@ export type { FallAsked, FallAvailable, FallCheck, FallSaid } from './drain/fall
 export type { TapDepth } from './drain/tapDepth';
 export type { Turn } from './drain/turns';
 export type { WaterSeparation, WaterVerdict } from './drain/waterSeparation';
-export type { CutPoint } from './excavation/cut';
+export { type CutPoint, cutBack } from './excavation/cut';
 export { digOutlines } from './excavation/digOutlines';
 export type { Holes } from './excavation/digPlace';
 export type {

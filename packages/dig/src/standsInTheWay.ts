@@ -4,7 +4,7 @@ import { clearanceFindings } from './clearances/clearanceFindings';
 import { clearances } from './clearances/clearances';
 import type { DigOutline } from './clearances/digOutline';
 import type { EdgeClearance } from './clearances/edgeClearance';
-import type { DigSeverity } from './digFinding';
+import { mostPressingFirst } from './digFinding';
 import { type DrainChecks, drainChecks } from './drain/drainChecks';
 import type { DrainFinding } from './drain/drainFinding';
 import { digOutlines } from './excavation/digOutlines';
@@ -46,8 +46,6 @@ export type InTheWay = {
   readonly findings: readonly AnyDigFinding[];
 };
 
-const RANK: Record<DigSeverity, number> = { must: 0, should: 1, note: 2 };
-
 /**
  * What stands in the way, each part computed when it is first asked for. Pits that do not say how large they are follow the holes of the
  * fit; without one they have no size, and a finding says so. `today`: an ISO day, which the one-call ticket is held against.
@@ -64,14 +62,14 @@ export function standsInTheWay(site: Site, derived: Derived, fit: RunsFit | null
     drains: () => drainChecks(site, derived),
     whiteLines: () => whiteLines(site, derived, all.outlines),
     findings: () =>
-      [
+      mostPressingFirst([
         ...all.services.findings,
         ...all.excavations.flatMap((e) => e.findings),
         ...all.trees.findings,
         ...clearanceFindings(site, derived, all.clearances),
         ...all.land.findings,
         ...all.drains.findings,
-      ].sort((a, b) => RANK[a.severity] - RANK[b.severity]),
+      ]),
   };
   const all = lazily(parts);
   return all;

@@ -1,9 +1,23 @@
-import { locate, type Point, stationOf } from '@footmark/geometry';
-import { type Derived, type DerivedPath, DRAWN_TURN_RAD, ruleValue, type Site } from '@footmark/site';
+import { locate, type Point } from '@footmark/geometry';
+import {
+  type Derived,
+  type DerivedPath,
+  DRAWN_TURN_RAD,
+  NOMINAL_SHARE,
+  type PathProfile,
+  pipeSizeAt,
+  ruleValue,
+  type Site,
+} from '@footmark/site';
+import { nearestOpening, type Opening, openingsOf, SAME_M } from './openings';
+import { spacedOpenings } from './spacedOpenings';
 import type { Turn } from './turns';
 
-/** Why a code asks for a cleanout: `head`: the upper end; `turn`: one sharp turn; `turns`: the sum since the one before; `spacing`. */
-export type CleanoutReason = 'head' | 'turn' | 'turns' | 'spacing';
+/**
+ * Why a code asks for a cleanout: `head`: the upper end; `junction`: where the building's drain becomes the sewer; `turn`: one sharp turn;
+ * `turns`: the sum since the one before; `spacing`; `manhole`: the spacing of manholes on a large sewer.
+ */
+export type CleanoutReason = 'head' | 'junction' | 'turn' | 'turns' | 'spacing' | 'manhole';
 
 export type CleanoutAsked = {
   readonly station: number;
@@ -15,40 +29,25 @@ export type CleanoutAsked = {
   readonly by: string | null;
 };
 
-/** Something that a pipe can be cleaned from, at a station of it (m). */
-type Opening = { readonly feature: string; readonly station: number; readonly isStack: boolean };
-
-/** Distances along the pipe are equal within this (m). */
-const SAME_M = 1e-6;
-
-/** Openings on a path with its flow: tied to one of its points, or within the site's reach of entries from it. */
-function openingsOf(
-  site: Site,
-  { features }: Pick<Derived, 'features'>,
-  on: DerivedPath,
-): readonly Opening[] {
-  const found: Opening[] = [];
-  for (const { feature, points } of features.values()) {
-    const isStack = feature.kind === 'stack';
-    if (!isStack && feature.kind !== 'cleanout' && feature.kind !== 'manhole') continue;
-    const [at] = points;
-    if (at === undefined) continue;
-    const { station, distance } = stationOf(on.line, at);
-    if (distance > site.entryReach && !on.tiedTo.includes(feature.id)) continue;
-    found.push({ feature: feature.id, station, isStack });
-  }
-  return found.sort((a, b) => a.station - b.station);
-}
+/** A cleanout and the size that is asked of it (m). */
+export type NarrowCleanout = {
+  readonly feature: string;
+  readonly station: number;
+  readonly place: Point;
+  readonly diameter: number;
+  readonly asked: number;
+};
 
 /** Every cleanout that the site's code asks for on a path, by station, and which of them are there. */
 export function cleanoutsAsked(
   site: Site,
   derived: Pick<Derived, 'features' | 'paths'>,
   on: DerivedPath,
+  profile: PathProfile,
   turns: readonly Turn[],
 ): readonly CleanoutAsked[] {
   const openings = openingsOf(site, derived, on);
-  const ways = openings.filter((o) => !o.isStack);
+  const ways = openings.filter((o) => o.is !== 'stack');
   const ask = (station: number, reason: CleanoutReason, turn: number | null, by: Opening | null) => ({
     station,
     place: locate(on.line, station).point,
@@ -57,37 +56,62 @@ export function cleanoutsAsked(
     by: by?.feature ?? null,
   });
   const beside = ruleValue(site, 'cleanoutBeside');
-  const at = (station: number): Opening | null => nearest(ways, station, beside);
+  const at = (station: number): Opening | null => nearestOpening(ways, station, beside);
 
-  // a path that another flows into goes on from there
-  const head = derived.paths.has(on.tiedTo[0] ?? '')
-    ? []
-    : [ask(0, 'head', null, at(0) ?? stackNear(site, openings))];
+  const ends = upperEnds(site, derived, on, profile).map(({ station, reason, within }) =>
+    ask(station, reason, null, nearestOpening(ways, station, within) ?? stackNear(site, openings, station)),
+  );
   const bySingle = singleTurns(site, turns).map((t) => ask(t.station, 'turn', t.turn, at(t.station)));
   const bySum = summedTurns(site, turns, ways, at).map(({ station, turn }) =>
     ask(station, 'turns', turn, at(station)),
   );
-  const known = [...ways, ...bySingle, ...bySum].map((o) => o.station);
-  const bySpacing = spaced(ruleValue(site, 'cleanoutSpacing'), on.length, known).map((station) =>
-    ask(station, 'spacing', null, at(station)),
+  const asked = [...bySingle, ...bySum].map((a) => ({ station: a.station, is: 'cleanout' as const }));
+  const bySpacing = spacedOpenings(site, on, [...ways, ...asked]).map(({ station, reason }) =>
+    ask(station, reason, null, reason === 'manhole' ? null : at(station)),
   );
-  return [...head, ...bySingle, ...bySum, ...bySpacing].sort((a, b) => a.station - b.station);
+  return [...ends, ...bySingle, ...bySum, ...bySpacing].sort((a, b) => a.station - b.station);
 }
 
-/** What serves the upper end by the rule about stacks, which may know of none. */
-function stackNear(site: Site, openings: readonly Opening[]): Opening | null {
+type UpperEnd = { readonly station: number; readonly reason: 'head' | 'junction'; readonly within: number };
+
+/**
+ * Where a path begins, unless another flows in there, and where it leaves the building that it begins in: there the sewer begins. If that is
+ * near by, one opening serves both.
+ */
+function upperEnds(
+  site: Site,
+  { paths }: Pick<Derived, 'paths'>,
+  on: DerivedPath,
+  { ground }: PathProfile,
+): readonly UpperEnd[] {
+  const near = ruleValue(site, 'cleanoutJunction');
+  const out = ground.indoors.find(({ from }) => from <= SAME_M)?.to ?? null;
+  const wall = out === null || out >= on.length - SAME_M ? null : out;
+  const station = wall === null ? 0 : Math.min(on.length, wall + ruleValue(site, 'drainPastWall'));
+  const junction: UpperEnd[] = wall === null ? [] : [{ station, reason: 'junction', within: near }];
+  const isServed = wall !== null && station <= near + SAME_M;
+  if (paths.has(on.tiedTo[0] ?? '') || isServed) return junction;
+  return [{ station: 0, reason: 'head', within: ruleValue(site, 'cleanoutBeside') }, ...junction];
+}
+
+/** What serves there by the rule about stacks, which may know of none. */
+function stackNear(site: Site, openings: readonly Opening[], station: number): Opening | null {
   const within = ruleValue(site, 'cleanoutStack');
-  return within > 0 ? nearest(openings, 0, within) : null;
+  return within > 0 ? nearestOpening(openings, station, within) : null;
 }
 
-function nearest(openings: readonly Opening[], station: number, within: number): Opening | null {
-  let found: Opening | null = null;
-  let best = within + SAME_M;
-  for (const opening of openings) {
-    const away = Math.abs(opening.station - station);
-    if (away < best) [found, best] = [opening, away];
-  }
-  return found;
+/** Cleanouts that are narrower than the pipe that they serve, and than what is enough for any. */
+export function narrowCleanouts(
+  site: Site,
+  derived: Pick<Derived, 'features'>,
+  on: DerivedPath,
+): readonly NarrowCleanout[] {
+  const enough = ruleValue(site, 'cleanoutSize');
+  return openingsOf(site, derived, on).flatMap(({ feature, is, station, diameter }) => {
+    const asked = Math.min(enough, pipeSizeAt(on.path.stretches, station).diameter);
+    if (is !== 'cleanout' || diameter === null || diameter >= (1 - NOMINAL_SHARE) * asked) return [];
+    return [{ feature, station, place: locate(on.line, station).point, diameter, asked }];
+  });
 }
 
 /** Turns sharper than the limit; the first of those within the group's length serves the others. */
@@ -120,21 +144,6 @@ function summedTurns(
     from = station;
     if (sum > limit + DRAWN_TURN_RAD) found.push({ station, turn: sum });
     if (sum > limit + DRAWN_TURN_RAD || at(station) !== null) sum = 0;
-  }
-  return found;
-}
-
-/** Stations that leave no more than the spacing between openings, from the upper end to the lower. */
-function spaced(spacing: number, length: number, known: readonly number[]): readonly number[] {
-  if (spacing <= 0) return [];
-  const found: number[] = [];
-  let last = 0;
-  for (const next of [...known.filter((s) => s < length), length].sort((a, b) => a - b)) {
-    while (next - last > spacing + SAME_M) {
-      last += spacing;
-      found.push(last);
-    }
-    last = Math.max(last, next);
   }
   return found;
 }

@@ -1,5 +1,5 @@
 import type { Path } from '@footmark/site';
-import type { CleanoutAsked } from './cleanouts';
+import type { CleanoutAsked, NarrowCleanout } from './cleanouts';
 import type { CoverCheck } from './coverCheck';
 import type { FallCheck } from './fallCheck';
 import type { TapDepth } from './tapDepth';
@@ -19,6 +19,7 @@ export type DrainCheck = {
   readonly tap: TapDepth | null;
   /** With the flow; those whose `by` is null are missing. */
   readonly cleanouts: readonly CleanoutAsked[];
+  readonly narrowCleanouts: readonly NarrowCleanout[];
   readonly turns: readonly Turn[];
   /** Of the turns those that only a long sweep, or two gentler bends, may make. */
   readonly sharpTurns: readonly Turn[];

@@ -1,6 +1,6 @@
 import type { Derived, DerivedPath, PathProfile, Site } from '@footmark/site';
 import { pathSubject } from '../clearances/subject';
-import { cleanoutsAsked } from './cleanouts';
+import { cleanoutsAsked, narrowCleanouts } from './cleanouts';
 import { coverCheck } from './coverCheck';
 import type { DrainCheck } from './drainCheck';
 import type { DrainFinding } from './drainFinding';
@@ -38,7 +38,8 @@ function drainCheck(site: Site, derived: Derived, on: DerivedPath, profile: Path
     fall: fallCheck(site, on, profile),
     cover: coverCheck(site, on, profile),
     tap: tapDepth(site, derived, on, profile),
-    cleanouts: cleanoutsAsked(site, derived, on, turns),
+    cleanouts: cleanoutsAsked(site, derived, on, profile, turns),
+    narrowCleanouts: narrowCleanouts(site, derived, on),
     turns,
     sharpTurns: sharpTurns(site, on, turns),
     water: waterSeparations(site, derived, on, pathSubject(on), profile),

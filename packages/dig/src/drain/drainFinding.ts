@@ -23,6 +23,10 @@ export type DrainFindingValues = {
   /** Nowhere, or only in part: `length` (m) out of doors of which it is not known. */
   'cover-not-known': OnPath & { because: 'no-pipe-level' | 'no-ground'; length: number; whole: boolean };
   'cleanout-at-head': OnPath & { station: number };
+  /** Where the pipe has left the building; `limit`: how far from there an opening or a stack may be. */
+  'cleanout-at-junction': OnPath & { station: number; limit: number };
+  'manhole-along': OnPath & { station: number; spacing: number };
+  'cleanout-too-small': OnPath & { feature: string; station: number; diameter: number; asked: number };
   'cleanout-at-turn': OnPath & { station: number; turn: number; limit: number };
   'cleanout-after-turns': OnPath & { station: number; turn: number; limit: number };
   'cleanout-along': OnPath & { station: number; spacing: number };
@@ -72,6 +76,9 @@ export const ruleBehind = {
   'cover-too-thin': 'leastCover',
   'cover-above-frost': 'frostDepth',
   'cleanout-at-head': 'cleanoutStack',
+  'cleanout-at-junction': 'cleanoutJunction',
+  'manhole-along': 'manholeSpacing',
+  'cleanout-too-small': 'cleanoutSize',
   'cleanout-at-turn': 'cleanoutTurn',
   'cleanout-after-turns': 'cleanoutTurnSum',
   'cleanout-along': 'cleanoutSpacing',

@@ -22,6 +22,10 @@ export function sayOfDrain(site: Site, on: DerivedPath, check: DrainCheck): read
   sayOfCover(check.cover, pressing, say);
   for (const asked of check.cleanouts)
     if (asked.by === null) sayOfCleanout(site, asked, state === 'proposed' ? 'should' : 'note', say);
+  for (const { place, ...narrow } of check.narrowCleanouts) {
+    const rule = ruleBehind['cleanout-too-small'];
+    say('cleanout-too-small', state === 'proposed' ? 'should' : 'note', narrow, { place, rule });
+  }
   for (const { station, turn, place } of check.sharpTurns) {
     const rule = ruleBehind['turn-needs-sweep'];
     say('turn-needs-sweep', 'note', { station, turn, limit: ruleValue(site, rule) }, { place, rule });
@@ -54,6 +58,8 @@ function sayOfCover(
 
 const cleanoutCodes = {
   head: 'cleanout-at-head',
+  junction: 'cleanout-at-junction',
+  manhole: 'manhole-along',
   turn: 'cleanout-at-turn',
   turns: 'cleanout-after-turns',
   spacing: 'cleanout-along',
@@ -70,6 +76,8 @@ function sayOfCleanout(
   const limit = ruleValue(site, rule);
   const where = { place, rule };
   if (code === 'cleanout-at-head') say(code, severity, { station }, where);
-  else if (code === 'cleanout-along') say(code, severity, { station, spacing: limit }, where);
+  else if (code === 'cleanout-at-junction') say(code, severity, { station, limit }, where);
+  else if (code === 'cleanout-along' || code === 'manhole-along')
+    say(code, severity, { station, spacing: limit }, where);
   else say(code, severity, { station, turn: turn ?? 0, limit }, where);
 }

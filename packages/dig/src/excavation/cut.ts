@@ -14,11 +14,19 @@ import {
 /** A place of the middle line of a dig's bottom: its station on the pipe and the depth of the bottom below the ground, metres. */
 export type CutPoint = { readonly at: Point; readonly station: number; readonly depth: number };
 
+/** How sides and ends are cut: straight up for `upright` metres from the bottom, from there on back by `slope` (horizontal over vertical). */
+export type CutSides = { readonly slope: number; readonly upright: number };
+
 /**
- * A dig as a solid: a level cross-section `width` metres wide at the bottom, along a line whose depth changes evenly between points, with
- * sides and ends cut back by `slope` (horizontal over vertical). Points follow the flow; two at one station are a step.
+ * A dig as a solid: a level cross-section `width` metres wide at the bottom, along a line whose depth changes evenly between points. Points
+ * follow the flow; two at one station are a step.
  */
-export type Cut = { readonly points: readonly CutPoint[]; readonly width: number; readonly slope: number };
+export type Cut = CutSides & { readonly points: readonly CutPoint[]; readonly width: number };
+
+/** How far sides are cut back at `height` metres above the bottom. */
+export function cutBack({ slope, upright }: CutSides, height: number): number {
+  return slope * Math.max(0, height - upright);
+}
 
 /** How far beyond the bottom, where the dig is `depth` metres deep, an outline of it reaches. */
 type Spread = (depth: number) => number;
@@ -29,8 +37,8 @@ export function grownCut({ points, width }: Pick<Cut, 'points' | 'width'>, sprea
 }
 
 /** The outline at the ground of a piece of a dig that goes on beyond it, of which nothing is known there: to its sides alone. */
-export function pieceOfTop({ points, width, slope }: Cut): Region {
-  return widened(points, width, (depth) => slope * depth);
+export function pieceOfTop(cut: Cut): Region {
+  return widened(cut.points, cut.width, (depth) => cutBack(cut, depth));
 }
 
 function widened(points: readonly CutPoint[], width: number, spread: Spread): Region {
@@ -44,38 +52,46 @@ function widened(points: readonly CutPoint[], width: number, spread: Spread): Re
 
 /** The outline at a share of the depth: 0 at the bottom, 1 at the ground. */
 export function cutLayer(cut: Cut, share: number): Region {
-  return grownCut(cut, (depth) => cut.slope * depth * share);
+  return grownCut(cut, (depth) => cutBack(cut, depth * share));
 }
 
 /** Where a dig goes deeper than `level` metres below the ground: what it lays bare of things that lie so deep. */
-export function outlineAt({ points, width, slope }: Cut, level: number): Region {
-  const pieces = deeperThan(points, level);
-  return unionOf(
-    pieces.map((piece) => grownCut({ points: piece, width }, (d) => slope * Math.max(0, d - level))),
-  );
+export function outlineAt(cut: Cut, level: number): Region {
+  const spread = (depth: number) => cutBack(cut, Math.max(0, depth - level));
+  const pieces = deeperThan(cut.points, level);
+  return unionOf(pieces.map((points) => grownCut({ points, width: cut.width }, spread)));
 }
 
 /** The pieces of a line that are deeper than a level, cut off where it meets that. */
-function deeperThan(points: readonly CutPoint[], level: number): readonly (readonly CutPoint[])[] {
+export function deeperThan(points: readonly CutPoint[], level: number): readonly (readonly CutPoint[])[] {
   const pieces: CutPoint[][] = [[]];
-  for (const [i, point] of points.entries()) {
-    if (point.depth > level) pieces.at(-1)?.push(point);
+  for (const point of withMeetings(points, level)) {
+    if (point.depth < level) continue;
+    pieces.at(-1)?.push(point);
+    if (point.depth === level) pieces.push([point]);
+  }
+  return pieces.filter((piece) => piece.some(({ depth }) => depth > level) && piece.length > 1);
+}
+
+/** A line no deeper than a level. */
+export function noDeeperThan(points: readonly CutPoint[], level: number): readonly CutPoint[] {
+  return withMeetings(points, level).map((point) => ({ ...point, depth: Math.min(level, point.depth) }));
+}
+
+/** A line with a point wherever it passes a level. */
+function withMeetings(points: readonly CutPoint[], level: number): readonly CutPoint[] {
+  return points.flatMap((point, i) => {
     const next = points[i + 1];
-    if (next === undefined || point.depth > level === next.depth > level) continue;
+    if (next === undefined || (point.depth - level) * (next.depth - level) >= 0) return [point];
     const t = (level - point.depth) / (next.depth - point.depth);
     const station = point.station + t * (next.station - point.station);
-    const met = { at: interpolate(point.at, next.at, t), station, depth: level };
-    if (point.depth > level) {
-      pieces.at(-1)?.push(met);
-      pieces.push([]);
-    } else pieces.at(-1)?.push(met);
-  }
-  return pieces.filter((piece) => piece.length > 1);
+    return [point, { at: interpolate(point.at, next.at, t), station, depth: level }];
+  });
 }
 
 /** The middle line at the ground, from end to end of the outline there. */
-export function middleLine({ points, slope }: Cut): readonly Point[] {
-  const line = withEnds(points, (depth) => slope * depth).map(({ at }) => at);
+export function middleLine(cut: Cut): readonly Point[] {
+  const line = withEnds(cut.points, (depth) => cutBack(cut, depth)).map(({ at }) => at);
   return line.filter((at, i) => distance(at, line[i - 1] ?? { x: Infinity, y: Infinity }) > COINCIDENT_M);
 }
 

@@ -1,12 +1,24 @@
 import { distance, regionArea } from '@footmark/geometry';
-import { type Cut, cutLayer } from './cut';
+import { type Cut, cutLayer, deeperThan, noDeeperThan } from './cut';
+
+/** What is dug out, m³: what stands straight at the bottom, and what is cut back above it. */
+export function cutVolume(cut: Cut): number {
+  if (cut.upright === 0) return volumeCutBack(cut);
+  const straight = { ...cut, points: noDeeperThan(cut.points, cut.upright), slope: 0, upright: 0 };
+  const above = deeperThan(cut.points, cut.upright).map((piece) => ({
+    ...cut,
+    points: piece.map((point) => ({ ...point, depth: point.depth - cut.upright })),
+    upright: 0,
+  }));
+  return [straight, ...above].reduce((sum, part) => sum + volumeCutBack(part), 0);
+}
 
 /**
- * What is dug out, m³. The dig is cut into layers by the share of its depth; a layer's thickness follows the depth and its area is a
+ * Of a dig that is cut back from its bottom on. It is cut into layers by the share of its depth; a layer's thickness follows the depth and its area is a
  * quadratic in the share, so the prismoidal rule over bottom, middle and top is exact for any straight run, its ends, and corners as
  * long as they are mitred. Where legs overlap or corners are cut off, each layer counts with the area that it truly has.
  */
-export function cutVolume(cut: Cut): number {
+function volumeCutBack(cut: Cut): number {
   const [bottom, middle, top] = [0, 0.5, 1].map((share) => layerVolume(cut, share)) as [
     number,
     number,

@@ -21,6 +21,6 @@ export function digOutlines(excavations: readonly Excavation[]): readonly DigOut
 function alongTrench({ line, bottom, top, sides }: Excavation): DigOutline['along'] {
   if (bottom === null) return null;
   if (top === null) return { line: line.map(({ at }) => at), halfWidth: bottom.width / 2 };
-  const cut = { points: top.points, width: bottom.width, slope: sides.slope };
+  const cut = { points: top.points, width: bottom.width, slope: sides.slope, upright: sides.upright };
   return { line: middleLine(cut), halfWidth: top.width / 2 };
 }

@@ -1,6 +1,6 @@
 import type { Point, Region } from '@footmark/geometry';
 import type { Dig, Protection, RuleName, Soil } from '@footmark/site';
-import type { CutPoint } from './cut';
+import type { CutPoint, CutSides } from './cut';
 import type { ExcavationFinding } from './excavationFinding';
 
 /** How deep a dig is below the ground (m): at its least and most, and how sure that is. `said`: by the dig itself. */
@@ -11,12 +11,14 @@ export type DigDepth = {
   readonly from: 'said' | 'pipe';
 };
 
-/** How the sides are kept. `as`: the soil that is computed with; `row` the rule of the slope (horizontal over vertical), 0 with a shield. */
-export type Sides = {
+/**
+ * How the sides are kept. `as`: the soil that is computed with; `row` the rule of the slope. Behind a shield they stand straight, all the way
+ * up (`slope` 0) or, where its height is told, as far below its top as is asked.
+ */
+export type Sides = CutSides & {
   readonly protection: Protection;
   readonly chosen: Soil;
   readonly as: Soil;
-  readonly slope: number;
   readonly row: RuleName | null;
 };
 

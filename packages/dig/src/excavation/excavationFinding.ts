@@ -35,7 +35,10 @@ export type ExcavationFindingValues = {
   'depth-may-pass-limit': Of & { depth: number; sigma: number; limit: number };
   'rock-must-be-stable': Deep;
   'engineer-designs': Deep & { limit: number };
-  'shield-stands-above': Of & { above: number };
+  /** Straight for `upright` behind the shield, which stands `above` that, and cut back by `slope` from there on. */
+  'shield-stands-above': Of & { above: number; upright: number; slope: number };
+  /** How high the shield is is not told: the sides stand straight to the ground. */
+  'shield-reaches-ground': Deep;
   'egress-needed': Deep & { limit: number; places: number; travel: number };
   // spoil
   'spoil-kept-back': Of & {

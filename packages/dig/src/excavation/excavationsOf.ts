@@ -1,7 +1,7 @@
 import { locate, type Point, polylineLength, regionArea, unionOf } from '@footmark/geometry';
 import type { Derived, Dig, Site } from '@footmark/site';
 import { type TreeZones, treeZones } from '../trees/treeZones';
-import { bottomOutline, type Cut, cutLayer, cutLength, middleLine, pieceOfTop } from './cut';
+import { bottomOutline, type Cut, cutBack, cutLayer, cutLength, middleLine, pieceOfTop } from './cut';
 import { cutVolume } from './cutVolume';
 import { type Sounding, soundDig } from './digDepth';
 import { type Holes, markOfPit, placeDig } from './digPlace';
@@ -39,7 +39,7 @@ function excavationOf(site: Site, derived: Derived, holes: Holes, dig: Dig, arou
   const { path, line, width } = place;
   const bottom = { length: cutLength(line), width, outline: bottomOutline(line, width) };
   const { whole, pieces } = soundDig(site, derived, dig, place, say);
-  const cuts = pieces.map((points): Cut => ({ points, width, slope: sides.slope }));
+  const cuts = pieces.map((points): Cut => ({ points, width, slope: sides.slope, upright: sides.upright }));
   const [cut] = whole === null ? [] : cuts;
   const ground = {
     outline: cut === undefined ? unionOf([bottom.outline, ...cuts.map(pieceOfTop)]) : cutLayer(cut, 1),
@@ -51,18 +51,13 @@ function excavationOf(site: Site, derived: Derived, holes: Holes, dig: Dig, arou
   const spoil =
     cut === undefined || volume === null ? null : spoilOf(site, cut, volume, dig.spoil, around, say);
   sayOfTop({ ground, cuts }, around, say);
-  sayOfFootings(
-    site,
-    { cuts, bottom: bottom.outline, slope: sides.slope, atLeast: ground.atLeast },
-    around,
-    say,
-  );
+  sayOfFootings(site, { cuts, bottom: bottom.outline, sides, atLeast: ground.atLeast }, around, say);
   const about = { dig, path, line, sides, bottom, ground, egress, findings };
   if (whole === null || cut === undefined) return { ...about, ...nothing };
 
   const { outline } = ground;
   const top = {
-    width: width + 2 * sides.slope * whole.depth.most,
+    width: width + 2 * cutBack(sides, whole.depth.most),
     length: polylineLength(middleLine(cut)),
     outline,
     area: regionArea(outline),

@@ -1,6 +1,6 @@
 import { intersectionArea, polylineToRing, type Region } from '@footmark/geometry';
 import { type FeatureOf, type RuleName, ruleValue, type Site } from '@footmark/site';
-import { type Cut, grownCut } from './cut';
+import { type Cut, type CutSides, cutBack, grownCut } from './cut';
 import type { ExcavationFindingValues, Say } from './excavationFinding';
 import { OVERLAP_M2, regionOf, type Surroundings } from './surroundings';
 
@@ -38,7 +38,7 @@ export function footingOf(site: Site, feature: Standing): Footing {
 /** A dig beside buildings: its pieces whose depth is known, `atLeast` where that is not all of it. */
 type Beside = {
   readonly cuts: readonly Cut[];
-  readonly slope: number;
+  readonly sides: CutSides;
   readonly bottom: Region;
   readonly atLeast: boolean;
 };
@@ -54,7 +54,8 @@ type Beside = {
  *                    `.            ─  bottom of the dig
  */
 export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say: Say): void {
-  const flattest = Math.max(ruleValue(site, 'footingInfluence'), dig.slope);
+  const influence = ruleValue(site, 'footingInfluence');
+  const reachAt = (height: number) => Math.max(influence * Math.max(0, height), cutBack(dig.sides, height));
   const [nearby, shallowest] = [ruleValue(site, 'nearby'), ruleValue(site, SHALLOWEST)];
   const depth = Math.max(0, ...dig.cuts.flatMap((cut) => cut.points.map((p) => p.depth)));
   const [ring = []] = dig.bottom;
@@ -66,7 +67,7 @@ export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say
     const footing = footingOf(site, feature);
     const goesUnder = (bears: number) =>
       dig.cuts.some((cut) => {
-        const reached = grownCut(cut, (deep) => flattest * Math.max(0, deep - bears));
+        const reached = grownCut(cut, (deep) => reachAt(deep - bears));
         return intersectionArea(reached, regionOf(derived)) > OVERLAP_M2;
       });
     const { distance, at: place } = polylineToRing([...ring, corner], outline);
@@ -79,7 +80,7 @@ export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say
     };
     const { atLeast } = dig;
     if (depth > footing.depth && goesUnder(footing.depth)) {
-      const reach = flattest * (depth - footing.depth);
+      const reach = reachAt(depth - footing.depth);
       say(
         'dig-under-footing',
         'must',
@@ -87,13 +88,19 @@ export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say
         { rule: 'footingInfluence', place },
       );
     } else if (atLeast && distance < nearby) {
-      const deepest = footing.depth + Math.max(0, distance) / flattest;
+      const deepest = footing.depth + heightReaching(Math.max(0, distance), influence, dig.sides);
       say('footing-not-judged', 'should', { ...about, deepest }, { rule: 'footingInfluence', place });
     } else if (footing.assumed === 'foundation' && footing.row !== null && goesUnder(shallowest)) {
-      const reach = flattest * (depth - shallowest);
+      const reach = reachAt(depth - shallowest);
       say('footing-taken', 'should', { ...about, depth, reach, shallowest }, { rule: footing.row, place });
     }
   }
+}
+
+/** How far below a footing a dig may go before it takes ground that bears it, so far off. */
+function heightReaching(distance: number, influence: number, { slope, upright }: CutSides): number {
+  const byFace = slope === 0 ? Infinity : upright + distance / slope;
+  return Math.min(byFace, influence === 0 ? Infinity : distance / influence);
 }
 
 function isStanding(feature: { readonly kind: string }): feature is Standing {

@@ -47,8 +47,20 @@ export function sayOfDepth(
   if (!atLeast && most >= system - AT_LIMIT_M) sayOfShortTerm(site, { most, sigma }, sides, bottom, say);
   if (pastTable)
     say('engineer-designs', 'must', { depth: most, limit: engineer, atLeast }, { rule: 'engineerDepth' });
-  if (sides.protection === 'shield')
-    say('shield-stands-above', 'note', { above: at('shieldAbove') }, { rule: 'shieldAbove' });
+  if (sides.protection === 'shield') sayOfShield(most, atLeast, sides, at('shieldAbove'), say);
+}
+
+/** Where a shield ends below the ground, the ground above is cut back and it stands above the straight side; else it reaches the ground. */
+function sayOfShield(
+  depth: number,
+  atLeast: boolean,
+  { slope, upright }: Sides,
+  above: number,
+  say: Say,
+): void {
+  const rule = { rule: 'shieldAbove' } as const;
+  if (slope === 0) say('shield-reaches-ground', 'note', { depth, atLeast }, rule);
+  else if (depth > upright) say('shield-stands-above', 'note', { above, upright, slope }, rule);
 }
 
 /** Soil A may stand steeper for a day, down to a depth; the width that is taken stays that of the gentler slope. */

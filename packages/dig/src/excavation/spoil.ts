@@ -1,7 +1,7 @@
 import { differenceOf, type Region, stripRegion } from '@footmark/geometry';
 import { ruleValue, type Site } from '@footmark/site';
 import type { TreeZones } from '../trees/treeZones';
-import { type Cut, cutLength, grownCut } from './cut';
+import { type Cut, cutBack, cutLength, grownCut } from './cut';
 import type { Spoil, SpoilHeap, SpoilSide } from './excavation';
 import type { Say } from './excavationFinding';
 import { blockedBy } from './spoilRoom';
@@ -24,7 +24,7 @@ export function spoilOf(
   const [m, setback] = [ruleValue(site, 'spoilSlope'), ruleValue(site, 'spoilSetback')];
   const section = loose / cutLength(cut.points);
   const width = Math.sqrt(4 * m * section);
-  const keptFree = grownCut(cut, (depth) => cut.slope * depth + setback);
+  const keptFree = grownCut(cut, (depth) => cutBack(cut, depth) + setback);
   const heap = (side: SpoilSide): SpoilHeap => {
     const outline = heapOutline(cut, side, setback + width, keptFree);
     const reach = heapOutline(cut, side, setback + width, []);
@@ -43,7 +43,7 @@ export function spoilOf(
 function heapOutline(cut: Cut, side: SpoilSide, beyond: number, keptFree: Region): Region {
   const strip = stripRegion(
     cut.points.map(({ at, depth }) => {
-      const reach = cut.width / 2 + cut.slope * depth + beyond;
+      const reach = cut.width / 2 + cutBack(cut, depth) + beyond;
       return { at, left: side === 'left' ? reach : 0, right: side === 'right' ? reach : 0 };
     }),
   );

@@ -1,0 +1,91 @@
+import { readFileSync } from 'node:fs';
+import { digOutlines, excavationsOf, standsInTheWay, whileMoved } from '@footmark/dig';
+import { derive, derivePlaces, openSiteValue, type Site } from '@footmark/site';
+import { describe, expect, it } from 'vitest';
+import { pipe, thing, typed } from '../../packages/site/src/testing/yard';
+import { digSite, trench } from './digSite';
+
+// What is told of a thing while it moves is held against the whole site told anew with the thing in its new place.
+
+const SAMPLE = new URL('../../packages/site/samples/rear-alley.json', import.meta.url);
+
+/** The site with a thing's one point put somewhere (m). */
+function withAt(site: Site, id: string, x: number, y: number): Site {
+  const features = site.features.map((f) =>
+    f.id === id ? { ...f, vertices: f.vertices.map((v) => ({ ...v, spot: typed(x, y) })) } : f,
+  );
+  return { ...site, features };
+}
+
+function told(site: Site, id: string, moved: Site) {
+  const derived = derive(site);
+  const excavations = excavationsOf(site, derived, new Map());
+  return whileMoved(site, derived, new Set([id]), { excavations, outlines: digOutlines(excavations) })(
+    derivePlaces(moved),
+  );
+}
+
+describe('a tree under the hand', () => {
+  const opened = openSiteValue(JSON.parse(readFileSync(SAMPLE, 'utf8')));
+  if (!opened.ok) throw new Error('the sample does not open');
+  const site: Site = {
+    ...opened.site,
+    digging: { ...opened.site.digging, digs: [trench(36, 60, { path: 'p1' })] },
+  };
+  const tree = site.features.find((f) => f.name === 'Sycamore')?.id ?? '';
+
+  it.each([
+    [6.6, 33.5],
+    [9, 30],
+    [2, 40],
+    [30, 5],
+  ])('at %d, %d is told as the whole site with it there tells it', (x, y) => {
+    const moved = withAt(site, tree, x, y);
+    const live = told(site, tree, moved);
+    const anew = standsInTheWay(moved, derive(moved), null, '2026-05-10');
+    const ofTree = anew.trees.findings.filter((f) => f.at.kind === 'feature' && f.at.id === tree);
+    expect(live.findings.map((f) => [f.code, f.values])).toEqual(
+      expect.arrayContaining(ofTree.map((f) => [f.code, f.values])),
+    );
+    expect(live.findings).toHaveLength(ofTree.length);
+    const near = anew.clearances.filter((c) => c.feature === tree && c.of.is !== 'mark');
+    const liveNear = live.clearances.filter((c) => c.of.is !== 'mark');
+    expect(liveNear).toEqual(expect.arrayContaining([...near]));
+  });
+
+  it('is told of every pipe and dig, however far off it is', () => {
+    const live = told(site, tree, withAt(site, tree, 500, 500));
+    expect(new Set(live.clearances.map(({ of }) => (of.is === 'path' ? of.id : of.is)))).toEqual(
+      new Set([...site.paths.map((p) => p.id), 'outline']),
+    );
+    expect(live.findings.filter((f) => f.severity !== 'note')).toEqual([]);
+  });
+});
+
+describe('a pipe and a service under the hand', () => {
+  // outsides by hand: half of 0.1 m of clay pipe with its wall of 15 mm, and half of 0.2 m of service
+  const service = thing('gas', 'service', [typed(0, 5), typed(20, 5)], { carries: 'gas', diameter: 0.2 });
+  const drain = pipe('p', [typed(0, 0), typed(20, 0)], { state: 'proposed' });
+  const site = digSite({ things: { features: [service], paths: [drain] } });
+  const at = (y: number, what: 'gas' | 'p'): Site => {
+    const spots = [typed(0, y), typed(20, y)];
+    const things =
+      what === 'gas'
+        ? { features: [thing('gas', 'service', spots, service.fields)], paths: [drain] }
+        : { features: [service], paths: [pipe('p', spots, { state: 'proposed' })] };
+    return digSite({ things });
+  };
+
+  it.each(['gas', 'p'] as const)(
+    'moved: %s, the distance is from side to side and the rule is told',
+    (what) => {
+      const live = told(site, what, at(what === 'gas' ? 0.25 : 4.75, what));
+      expect(live.clearances).toMatchObject([{ feature: 'gas', rule: 'otherService', verdict: 'misses' }]);
+      // the wall that the sample's stretch does not give is none
+      expect(live.clearances[0]?.distance).toBeCloseTo(0.25 - 0.05 - 0.1, 2);
+      expect(live.findings.map((f) => f.code)).toEqual(['pipe-too-near']);
+      const far = told(site, what, at(what === 'gas' ? 3 : 2, what));
+      expect(far.findings).toEqual([]);
+    },
+  );
+});
