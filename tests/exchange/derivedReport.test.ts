@@ -135,7 +135,7 @@ describe('the report', () => {
   });
 
   it('tells all that is found of what stands in the way, each with its name and place, its rule and who changed it', () => {
-    const change = { rule: 'egressDepth', value: 1.5, who: 'Crew lead', why: 'state plan' };
+    const change = { rule: 'egressDepth', value: 1.5, who: 'Crew lead', why: 'state plan' } as const;
     const dug = rearAlley((raw) => {
       const trench = { is: 'trench', path: 'p1', name: '', note: '', depth: 1.6 } as const;
       raw.digging.digs.push({ ...trench, id: 'd1', from: 3, to: 26 });

@@ -7,7 +7,20 @@ import { sourceReport } from './sourceReport';
 /** What the code asks of a drain, and what of that it has. */
 export function drainReport(check: DrainCheck, setting: ReportSetting) {
   const { site, words } = setting;
-  const { path, state, length, developed, fall, cover, tap, cleanouts, turns, sharpTurns, water } = check;
+  const {
+    path,
+    state,
+    length,
+    developed,
+    fall,
+    cover,
+    tap,
+    cleanouts,
+    narrowCleanouts,
+    turns,
+    sharpTurns,
+    water,
+  } = check;
   return {
     path,
     name: words.targetName({ kind: 'path', id: path }, site),
@@ -42,6 +55,11 @@ export function drainReport(check: DrainCheck, setting: ReportSetting) {
     },
     tap: roundedValues(tap),
     cleanouts: cleanouts.map(cleanoutReport),
+    narrowCleanouts: narrowCleanouts.map(({ place, station, ...narrow }) => ({
+      ...roundedValues(narrow),
+      station: roundedLength(station),
+      ...placeReport(place),
+    })),
     turns: turns.map(turnReport),
     sharpTurns: sharpTurns.map(turnReport),
     water: water.map(

@@ -60,6 +60,45 @@ export const drainRules = {
     unit: 'm',
     ...ipc('708.1.1 and 708.1.2, horizontal drains and sewers under 8 in', 'memory'),
   },
+  /** From this size on openings are manholes; 0: they are not told apart. */
+  manholeFrom: {
+    value: 8 * INCH_M,
+    unit: 'm',
+    ...ipc('708.1.2, building sewers of 8 in and more', 'memory'),
+  },
+  manholeFirst: {
+    value: 200 * FOOT_M,
+    unit: 'm',
+    ...ipc('708.1.2, the first manhole within 200 ft of the junction with the building drain', 'memory'),
+  },
+  manholeSpacing: {
+    value: 400 * FOOT_M,
+    unit: 'm',
+    ...ipc('708.1.2, manholes no more than 400 ft apart', 'memory'),
+  },
+  cleanoutJunction: {
+    value: 10 * FOOT_M,
+    unit: 'm',
+    ...ipc(
+      '708.1.3, near the junction of building drain and building sewer: taken as within 10 ft',
+      'memory',
+    ),
+  },
+  /** How far a building's drain goes on past its wall before it is called a sewer. */
+  drainPastWall: {
+    value: 30 * INCH_M,
+    unit: 'm',
+    ...ipc('202, a building drain extends 30 in beyond the wall', 'memory'),
+  },
+  /** A cleanout is as wide as the pipe, but need not be wider than this. */
+  cleanoutSize: {
+    value: 4 * INCH_M,
+    unit: 'm',
+    title: 'IPC',
+    edition: 'as adopted by Chicago, 18-29-708.7',
+    clause: '708.1.5, the size of the pipe up to 4 in, 4 in or more for larger',
+    basis: 'read',
+  },
   cleanoutTurn: {
     value: 45 * DEGREE,
     unit: 'rad',
@@ -130,6 +169,15 @@ export const drainRulesUpc = {
     value: 135 * DEGREE,
     unit: 'rad',
     ...upc('707.4, an additional one for each aggregate change of more than 135 degrees'),
+  },
+  manholeFrom: { value: 0, unit: 'm', ...upc('719.6, manholes may stand in lieu of cleanouts') },
+  cleanoutJunction: {
+    value: 10 * FOOT_M,
+    unit: 'm',
+    title: 'UPC',
+    edition: '1995',
+    clause: '719.1, at the lower end of the building drain, outside: taken as within 10 ft',
+    basis: 'read',
   },
   cleanoutStack: { value: 0, unit: 'm', ...upc('707.4, a cleanout at the upper terminal') },
 } as const satisfies Partial<Record<keyof typeof drainRules, SettingRow>>;

@@ -3,7 +3,7 @@ import { type Rule, ruleOf, ruleValue } from './ruleOf';
 import type { RuleName } from './rules';
 
 /** Inside diameters stray from the nominal sizes that codes name: one that is less by no more than this share is of the size. */
-const NOMINAL_SHARE = 1 / 16;
+export const NOMINAL_SHARE = 1 / 16;
 
 /** The least fall over run that is asked of a drain with an inside diameter (m) on a site. */
 export function leastFall(site: { readonly rules: SiteRules }, diameter: number): Rule {

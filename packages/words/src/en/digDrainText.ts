@@ -44,6 +44,18 @@ export const drainSentences: Sentences = {
     text: `${atStart(speech.path(v.path))} has no cleanout at its upper end, nor a stack near by.`,
     cure: 'Plan a cleanout there, or draw the one that is there.',
   }),
+  'cleanout-at-junction': (v, speech) => ({
+    text: `${atStart(speech.path(v.path))} has left the building at ${speech.length(v.station)} and has no cleanout within ${speech.length(v.limit)} of there, nor a stack that serves.`,
+    cure: 'Plan a cleanout just outside the wall, two-way if it can be, or draw the one that is there.',
+  }),
+  'manhole-along': (v, speech) => ({
+    text: `${atStart(speech.path(v.path))} is a large sewer and runs on past ${speech.length(v.station)} without a manhole; further ones stand ${speech.length(v.spacing)} apart at most.`,
+    cure: 'Plan a manhole there or before, or draw the one that is there.',
+  }),
+  'cleanout-too-small': (v, speech) => ({
+    text: `${atStart(speech.feature(v.feature))} at ${speech.length(v.station)} of ${speech.path(v.path)} is ${speech.diameter(v.diameter)} wide; ${speech.diameter(v.asked)} is asked.`,
+    cure: 'Put in one as wide as the pipe, or correct its size.',
+  }),
   'cleanout-at-turn': (v, speech) => ({
     text: `${atStart(speech.path(v.path))} turns by ${angleText(v.turn)} at ${speech.length(v.station)}, more than ${angleText(v.limit)}, and has no cleanout there.`,
     cure: 'Plan a cleanout at the turn, or draw the one that is there.',

@@ -94,6 +94,9 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
   'cover-not-known': { path: 'p1', state: 'existing', because: 'no-ground', length: 6, whole: false },
   'cleanout-at-head': { ...drain, station: 0 },
   'cleanout-at-turn': { ...drain, turn: Math.PI / 2, limit: Math.PI / 4 },
+  'cleanout-at-junction': { ...drain, limit: 3.048 },
+  'manhole-along': { ...drain, spacing: 121.92 },
+  'cleanout-too-small': { ...drain, feature: 'f1', diameter: 0.0762, asked: 0.1016 },
   'cleanout-after-turns': { ...drain, turn: Math.PI, limit: 0.75 * Math.PI },
   'cleanout-along': { ...drain, spacing: 30.48 },
   'turn-needs-sweep': { ...drain, turn: Math.PI / 2, limit: Math.PI / 3 },
@@ -132,7 +135,7 @@ function dugYard(length: 'ft' | 'ft-in' | 'm'): Site {
 
 /** Labels, counts and ratios, the only numbers that have no unit. */
 const WITHOUT_UNIT = /\b[AB]\d\b|\b[\d.]+ across to 1 down|: \d of them|\b24 hours\b/g;
-const NUMBER_WITH_UNIT = /\d[\d.⁄½¼¾]*( ft| m\b| %|°|′|″| sq ft| m²| cu yd| m³)|[½¼¾]″/g;
+const NUMBER_WITH_UNIT = /\d[\d.⁄½¼¾]*( ft| in\b| mm\b| m\b| %|°|′|″| sq ft| m²| cu yd| m³)|[½¼¾]″/g;
 
 describe.each(['ft', 'ft-in', 'm'] as const)('in %s', (length) => {
   it.each(codes)('%s is said in whole sentences, with what would cure it', (code) => {

@@ -1,4 +1,4 @@
-import type { Site } from '@footmark/site';
+import { formatDiameter, type Site } from '@footmark/site';
 import { lengthText, slopeText } from '../measureText';
 import { sureText } from '../sureText';
 import { areaText, volumeText } from './digMeasure';
@@ -17,6 +17,8 @@ export type DigSpeech = {
   readonly size: (metres: number) => string;
   /** A length that a rule or a person gave (m). */
   readonly length: (metres: number) => string;
+  /** The inside of a pipe (m). */
+  readonly diameter: (metres: number) => string;
   /** A fall over run. */
   readonly slope: (fallOverRun: number) => string;
   readonly area: (squareMetres: number) => string;
@@ -34,6 +36,7 @@ export function digSpeech(site: Site): DigSpeech {
     path: (id) => targetInText({ kind: 'path', id }, site),
     size: (metres) => sureText(metres, units),
     length: (metres) => lengthText(metres, units),
+    diameter: (metres) => formatDiameter(metres, units.diameter),
     slope: slopeText,
     area: (squareMetres) => areaText(squareMetres, units),
     volume: (cubicMetres) => volumeText(cubicMetres, units),

@@ -117,6 +117,9 @@ export const digTitles: Titles = {
   'cleanout-at-turn': ({ station }, say) => `No cleanout at the turn at ${say.size(station)}`,
   'cleanout-after-turns': ({ station }, say) => `No cleanout after its turns, at ${say.size(station)}`,
   'cleanout-along': ({ spacing }, say) => `No cleanout within ${say.length(spacing)}`,
+  'cleanout-at-junction': ({ station }, say) => `No cleanout outside the wall, at ${say.length(station)}`,
+  'manhole-along': ({ station }, say) => `No manhole by ${say.length(station)}`,
+  'cleanout-too-small': ({ feature }, say) => `${say.feature(feature)} is too narrow`,
   'turn-needs-sweep': ({ station }, say) => `Too sharp a turn at ${say.size(station)}`,
   'water-too-near': ({ service, crosses, distance }, say) =>
     `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, not above it`,
