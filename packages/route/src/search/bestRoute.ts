@@ -32,6 +32,8 @@ export type BestOptions = {
   readonly mostPlaces: number;
   /** Routes that cost as much are of no use. */
   readonly below?: number;
+  /** The first that is found will do. */
+  readonly soon?: boolean;
   readonly shouldStop: () => boolean;
 };
 
@@ -41,7 +43,7 @@ export type BestOptions = {
  */
 export function bestRoute(
   request: RouteRequest,
-  { regarded, fences = [], mostPlaces, below = Infinity, shouldStop }: BestOptions,
+  { regarded, fences = [], mostPlaces, below = Infinity, soon: isSoon = false, shouldStop }: BestOptions,
 ): BestRoute {
   const steps = turnSteps(request);
   const field = fences.length === 0 ? regarded.field : fieldOf(request, fences);
@@ -66,6 +68,7 @@ export function bestRoute(
     const soon = legSearch({ ...search, greed: SOON, below });
     if (soon.is !== 'found') return soon;
     if (regardMore(request, soon.route, regarded)) continue;
+    if (isSoon) return soon;
     const found = legSearch({ ...search, greed: NEAR_ENOUGH, below: soon.cost });
     if (found.is === 'stopped') return found;
     if (found.is !== 'found') return soon;

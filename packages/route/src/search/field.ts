@@ -1,7 +1,7 @@
 import { distance, type Point } from '@footmark/geometry';
 import FlatQueue from 'flatqueue';
 import type { RouteRequest } from '../request';
-import { distanceToEnd, type Grid, gridOf, visitCells } from './grid';
+import { borderOf, distanceToEnd, type Grid, gridOf, visitCells } from './grid';
 import type { Solid } from './solid';
 
 /** About so many cells make up the ground that is looked at. */
@@ -58,6 +58,8 @@ function costsOf(request: RouteRequest, fences: readonly Solid[], grid: Grid): F
       if (!isNearEnds(request, p)) extra[k] = Infinity;
     });
   }
+  // what lies beyond may be free
+  for (const k of borderOf(grid)) extra[k] = 0;
   // wide enough that no step leads over one
   for (const { shape } of fences)
     visitCells(grid, shape, FENCE_CELLS * cell, (k) => {

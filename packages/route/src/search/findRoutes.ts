@@ -1,19 +1,19 @@
 import type { Route } from '../foundRoute';
 import type { Obstacle, RouteRequest } from '../request';
 import { type BestRoute, bestRoute, type Regarded, regardedFor } from './bestRoute';
+import { type NoRoute, whyNone } from './blocked';
+import { groundOf } from './ground';
+import { type RatedRoute, rated } from './ratedRoute';
 import type { RequestProblem } from './requestProblem';
 import { soundRequest } from './requestProblems';
-import { type RouteCost, routeCost } from './routeCost';
 import { fenceAcross, shapedBy, sidesOf } from './sides';
 import type { Solid } from './solid';
-
-/** A route with what it costs. */
-export type RatedRoute = Route & { readonly cost: RouteCost };
 
 export type FoundRoutes =
   | { readonly is: 'found'; readonly routes: readonly RatedRoute[] }
   | { readonly is: 'wrong'; readonly problems: readonly RequestProblem[] }
-  | { readonly is: 'none' | 'gave-up' | 'stopped' };
+  | NoRoute
+  | { readonly is: 'stopped' };
 
 export type RouteOptions = {
   readonly shouldStop?: () => boolean;
@@ -45,8 +45,12 @@ export function findRoutes(
   if (sound.is === 'wrong') return sound;
   const { request } = sound;
   const regarded: Regarded = regardedFor(request);
-  const best = bestRoute(request, { regarded, mostPlaces, shouldStop });
-  if (best.is !== 'found') return best;
+  const ground = groundOf(request);
+  const best: BestRoute =
+    ground.is === 'apart' ? { is: 'none' } : bestRoute(request, { regarded, mostPlaces, shouldStop });
+  if (best.is === 'stopped') return { is: 'stopped' };
+  if (best.is !== 'found')
+    return whyNone(request, { ground, regarded, gaveUp: best.is === 'gave-up', shouldStop });
   const other = (request: RouteRequest, fences: readonly Solid[], below: number): BestRoute =>
     bestRoute(request, {
       regarded,
@@ -70,14 +74,14 @@ export function findRoutes(
     if (next === undefined) break;
     const fences = [...next.fences, fenceAcross(next.route, next.round)];
     const round = other(request, fences, DEAREST * best.cost);
-    if (round.is === 'stopped') return round;
+    if (round.is === 'stopped') return { is: 'stopped' };
     if (round.is !== 'found') continue;
     const one = candidate(request, round.route, fences);
     found.push(one);
     openFrom(one);
   }
   const plain = other(withDearBends(request), [], Infinity);
-  if (plain.is === 'stopped') return plain;
+  if (plain.is === 'stopped') return { is: 'stopped' };
   if (plain.is === 'found') found.push(candidate(request, plain.route, []));
   onProgress(1);
   return { is: 'found', routes: differing(found, [...regarded.obstacles, ...rootsOf(regarded)]) };
@@ -86,7 +90,7 @@ export function findRoutes(
 type Candidate = { readonly route: RatedRoute; readonly fences: readonly Solid[] };
 
 function candidate(request: RouteRequest, route: Route, fences: readonly Solid[]): Candidate {
-  return { route: { ...route, cost: routeCost(request, route) }, fences };
+  return { route: rated(request, route), fences };
 }
 
 /** Round ground that costs is gone around on one side or the other, like what stands in it. */

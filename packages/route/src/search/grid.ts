@@ -81,3 +81,11 @@ function heightsOf(shape: Shape): { readonly low: number; readonly high: number 
 export function distanceToEnd({ at }: Pick<RouteEnd, 'at'>, p: Point): number {
   return 'from' in at ? nearestOnSegment(p, at.from, at.to).distance : Math.hypot(at.x - p.x, at.y - p.y);
 }
+
+/** The cells along the edge of a grid: a way beyond it is no shorter than one through them. */
+export function borderOf({ columns, rows }: Grid): readonly number[] {
+  const found: number[] = [];
+  for (let i = 0; i < columns; i++) found.push(i, (rows - 1) * columns + i);
+  for (let j = 0; j < rows; j++) found.push(j * columns, j * columns + columns - 1);
+  return found;
+}

@@ -29,7 +29,8 @@ function circle(centre: Point): Shape {
   return { is: 'circle', centre, radius: 0 };
 }
 
-function zoneOf({ at }: RouteEnd): Shape {
+/** Where an end is. */
+export function zoneOf({ at }: RouteEnd): Shape {
   return 'from' in at ? { is: 'line', points: [at.from, at.to], halfWidth: 0 } : circle(at);
 }
 
