@@ -26,6 +26,8 @@ type Kept = {
   readonly by: number;
   readonly startBy: number;
   readonly endBy: number;
+  /** A circle that holds the shape. */
+  readonly round: { readonly x: number; readonly y: number; readonly radius: number };
 };
 
 export function groundTo(request: RouteRequest, end: Point): Ground {
@@ -38,10 +40,13 @@ export function groundTo(request: RouteRequest, end: Point): Ground {
       by: by - TOUCH,
       startBy: Math.min(by, awayFrom(start.x, start.y, shape)) - TOUCH,
       endBy: Math.min(by, awayFrom(end.x, end.y, shape)) - TOUCH,
+      round: roundOf(shape),
     };
   });
   const everywhere = kept.filter((k) => k.startBy === k.by && k.endBy === k.by);
   const waived = kept.filter((k) => !everywhere.includes(k));
+  const isFar = ({ round }: Kept, x: number, y: number, by: number) =>
+    (x - round.x) ** 2 + (y - round.y) ** 2 >= (round.radius + by) ** 2;
   const isNear = (to: Point, x: number, y: number) => Math.hypot(x - to.x, y - to.y) <= freeEnds;
   const askedAt = (k: Kept, x: number, y: number) =>
     Math.min(k.by, isNear(start, x, y) ? k.startBy : k.by, isNear(end, x, y) ? k.endBy : k.by);
@@ -64,8 +69,9 @@ export function groundTo(request: RouteRequest, end: Point): Ground {
       for (const k of waived) run = Math.min(run, waivedRun(ray, k, run));
       return run;
     },
-    isFree: (x, y) => kept.every((k) => awayFrom(x, y, k.shape) >= askedAt(k, x, y)),
-    hasRoom: (x, y, by) => kept.every((k) => awayFrom(x, y, k.shape) >= k.by + by),
+    isFree: (x, y) => kept.every((k) => isFar(k, x, y, k.by) || awayFrom(x, y, k.shape) >= askedAt(k, x, y)),
+    hasRoom: (x, y, by) =>
+      kept.every((k) => isFar(k, x, y, k.by + by) || awayFrom(x, y, k.shape) >= k.by + by),
     areasAlong: (ray) => {
       const stretches = areas.flatMap(({ shape, perMetre }) =>
         inside(ray, shape).map(([from, to]) => ({ from: Math.max(0, from), to, perMetre })),
@@ -80,4 +86,14 @@ export function groundTo(request: RouteRequest, end: Point): Ground {
     perMetreAt: (x, y) =>
       areas.reduce((sum, { shape, perMetre }) => sum + (awayFrom(x, y, shape) < 0 ? perMetre : 0), 0),
   };
+}
+
+function roundOf(shape: Shape): Kept['round'] {
+  if (shape.is === 'circle') return { ...shape.centre, radius: shape.radius };
+  const xs = shape.points.map((p) => p.x);
+  const ys = shape.points.map((p) => p.y);
+  const x = (Math.min(...xs) + Math.max(...xs)) / 2;
+  const y = (Math.min(...ys) + Math.max(...ys)) / 2;
+  const reach = Math.max(...shape.points.map((p) => Math.hypot(p.x - x, p.y - y)));
+  return { x, y, radius: reach + (shape.is === 'line' ? shape.halfWidth : 0) };
 }

@@ -48,7 +48,7 @@ export function randomRequest(seed: number, { obstacles, mostBends = 6 }: YardRe
         { x: left, y: 0 },
       ],
     },
-    clearance: dice.pick([0.3, 0.6, 1]),
+    clearance: dice.pick([0.3, 0.6, 0.9]),
   };
   const things = Array.from({ length: obstacles - 1 }, (_, i) =>
     randomObstacle(dice, { id: `thing ${i + 1}`, side, keepFree: [start, ...placesOf(end)] }),
@@ -143,8 +143,14 @@ function slanting(along: number, angle: number): Headings {
   return { from: normalizeAzimuth(about - slack), to: normalizeAzimuth(about + slack) };
 }
 
+/** Close enough together that nothing fits between. */
 function placesOf({ at }: Pick<RouteEnd, 'at'>): readonly Point[] {
-  return 'x' in at ? [at] : [{ x: (at.from.x + at.to.x) / 2, y: (at.from.y + at.to.y) / 2 }];
+  if ('x' in at) return [at];
+  const { from, to } = at;
+  return Array.from({ length: 25 }, (_, i) => ({
+    x: from.x + (i / 24) * (to.x - from.x),
+    y: from.y + (i / 24) * (to.y - from.y),
+  }));
 }
 
 type Site = { readonly id: string; readonly side: number; readonly keepFree: readonly Point[] };
