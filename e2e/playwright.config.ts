@@ -41,7 +41,7 @@ export default defineConfig({
     },
     {
       name: 'phone',
-      testMatch: /(newcomer|sample|dig|fit|fit-of-runs|set-out|yard|fingers)\.spec\.ts$/,
+      testMatch: /(newcomer|sample|dig|fit|fit-of-runs|reroute|set-out|yard|fingers)\.spec\.ts$/,
       use: { viewport: { width: 390, height: 844 }, ...touch },
     },
     {

@@ -6,6 +6,7 @@ import { useFit } from '../fit/fitSession';
 import { boundsToShow } from '../pictures/boundsToShow';
 import { paintPictureInHand, paintPictures, usePictureChanges } from '../pictures/paintPictures';
 import { useProfilePointer } from '../profile/profilePointer';
+import { useWaysOnPlan } from '../reroute/useWaysOnPlan';
 import { usePicking } from '../session/picking';
 import { useDerived, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
@@ -68,7 +69,8 @@ export function PlanCanvas() {
     width: Math.round(size.width * (1 + 2 * OVERSCAN)),
     height: Math.round(size.height * (1 + 2 * OVERSCAN)),
   };
-  const overlay: Overlay = { site, derived, selected, group, vertex, tool, draft, candidates };
+  const ways = useWaysOnPlan();
+  const overlay: Overlay = { site, derived, selected, group, vertex, tool, draft, candidates, ways };
 
   // what gestures and painters read: as it is at this render, and what changes between renders
   const now = useRef({ site, drawing, labels, overlay, size, paper, theme });

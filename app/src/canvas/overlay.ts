@@ -19,6 +19,15 @@ export type Overlay = {
   readonly draft: readonly Point[];
   /** The places that a measuring form allows. */
   readonly candidates: Candidates | null;
+  /** Ways that are being compared, while their card is open. */
+  readonly ways: readonly WayOnPlan[];
+};
+
+/** A way's pipe on the plan with its number; the chosen one is strong. */
+export type WayOnPlan = {
+  readonly line: readonly Point[];
+  readonly number: number;
+  readonly isChosen: boolean;
 };
 
 /** Places by `of/at`. */

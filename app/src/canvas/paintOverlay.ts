@@ -8,11 +8,13 @@ import { paintDraft } from './paintDraft';
 import { paintSelection } from './paintSelection';
 import type { PaintSetting } from './paintSetting';
 import { paintRing, paintTag } from './paintTag';
+import { paintWays } from './paintWays';
 
 /** Paints what lies over the drawing. */
 export function paintOverlay(overlay: Overlay, motion: InMotion, setting: PaintSetting): void {
   paintSelection(overlay, motion.moved, setting);
   paintDraft(overlay, motion.landing, setting);
+  paintWays(overlay.ways, setting);
   paintCandidates(overlay.candidates, setting);
   if (motion.marquee !== null) paintMarquee(motion.marquee, setting);
   if (motion.pointer !== null) paintPointer(motion.pointer, overlay, setting);

@@ -1,4 +1,4 @@
-import { BookOpen } from 'lucide-react';
+import { BookOpen, Route as RouteIcon } from 'lucide-react';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
@@ -33,6 +33,9 @@ export function RouteCard() {
           <BookOpen size={20} aria-hidden /> Rules
         </Action>
       </div>
+      <Action onPress={() => toggleLeaf('reroute')}>
+        <RouteIcon size={20} aria-hidden /> Find another way
+      </Action>
       <MustSection findings={digging.findings} />
       <DigList excavations={digging.excavations} />
       <div>

@@ -17,6 +17,7 @@ import { RouteState } from '../dig/RouteState';
 import { EarthCard } from '../earth/EarthFold';
 import { FitCard } from '../fit/FitCard';
 import { MarksCard } from '../marks/MarksCard';
+import { RerouteCard } from '../reroute/RerouteCard';
 import { RulesCard } from '../rules/RulesCard';
 import { RunsCard } from '../runs/RunsCard';
 import { useDerived, useSite } from '../session/siteSession';
@@ -58,6 +59,7 @@ const LEAVES: Record<Leaf, (props: { readonly onClose: () => void }) => React.Re
   keys: KeysCard,
   north: EarthCard,
   rules: RulesCard,
+  reroute: RerouteCard,
   fit: FitCard,
 };
 

@@ -9,7 +9,8 @@ import type { Treatment } from './treatment';
 export type RerouteAsk = {
   readonly path: string;
   readonly from: number;
-  readonly to: number;
+  /** Null: at its end. */
+  readonly to: number | null;
   /** In which direction it leaves: as the old pipe does there, or square to the nearest wall. */
   readonly leaves: 'along' | 'square';
   readonly diameter: number;
@@ -33,11 +34,20 @@ export function usualAsk(derived: Derived): RerouteAsk | null {
   return {
     path: on.path.id,
     from: outOfDoors(derived, on),
-    to: on.length,
+    to: null,
     leaves: 'along',
     diameter: first?.diameter ?? 0,
     material: 'plastic',
     keepsGrade: true,
     treat: {},
   };
+}
+
+/** The stations between which a pipe is asked to be replaced, within its length (m). */
+export function stationsOf(
+  { from, to }: RerouteAsk,
+  length: number,
+): { readonly from: number; readonly to: number } {
+  const last = Math.min(length, to ?? length);
+  return { from: Math.min(Math.max(0, from), last), to: last };
 }

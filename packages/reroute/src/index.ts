@@ -1,4 +1,4 @@
-export { type RerouteAsk, usualAsk } from './ask';
+export { type RerouteAsk, stationsOf, usualAsk } from './ask';
 export { bendTable } from './bendTable';
 export { type Rerouting, requestOf } from './requestOf';
 export { routePath } from './routePath';

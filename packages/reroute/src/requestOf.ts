@@ -9,7 +9,7 @@ import {
   type Site,
   wallShares,
 } from '@footmark/site';
-import type { RerouteAsk } from './ask';
+import { type RerouteAsk, stationsOf } from './ask';
 import { bendTable } from './bendTable';
 import { type Minded, mindedOn, type Treatment } from './treatment';
 
@@ -24,12 +24,13 @@ const WYE_RAD = Math.PI / 4;
 /** A station this near (m) to the end of a pipe is its end. */
 const AT_END_M = 0.05;
 
-/** The request that an ask comes to; null when its pipe has no line. */
+/** The request that an ask comes to; null when its pipe has no line, or nothing lies between its stations. */
 export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Rerouting | null {
   const on = derived.paths.get(ask.path);
   const profile = derived.profiles.get(ask.path);
   if (on === undefined || on.length === 0) return null;
-  const [from, to] = [Math.max(0, ask.from), Math.min(on.length, ask.to)];
+  const { from, to } = stationsOf(ask, on.length);
+  if (to - from < AT_END_M) return null;
   const [start, end] = [locate(on.line, from), locate(on.line, to)];
   const invert = (station: number) =>
     profile === undefined ? null : (profileAt(profile, station).pipe?.invert ?? null);

@@ -2,7 +2,7 @@ import { treeZones } from '@footmark/dig';
 import { pathInCircle } from '@footmark/geometry';
 import type { RatedRoute } from '@footmark/route';
 import { type Derived, type Dig, derive, type Path, ruleValue, type Site } from '@footmark/site';
-import type { RerouteAsk } from './ask';
+import { type RerouteAsk, stationsOf } from './ask';
 import type { Rerouting } from './requestOf';
 import { routePath } from './routePath';
 import { type WayFacts, wayFacts } from './wayFacts';
@@ -58,7 +58,7 @@ export function waysOf(
   }
   const old = derived.paths.get(ask.path);
   if (old !== undefined) {
-    const [from, to] = [Math.max(0, ask.from), Math.min(old.length, ask.to)];
+    const { from, to } = stationsOf(ask, old.length);
     const common = { route: null, path: old.path };
     add({ ...common, id: 'repair', is: 'repair', digs: [trench(ask.path, from, to, 1)], bored: [] }, false);
     const bored = [{ from, to }];

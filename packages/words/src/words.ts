@@ -11,6 +11,7 @@ import type {
   TreeZone,
   Whose,
 } from '@footmark/dig';
+import type { Way, WayIs } from '@footmark/reroute';
 import type {
   ActionWord,
   BlunderGroup,
@@ -78,6 +79,9 @@ import type { TraceStep } from './traceStep';
 
 /** What is the matter, and the way out: a sentence or two each. */
 export type Said = { readonly text: string; readonly cure: string };
+
+/** One line of a comparison. */
+export type WayRow = { readonly name: string; readonly text: string };
 
 /** A thing that has a card of its own, on which it need not be named. */
 export type CardThing = Extract<Target, { kind: 'dig' | 'path' | 'feature' | 'reading' }>;
@@ -234,6 +238,8 @@ export type Words = {
   ruleChangeText(change: RuleChange, row: SettingRow, units: Units): string;
   /** How far two things are apart against what is asked. */
   obstacleText(clearance: EdgeClearance, site: Pick<Site, 'units'>): string;
+  /** On a dimension line: how far it is to its other end, and what that is. */
+  dimensionText(clearance: EdgeClearance, other: Target, site: Site): string;
   /** An area given in square metres. */
   areaText(squareMetres: number, units: Units): string;
   /** A volume of ground given in cubic metres. */
@@ -242,6 +248,12 @@ export type Words = {
   shareText(share: number): string;
   /** How a side is cut back, given as horizontal over vertical. */
   acrossText(acrossOverDown: number): string;
+  /** How a drain could be made good, in a line, and what it takes row by row; the rows are the same for every way. */
+  wayName(is: WayIs): string;
+  wayText(way: Way, site: Site): string;
+  wayRows(way: Way, site: Site): readonly WayRow[];
+  /** A thing that a route minds. */
+  mindedName(id: string, feature: string, site: Site): string;
   fileProblemText(failure: OpenFailure): SaidOfFile;
   /** Why an edit was not made, and the limit that it would have passed. */
   editProblemText(problem: EditProblem, units: Units): string;

@@ -3,7 +3,7 @@ import type { Words } from '../words';
 import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
 import { cautions, modelValuesText } from './cautions';
-import { obstacleText } from './digClearanceText';
+import { dimensionText, obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
 import { landName, landText, whoseNames } from './digLandText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
@@ -54,6 +54,7 @@ import { clearedInText, referenceInText, targetInText } from './thingName';
 import { sideText, tieText } from './tieText';
 import { traceSteps } from './traceSteps';
 import { comparedTexts, dateText, faredText, stoppedText, visitName } from './visitText';
+import { mindedName, wayNames, wayRows, wayText } from './wayText';
 import { markStateNames, zoneSourceNames } from './zoneNames';
 
 /** Plain trade English as spoken in North America. */
@@ -142,10 +143,15 @@ export const en: Words = {
   holdingRootsName: (is) => holdingNames[is],
   digSeverityName: (severity) => digSeverityNames[severity],
   obstacleText,
+  dimensionText,
   areaText,
   volumeText,
   shareText,
   acrossText,
+  wayName: (is) => wayNames[is],
+  wayText,
+  wayRows,
+  mindedName,
   fileProblemText,
   editProblemText,
   parseProblemText,

@@ -1,0 +1,133 @@
+import type { Way } from '@footmark/reroute';
+import { X } from 'lucide-react';
+import { ProgressBar } from 'react-aria-components';
+import cards from '../cards/cards.module.css';
+import { Fold } from '../cards/Fold';
+import { Action } from '../controls/Action';
+import { DigCautions } from '../dig/DigCautions';
+import { useSite } from '../session/siteSession';
+import { words } from '../words';
+import { AskFields } from './AskFields';
+import { MindedFold } from './MindedFold';
+import styles from './reroute.module.css';
+import { takeWay } from './takeWay';
+import { useAsk } from './useAsk';
+import { WayList } from './WayList';
+import { WayTable } from './WayTable';
+import { shownWays, startLooking, stopLooking, useWays } from './waysSession';
+
+/** Ways in which the drain could be made good: new routes around what stands in the way, beside mending the old pipe. */
+export function RerouteCard({ onClose }: { readonly onClose: () => void }) {
+  const site = useSite();
+  const ask = useAsk();
+  const session = useWays();
+  const ways = shownWays(session, site);
+  const way = ways.find((w) => w.id === session.chosen);
+  return (
+    <section className={cards.card} aria-label="Another way">
+      <div className={cards.head}>
+        <h2>Another way</h2>
+        <Action look="icon" aria-label="Close" onPress={onClose}>
+          <X size={22} aria-hidden />
+        </Action>
+      </div>
+      {ask === null ? (
+        <p className={cards.empty}>Draw the pipe first: a new one takes its place.</p>
+      ) : (
+        <>
+          {/* once there are ways, they come before what was asked for */}
+          <Fold key={String(ways.length > 0)} title="What is asked for" isOpen={ways.length === 0}>
+            <AskFields ask={ask} />
+          </Fold>
+          <MindedFold ask={ask} />
+          <Looking />
+          {ways.length > 0 ? <State /> : null}
+          {ways.length > 0 ? <WayList ways={ways} chosen={session.chosen} /> : null}
+          {way === undefined ? null : <ChosenWay way={way} />}
+          {ways.length > 1 ? (
+            <Fold title="Side by side">
+              <WayTable ways={ways} chosen={session.chosen} />
+            </Fold>
+          ) : null}
+          <DigCautions />
+        </>
+      )}
+    </section>
+  );
+}
+
+/** The button that looks, and how far it is. */
+function Looking() {
+  const { progress } = useWays();
+  if (progress === null)
+    return (
+      <Action look="primary" onPress={startLooking}>
+        Find ways
+      </Action>
+    );
+  return (
+    <div className={styles.looking}>
+      <ProgressBar className={styles.progress ?? ''} value={100 * progress} aria-label="Looking for ways">
+        {({ percentage }) => (
+          <>
+            <span>Looking for ways</span>
+            <span className={styles.bar}>
+              <span style={{ width: `${percentage ?? 0}%` }} />
+            </span>
+          </>
+        )}
+      </ProgressBar>
+      <Action onPress={stopLooking}>Stop</Action>
+    </div>
+  );
+}
+
+/** What is to be said of the answer as a whole. */
+function State() {
+  const site = useSite();
+  const { ask, found, of } = useWays();
+  if (found === null || of === null) return null;
+  if (found.is === 'failed')
+    return <p className={cards.empty}>That broke down. The old pipe stays as it is.</p>;
+  const old = of.site !== site || of.ask !== ask;
+  return (
+    <>
+      {old ? <p className={cards.empty}>The site or what is asked for has changed since.</p> : null}
+      {found.routes === 'found' ? null : (
+        <p className={cards.empty}>
+          No new route was found. Keep clear of less, let it cost, or allow another end.
+        </p>
+      )}
+    </>
+  );
+}
+
+function ChosenWay({ way }: { readonly way: Way }) {
+  const site = useSite();
+  return (
+    <div className={cards.section}>
+      <h3>{words.wayName(way.is)}</h3>
+      <dl className={styles.facts}>
+        {words.wayRows(way, site).map(({ name, text }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
+      {way.facts.findings.length === 0 ? null : (
+        <Fold title="What stands in its way" result={String(way.facts.findings.length)}>
+          <ul className={cards.rows}>
+            {way.facts.findings.map((finding, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: findings have no ids, and the list is made anew as a whole
+              <li key={i}>{words.digFindingTitle(finding, site)}</li>
+            ))}
+          </ul>
+        </Fold>
+      )}
+      <Action look="primary" onPress={() => takeWay(way, 'New drain')}>
+        {way.route === null ? 'Plan what is dug for it' : 'Take this way'}
+      </Action>
+    </div>
+  );
+}

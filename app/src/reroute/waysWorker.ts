@@ -1,0 +1,7 @@
+import type { DeskAnswer, DeskQuestion } from '../session/desk';
+import { lookForWays, type WaysAsked, type WaysFound } from './lookForWays';
+
+self.addEventListener('message', ({ data: { job, asked } }: MessageEvent<DeskQuestion<WaysAsked>>) => {
+  const say = (answer: DeskAnswer<WaysFound>) => self.postMessage(answer);
+  say({ job, answer: lookForWays(asked, (progress) => say({ job, progress })) });
+});

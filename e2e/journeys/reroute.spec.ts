@@ -1,0 +1,67 @@
+import { expect, test } from '../src/fixtures';
+import { downloadSite } from '../src/HandOff';
+import { Home } from '../src/Home';
+import { keepPicture } from '../src/keepPicture';
+import { Screen } from '../src/Screen';
+
+test('the sample is rerouted around the sycamore: found, compared, taken and set out', async ({
+  page,
+  hand,
+}) => {
+  const home = new Home(page, hand);
+  const screen = new Screen(page, hand);
+  await home.open();
+  await home.press('Open the sample site');
+  await screen.goTo('Route');
+  await hand.press(screen.card.getByRole('button', { name: 'Find another way' }));
+  const card = screen.card;
+
+  await test.step('ways are found on both sides of the tree, beside the old pipe', async () => {
+    await hand.press(card.getByRole('button', { name: 'Find ways' }));
+    await expect(card.getByRole('button', { name: /New pipe in a trench/ }).first()).toBeVisible({
+      timeout: 30_000,
+    });
+    expect(await card.getByRole('button', { name: /New pipe in a trench/ }).count()).toBeGreaterThan(1);
+    await expect(card.getByRole('button', { name: /Old pipe dug up/ })).toBeVisible();
+    await expect(card.getByRole('button', { name: /Old pipe burst or lined/ })).toBeVisible();
+    await keepPicture(page, 'ways');
+  });
+
+  await test.step('they are laid side by side', async () => {
+    await hand.press(card.getByRole('button', { name: 'Side by side' }));
+    const table = card.getByRole('table');
+    const roots = table.getByRole('row', { name: /^Root zones/ }).getByRole('cell');
+    await expect(roots.first()).toContainText('of Sycamore');
+    const shares = (await roots.allTextContents()).map((text) => Number(/(\d+) %/.exec(text)?.[1] ?? 0));
+    // pits take less of the roots than a trench does
+    expect(Math.min(...shares)).toBeLessThan(Math.max(...shares));
+    await hand.press(card.getByRole('button', { name: 'Side by side' }));
+  });
+
+  await test.step('more room around the trunk is asked for, and the old answer says that it is old', async () => {
+    await hand.press(card.getByRole('button', { name: /What it minds/ }));
+    const sycamore = card.getByRole('listitem').filter({ hasText: /^Sycamore/ });
+    await sycamore.getByLabel('By').fill('6 ft');
+    await sycamore.getByLabel('By').press('Enter');
+    await expect(card).toContainText('has changed since');
+    await hand.press(card.getByRole('button', { name: 'Find ways' }));
+    await expect(card).not.toContainText('has changed since', { timeout: 30_000 });
+  });
+
+  await test.step('one is taken: a proposed pipe with its trench, in one step of undo', async () => {
+    await hand.press(card.getByRole('button', { name: /New pipe in a trench/ }).first());
+    await hand.press(card.getByRole('button', { name: 'Take this way' }));
+    await expect(screen.notice).toContainText('Planned.');
+    await expect(card.getByRole('button', { name: 'Set it out' })).toBeVisible();
+    const { site } = await downloadSite(screen);
+    const taken = site.paths.find((p) => p.name === 'New drain');
+    expect(taken?.state).toBe('proposed');
+    expect(taken?.vertices.length).toBeGreaterThan(2);
+    expect(site.digging.digs.some((d) => d.is === 'trench' && d.path === taken?.id)).toBe(true);
+  });
+
+  await test.step('its points to set out are listed', async () => {
+    await screen.goTo('Marks');
+    await expect(card).toContainText('New drain');
+  });
+});

@@ -1,0 +1,151 @@
+import type { Way, WayFacts, WayIs } from '@footmark/reroute';
+import type { Site } from '@footmark/site';
+import { angleText } from '../measureText';
+import { atStart } from '../named';
+import { sureText } from '../sureText';
+import type { WayRow } from '../words';
+import { areaText, shareText, volumeText } from './digMeasure';
+import { andList } from './listText';
+import { targetInText } from './thingName';
+
+export const wayNames: Record<WayIs, string> = {
+  new: 'New pipe in a trench',
+  bored: 'New pipe, bored under the roots',
+  repair: 'Old pipe dug up and laid anew',
+  'in-place': 'Old pipe burst or lined from pits',
+};
+
+/** What a way is in a line: how long, with how many bends, what of root zones it takes. */
+export function wayText({ facts, bored }: Way, { units }: Site): string {
+  const bends = facts.bends.reduce((sum, b) => sum + b.count, 0);
+  const taken = Math.max(0, ...facts.trees.map((t) => t.share));
+  return [
+    sureText(facts.length, units),
+    bends === 0 ? 'no bend' : bends === 1 ? '1 bend' : `${bends} bends`,
+    taken > 0 ? `${shareText(taken)} of a root zone` : 'no root zone',
+    ...(bored.length === 0 ? [] : [`${sureText(boredLength(bored), units)} without a trench`]),
+  ].join(', ');
+}
+
+function boredLength(bored: Way['bored']): number {
+  return bored.reduce((sum, { from, to }) => sum + to - from, 0);
+}
+
+/** What a way takes, row by row; the same rows in the same order for every way. */
+export function wayRows({ facts, bored }: Way, site: Site): readonly WayRow[] {
+  const { units } = site;
+  const length = (metres: number) => sureText(metres, units);
+  const feature = (id: string) => targetInText({ kind: 'feature', id }, site);
+  return [
+    { name: 'Length of pipe', text: length(facts.length) },
+    { name: 'Bends', text: bendsText(facts) },
+    { name: 'Fall it needs, and has', text: fallText(facts, length) },
+    { name: 'Least cover', text: facts.cover === null ? 'not known' : length(facts.cover) },
+    { name: 'Trench', text: facts.dug.length === 0 ? 'none' : trenchText(facts, length) },
+    { name: 'Without a trench', text: bored.length === 0 ? 'nothing' : length(boredLength(bored)) },
+    {
+      name: 'Ground dug out',
+      text: facts.dug.volume === null ? 'not known' : volumeText(facts.dug.volume, units),
+    },
+    {
+      name: 'Surfaces to restore',
+      text: joined(
+        [
+          [facts.dug.paved, 'pavement'],
+          [facts.dug.lawn, 'lawn'],
+          [facts.dug.beyond, 'beyond the lot'],
+        ],
+        (squareMetres) => areaText(squareMetres, units),
+      ),
+    },
+    {
+      name: 'Root zones',
+      text:
+        facts.trees.length === 0
+          ? 'none'
+          : atStart(
+              andList(
+                facts.trees.map(
+                  (t) => `${shareText(t.share)} of ${feature(t.tree)}, ${length(t.length)} of pipe`,
+                ),
+              ),
+            ),
+    },
+    { name: 'Nearest', text: nearestText(facts, site) },
+    {
+      name: 'Other services crossed',
+      text: facts.services.length === 0 ? 'none' : atStart(andList(facts.services.map(feature))),
+    },
+    {
+      name: 'Land that is not the house’s own',
+      text: joined(
+        [
+          [facts.public, 'public'],
+          [facts.shared, 'shared'],
+          [facts.others, 'of others'],
+          [facts.unknownLand, 'whose is not known'],
+        ],
+        length,
+      ),
+    },
+    {
+      name: 'Cleanouts to set',
+      text:
+        facts.cleanouts.missing === 0
+          ? 'none'
+          : `${facts.cleanouts.missing} of ${facts.cleanouts.asked} asked for`,
+    },
+    { name: 'To be asked', text: askedText(facts, site) },
+  ];
+}
+
+function bendsText({ bends }: WayFacts): string {
+  if (bends.length === 0) return 'none';
+  return bends.map(({ name, turn, count }) => `${count} × ${name ?? angleText(turn)}`).join(', ');
+}
+
+function fallText({ fall }: WayFacts, length: (metres: number) => string): string {
+  const has = fall.available === null ? 'not known' : length(fall.available);
+  return `${length(fall.required)}, ${has}`;
+}
+
+function trenchText({ dug }: WayFacts, length: (metres: number) => string): string {
+  const deep = dug.deepest === null ? 'depth not known' : `up to ${length(dug.deepest)} deep`;
+  return `${length(dug.length)}, ${deep}`;
+}
+
+function joined(parts: readonly (readonly [number, string])[], print: (value: number) => string): string {
+  const found = parts.filter(([value]) => value > 0.005);
+  return found.length === 0 ? 'none' : found.map(([value, what]) => `${print(value)} ${what}`).join(', ');
+}
+
+function nearestText({ nearest }: WayFacts, site: Site): string {
+  const asked = nearest.filter((n) => n.required !== null && (n.verdict === 'misses' || n.distance > 0));
+  const [first = nearest.find((n) => n.distance > 0)] = asked;
+  if (first === undefined) return 'nothing';
+  const apart = sureText(first.distance, site.units);
+  const ask = first.required === null ? '' : `, ${sureText(first.required, site.units)} asked`;
+  return `${atStart(targetInText({ kind: 'feature', id: first.feature }, site))} ${first.distance < 0 ? `${apart} into it` : apart}${ask}`;
+}
+
+/** Who has to be asked before a way is dug. */
+function askedText(facts: WayFacts, site: Site): string {
+  const trees = facts.trees.filter(({ tree }) =>
+    site.features.some((f) => f.id === tree && f.kind === 'tree' && f.fields.protected === true),
+  );
+  const asked = [
+    'the one-call center',
+    ...(facts.public > 0 ? ['the street’s owner'] : []),
+    ...(facts.shared > 0 ? ['who holds the easement'] : []),
+    ...(facts.others > 0 ? ['the neighbor'] : []),
+    ...(trees.length > 0 ? ['an arborist, and who protects the tree'] : []),
+  ];
+  return atStart(andList(asked));
+}
+
+/** A thing that a route minds, by its name. */
+export function mindedName(id: string, feature: string, site: Site): string {
+  const name = targetInText({ kind: 'feature', id: feature }, site);
+  if (id === 'beyond') return 'Land beyond the lot';
+  return id.startsWith('roots/') ? `Roots of ${name}` : atStart(name);
+}

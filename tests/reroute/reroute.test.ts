@@ -1,0 +1,216 @@
+// From a site to a request and back. Outside of it: handbook ratios of offsets, IRC P3005.3.
+import { readFileSync } from 'node:fs';
+import {
+  bendTable,
+  mindedOn,
+  type RerouteAsk,
+  requestOf,
+  usualAsk,
+  type Way,
+  waysOf,
+} from '@footmark/reroute';
+import { checkRoute, findRoutes } from '@footmark/route';
+import {
+  addDig,
+  addPath,
+  type Derived,
+  derive,
+  type Feature,
+  newSite,
+  openSite,
+  type Path,
+  ruleValue,
+  type Site,
+  type Spot,
+  writeSite,
+} from '@footmark/site';
+import { describe, expect, it } from 'vitest';
+
+const TODAY = '2026-06-01';
+const SAMPLES = ['front-terrace', 'rear-alley'] as const;
+
+function sample(name: (typeof SAMPLES)[number]): Site {
+  const opened = openSite(
+    readFileSync(new URL(`../../packages/site/samples/${name}.json`, import.meta.url), 'utf8'),
+  );
+  if (!opened.ok) throw new Error(JSON.stringify(opened.failure));
+  return opened.site;
+}
+
+const at = (x: number, y: number): Spot => ({ by: 'coordinates', x, y });
+
+function thing(
+  id: string,
+  kind: Feature['kind'],
+  places: readonly (readonly [number, number])[],
+  fields = {},
+) {
+  const vertices = places.map(([x, y], i) => ({ id: `v${i}`, spot: at(x, y) }));
+  return { id, kind, name: '', vertices, fields } as Feature;
+}
+
+/** A pipe of 20 m to the north with levels at both ends, and things around it. */
+function straightDrain(features: readonly Feature[] = [], fall = 0.4): Site {
+  const path: Path = {
+    id: 'p',
+    name: 'Drain',
+    state: 'existing',
+    bendRadius: 0.2286,
+    vertices: [
+      { id: 'a', spot: at(0, 0), level: { is: 'invert', level: 10 } },
+      { id: 'b', spot: at(0, 20), level: { is: 'invert', level: 10 - fall } },
+    ],
+    stretches: [{ from: 0, material: 'clay', diameter: 0.1, slope: 0.0104 }],
+  };
+  return {
+    ...newSite({
+      id: 's',
+      name: '',
+      createdAt: '2026-01-01T00:00:00Z',
+      units: { length: 'ft', diameter: 'in', direction: 'bearing' },
+    }),
+    features: [...features],
+    paths: [path],
+  };
+}
+
+function asked(derived: Derived, change: Partial<RerouteAsk> = {}): RerouteAsk {
+  const usual = usualAsk(derived);
+  if (usual === null) throw new Error('no pipe');
+  return { ...usual, ...change };
+}
+
+function waysOn(site: Site, change: Partial<RerouteAsk> = {}) {
+  const derived = derive(site);
+  const ask = asked(derived, change);
+  const rerouting = requestOf(site, derived, ask);
+  if (rerouting === null) throw new Error('no request');
+  const found = findRoutes(rerouting.request);
+  const routes = found.is === 'found' ? found.routes : [];
+  return {
+    found,
+    request: rerouting.request,
+    minded: rerouting.minded,
+    ways: waysOf(site, derived, ask, rerouting, routes, TODAY),
+  };
+}
+
+const only = (ways: readonly Way[], is: Way['is']) => ways.filter((w) => w.is === is);
+
+describe.each(SAMPLES)('the sample %s', (name) => {
+  const site = sample(name);
+  const { request, ways } = waysOn(site);
+
+  it('has new routes that keep to all that is asked', () => {
+    const routes = ways.flatMap((w) => w.route ?? []);
+    expect(routes.length).toBeGreaterThan(0);
+    for (const route of routes) expect(checkRoute(request, route)).toEqual([]);
+  });
+
+  it('has the old pipe beside them, dug up and from pits', () => {
+    const [repair] = only(ways, 'repair');
+    const [inPlace] = only(ways, 'in-place');
+    expect(inPlace?.facts.dug.length ?? 9).toBeLessThan(repair?.facts.dug.length ?? 0);
+    expect(inPlace?.facts.dug.length ?? 0).toBeLessThanOrEqual(2 * ruleValue(site, 'routePit') + 1e-9);
+  });
+
+  it('can be taken: the site with it opens again, and says the same of its pipe', () => {
+    for (const way of only(ways, 'new')) {
+      const path = { ...way.path, id: 'taken', name: 'New drain' };
+      const digs = way.digs.map((dig, i) => ({
+        ...dig,
+        id: `t${i}`,
+        ...(dig.is === 'trench' ? { path: 'taken' } : {}),
+      }));
+      const taken = digs.reduce((s, dig) => addDig(s, { dig }), addPath(site, { path }));
+      const opened = openSite(writeSite(taken));
+      if (!opened.ok) expect.fail(JSON.stringify(opened.failure));
+      const on = derive(opened.site).paths.get('taken');
+      expect(on?.length).toBeCloseTo(way.facts.length, 9);
+      expect(on?.line.reducedBends).toEqual([]);
+      expect(way.route?.cost.length).toBeCloseTo(way.facts.length, 6);
+    }
+  });
+});
+
+describe('a request', () => {
+  it('keeps clear of a trunk by three times its diameter, and lets its roots cost', () => {
+    const site = straightDrain([thing('oak', 'tree', [[0, 10]], { trunkDiameter: 0.4 })]);
+    const minded = mindedOn(site, derive(site), { start: { x: 0, y: 0 }, end: { x: 0, y: 20 } });
+    // 3 × the diameter from the middle (STANDARDS 4: roots that hold a tree up), less the trunk itself
+    const usual = minded.find((m) => m.id === 'oak')?.usual;
+    expect(usual?.as === 'clear' ? usual.clearance : null).toBeCloseTo(0.4 * 3 - 0.2, 9);
+    expect(minded.find((m) => m.id === 'roots/oak')?.usual.as).toBe('cost');
+  });
+
+  it('leaves the old pipe at the wall of the house, not within', () => {
+    const house = thing('h', 'building', [
+      [-3, -2],
+      [3, -2],
+      [3, 4],
+      [-3, 4],
+    ]);
+    const { request } = waysOn(straightDrain([house]));
+    expect(request.start.at.y).toBeCloseTo(4, 6);
+    const square = waysOn(straightDrain([house]), { leaves: 'square' }).request.start.heading;
+    expect(Math.cos(square)).toBeCloseTo(1, 9);
+  });
+
+  it('is laid of bends whose fittings reach past their arcs', () => {
+    const site = straightDrain();
+    for (const { radius, turn, laying } of bendTable(site))
+      expect(laying).toBeCloseTo(radius * Math.tan(turn / 2) + ruleValue(site, 'fittingSocket'), 12);
+  });
+
+  it('comes into a pipe that goes on as a wye does, and at its end as it may', () => {
+    expect(waysOn(straightDrain()).request.ends[0]?.headings).toBeNull();
+    const [into] = waysOn(straightDrain(), { to: 15 }).request.ends[0]?.headings ?? [];
+    expect([into?.from, into?.to]).toEqual([-Math.PI / 4, Math.PI / 4]);
+  });
+});
+
+describe('ways around a trunk on the pipe', () => {
+  const oak = thing('oak', 'tree', [[0, 10]], { trunkDiameter: 0.3 });
+  const site = straightDrain([oak]);
+  const { ways, request } = waysOn(site, { treat: { 'roots/oak': { as: 'free' } } });
+
+  it('cost no more than an offset by handbook ratios, on either side', () => {
+    const aside = ruleValue(site, 'stabilityDiameters') * 0.3 + request.diameter / 2;
+    const news = only(ways, 'new');
+    expect(news.length).toBeGreaterThanOrEqual(2);
+    // 1/16, 1/8 and 1/16 bends around the trunk: travel is the offset × 2.61313, its run × 2.41421 (handbook ratios), there and back
+    const offset = aside / Math.cos(Math.PI / 8);
+    const known = 20 + 2 * offset * (2.61313 - 2.41421) + 3 * ruleValue(site, 'routeBend');
+    for (const { route } of news) expect(route?.cost.total ?? 99).toBeLessThanOrEqual(known * 1.005);
+    const middle = (way: Way) => {
+      const xs = way.route?.points.map((p) => p.x) ?? [];
+      return Math.sign(Math.max(...xs) + Math.min(...xs));
+    };
+    expect(new Set(news.map(middle))).toEqual(new Set([1, -1]));
+  });
+
+  it('are mirrored with the site', () => {
+    const mirrored = waysOn(straightDrain([thing('oak', 'tree', [[0.4, 10]], { trunkDiameter: 0.3 })]));
+    const other = waysOn(straightDrain([thing('oak', 'tree', [[-0.4, 10]], { trunkDiameter: 0.3 })]));
+    const lengths = (w: readonly Way[]) => w.map((x) => x.facts.length.toFixed(6)).sort();
+    expect(lengths(mirrored.ways)).toEqual(lengths(other.ways));
+  });
+
+  it('are left out when they cannot fall enough', () => {
+    // 1/8 in per foot (IRC P3005.3) over 20 m is 0.208 m
+    expect(waysOn(straightDrain([oak], 0.205)).found.is).not.toBe('found');
+    expect(only(waysOn(straightDrain([oak], 0.205)).ways, 'new')).toEqual([]);
+    expect(waysOn(straightDrain([oak], 0.205), { keepsGrade: false }).found.is).toBe('found');
+    expect(waysOn(straightDrain([oak], 0.25)).found.is).toBe('found');
+  });
+});
+
+describe('bad input', () => {
+  it('of a pipe without length, or stations that leave nothing, has no request', () => {
+    const site = straightDrain();
+    const derived = derive(site);
+    expect(requestOf(site, derived, asked(derived, { from: 20 }))).toBeNull();
+    expect(requestOf(site, derived, asked(derived, { path: 'gone' }))).toBeNull();
+    expect(usualAsk(derive({ ...site, paths: [] }))).toBeNull();
+  });
+});
