@@ -46,8 +46,37 @@ describe('the top of a trench', () => {
     const digs = [trench(10, 40, { ...deep(6, 2), protection: 'shield' })];
     const { one } = dug({ things: straight, digging: { soil: 'c', digs } });
     expect(inFeet(one.top?.width ?? 0)).toBeCloseTo(2, 9);
-    expect(codesOf(one)).toContain('shield-stands-above');
+    expect(found(one, 'shield-reaches-ground')?.values).toMatchObject({ depth: feet(6) });
+    expect(codesOf(one)).not.toContain('shield-stands-above');
     expect(codesOf(one)).not.toContain('soil-not-chosen');
+  });
+
+  // App B figures: the lower part may stand straight behind a shield that reaches 18 in above it, the ground above is cut back as the soil
+  // is (B read, A and C from memory). 8 ft deep with a 3 ft bottom and a shield of 5.5 ft: 4 ft straight, 4 ft cut back
+  it.each<[Soil, number]>([
+    ['a', 9],
+    ['b', 11],
+    ['c', 15],
+  ])('above a shield in soil %s is %d ft wide', (soil, width) => {
+    const digs = [trench(10, 40, { ...deep(8, 3), protection: 'shield', shieldHeight: feet(5.5) })];
+    const { one } = dug({ things: straight, digging: { soil, digs } });
+    expect(inFeet(one.top?.width ?? 0)).toBeCloseTo(width, 9);
+    const { minX, maxX, minY, maxY } = regionBox(one.top?.outline ?? []);
+    expect(inFeet(maxY - minY)).toBeCloseTo(width, 6);
+    expect(inFeet(maxX - minX)).toBeCloseTo(30 + width - 3, 6);
+    const said = found(one, 'shield-stands-above');
+    expect(said).toMatchObject({ severity: 'note', rule: 'shieldAbove', values: { slope: one.sides.slope } });
+    expect(inFeet(said?.values.upright ?? 0)).toBeCloseTo(4, 9);
+    expect(codesOf(one)).not.toContain('shield-reaches-ground');
+  });
+
+  it('is as wide as the bottom where the shield reaches high enough, and no shield means nothing', () => {
+    const digs = [trench(10, 40, { ...deep(8, 3), protection: 'shield', shieldHeight: feet(9.5) })];
+    const { one } = dug({ things: straight, digging: { soil: 'c', digs } });
+    expect(inFeet(one.top?.width ?? 0)).toBeCloseTo(3, 9);
+    const sloped = [trench(10, 40, { ...deep(8, 3), protection: 'slope', shieldHeight: feet(5.5) })];
+    const cut = dug({ things: straight, digging: { soil: 'b', digs: sloped } }).one;
+    expect(inFeet(cut.top?.width ?? 0)).toBeCloseTo(19, 9);
   });
 
   // App A: previously disturbed soil is not Type A (from memory)

@@ -44,6 +44,37 @@ describe('the volume of a dig', () => {
     expect(dug({ things, digging: { soil: 'c', digs } }).one.volume).toBeCloseTo(obelisk, 9);
   });
 
+  // the box behind the shield, and above it the obelisk
+  it('behind a shield is straight below and cut back above it', () => {
+    const facts = { depth: 2.5, bottomWidth: 1, protection: 'shield', shieldHeight: 1.4572 };
+    const { one, site } = dug({ things: straight, digging: { soil: 'b', digs: [dig(5, 25, facts)] } });
+    // 18 in is 0.4572 m: 1 m straight, 1.5 m cut back 1 to 1
+    expect(ruleOf(site, 'shieldAbove').value).toBeCloseTo(0.4572, 9);
+    const [a, b, h] = [20, 1, 1.5];
+    const [top, side] = [a + 2 * h, b + 2 * h];
+    const obelisk = (h / 6) * ((2 * a + top) * b + (2 * top + a) * side);
+    expect(one.volume).toBeCloseTo(20 * 1 * 1 + obelisk, 9);
+  });
+
+  // a trench whose depth passes the straight part's height: straight below, ∫ (d − u)·(w + s·(d − u)) above it
+  it('behind a shield along a depth that passes its height', () => {
+    const level = (x: number, depth: number) => ({
+      spot: typed(x, 0),
+      level: { is: 'depth-to-invert', depth } as const,
+    });
+    const paths = [pipe('p', [level(0, 1), level(30, 2.5)])];
+    const facts = { bottomWidth: 0.8, protection: 'shield', shieldHeight: 1.6 + 0.4572 };
+    const { one, site } = dug({ things: { paths }, digging: { soil: 'b', digs: [dig(0, 30, facts)] } });
+    const bedding = ruleOf(site, 'beddingDepth').value;
+    const [d1, d2, u, w] = [1 + bedding, 2.5 + bedding, 1.6, 0.8];
+    const met = (30 * (u - d1)) / (d2 - d1);
+    const below = w * (((d1 + u) / 2) * met + u * (30 - met));
+    const deep = d2 - u;
+    const above = (30 - met) * ((w * deep) / 2 + deep ** 2 / 3);
+    const end = (w * deep * deep) / 2 + (2 * deep ** 3) / 3;
+    expect(one.volume).toBeCloseTo(below + above + end, 8);
+  });
+
   // ∫ d·(w + s·d) along a depth from d₁ to d₂ is L·[w·(d₁ + d₂)/2 + s·(d₁² + d₁d₂ + d₂²)/3]; an end adds w·s·d²/2 + 2·s²·d³/3
   it('along a depth that changes evenly is exact', () => {
     const level = (x: number, depth: number) => ({

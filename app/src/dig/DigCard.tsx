@@ -95,6 +95,14 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
           onChange={(id) => change('Say where the spoil goes', { spoil: id === 'any' ? undefined : id })}
         />
       </div>
+      {(dig.protection ?? site.digging.protection) === 'shield' ? (
+        <LengthField
+          label="Height of the shield"
+          value={dig.shieldHeight}
+          placeholder="to the ground"
+          onChange={(shieldHeight) => change('Say how high the shield is', { shieldHeight })}
+        />
+      ) : null}
       {excavation === undefined ? null : <DigResults excavation={excavation} />}
       <DigTrees taken={trees.digs.filter((d) => d.dig === dig.id)} />
       <div>

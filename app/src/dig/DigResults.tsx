@@ -52,8 +52,12 @@ export function DigResults({ excavation }: { readonly excavation: Excavation }) 
           ) : (
             <>
               <p>
+                {sides.protection === 'shield'
+                  ? `Straight for ${size(sides.upright)} behind the shield. `
+                  : ''}
                 {words.soilName(sides.as)}: cut back {words.acrossText(sides.slope)}.
               </p>
+              {sides.protection === 'shield' ? <RuleSource rule="shieldAbove" /> : null}
               <RuleSource rule={sides.row} />
             </>
           )}

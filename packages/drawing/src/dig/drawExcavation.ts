@@ -1,4 +1,4 @@
-import type { Excavation, SpoilHeap } from '@footmark/dig';
+import { cutBack, type Excavation, type SpoilHeap } from '@footmark/dig';
 import { azimuthBetween, type Point, pointAtAzimuth } from '@footmark/geometry';
 import type { Units } from '@footmark/site';
 import type { DrawingWords } from '../drawOptions';
@@ -41,7 +41,7 @@ export function drawExcavation(
   }
   for (const ring of ringsOf(outline)) {
     into.add('excavation', ...TOP.map((stroke) => ({ ...ring, stroke, target })));
-    const reach = SLOPE_SHARE * sides.slope * (depth?.least ?? 0);
+    const reach = SLOPE_SHARE * cutBack(sides, depth?.least ?? 0);
     if (top === null || reach <= 0) continue;
     // the ring goes with the dig on its left, and ornaments stand to the right
     const points = ring.points.toReversed();
@@ -58,7 +58,7 @@ export function drawExcavation(
   // a way out leans half way up the side without the heap, where the pipe does not cover it
   for (const { at, station } of egress) {
     const azimuth = azimuthAt(of.line, station) + (spoil?.side === 'right' ? -Math.PI / 2 : Math.PI / 2);
-    const leaning = pointAtAzimuth(at, azimuth, bottom.width / 2 + (sides.slope * (depth?.least ?? 0)) / 2);
+    const leaning = pointAtAzimuth(at, azimuth, bottom.width / 2 + cutBack(sides, depth?.least ?? 0) / 2);
     into.add('excavation', {
       kind: 'symbol',
       at: leaning,

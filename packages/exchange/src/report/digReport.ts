@@ -41,7 +41,7 @@ function excavationReport(excavation: Excavation, { site, words }: ReportSetting
     name: words.targetName({ kind: 'dig', id: dig.id }, site),
     path,
     depth: depth === null ? null : depthReport(depth),
-    sides: { ...sides, slope: roundedAngle(sides.slope) },
+    sides: { ...sides, slope: roundedAngle(sides.slope), upright: roundedLength(sides.upright) },
     bottom:
       bottom === null ? null : { length: roundedLength(bottom.length), width: roundedLength(bottom.width) },
     top:

@@ -19,6 +19,8 @@ const common = {
   /** Depth of the bottom below the ground (m); absent: from the pipe, where that is known. */
   depth: length.max(100).optional(),
   protection: protection.optional(),
+  /** Of a shield, above the bottom (m); absent: it reaches the ground. Without one it means nothing. */
+  shieldHeight: positiveLength.max(30).optional(),
   /** On which side of the dig, seen along the pipe's flow, the spoil is put. */
   spoil: z.enum(['left', 'right', 'away']).optional(),
   note: prose,

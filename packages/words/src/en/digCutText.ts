@@ -93,9 +93,13 @@ export const cutSentences: Sentences = {
     text: `${speech.dig(dig)} is ${leastText(atLeast)}${speech.size(depth)} deep, more than ${speech.length(limit)}: what holds its sides is an engineer’s work.`,
     cure: 'Have a registered professional engineer design it.',
   }),
-  'shield-stands-above': ({ dig, above }, speech) => ({
-    text: `The shield in ${speech.dig(dig)} stands ${speech.length(above)} above the straight side wherever the ground above it is cut back.`,
-    cure: 'Order one that is high enough, and set it as its maker says.',
+  'shield-stands-above': ({ dig, above, upright, slope }, speech) => ({
+    text: `The sides of ${speech.dig(dig)} stand straight for ${speech.size(upright)} behind the shield, which stands ${speech.length(above)} above them; from there on they are cut back ${acrossText(slope)}.`,
+    cure: 'Set the shield as its maker says, and keep its top that far above the straight side.',
+  }),
+  'shield-reaches-ground': ({ dig, depth, atLeast }, speech) => ({
+    text: `The sides of ${speech.dig(dig)} are taken to stand straight all the way up, so its shield has to reach the ground, ${leastText(atLeast)}${speech.size(depth)} high.`,
+    cure: 'Order one that is so high, or say how high it is: then the ground above it is cut back.',
   }),
   'egress-needed': ({ dig, depth, atLeast, limit, places, travel }, speech) => ({
     text: `${speech.dig(dig)} is ${leastText(atLeast)}${speech.size(depth)} deep; from ${speech.length(limit)} on a ladder or ramp stands within ${speech.length(travel)} of everyone in it.`,

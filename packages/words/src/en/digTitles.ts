@@ -28,7 +28,10 @@ export const digTitles: Titles = {
   'depth-may-pass-limit': ({ limit }, say) => `May be deeper than ${say.length(limit)}`,
   'rock-must-be-stable': ({ depth }, say) => `Straight sides for ${say.size(depth)} in rock`,
   'engineer-designs': ({ depth }, say) => `${say.size(depth)} deep: an engineer’s work`,
-  'shield-stands-above': ({ above }, say) => `Shield ${say.length(above)} above the straight side`,
+  'shield-stands-above': ({ above, upright }, say) =>
+    `Straight for ${say.size(upright)}, shield ${say.length(above)} higher`,
+  'shield-reaches-ground': ({ depth, atLeast }, say) =>
+    `Shield to the ground, ${leastText(atLeast)}${say.size(depth)}`,
   'egress-needed': ({ places, travel }, say) =>
     `${places === 1 ? 'A ladder' : `${places} ladders`} within ${say.length(travel)}`,
   'spoil-kept-back': ({ setback, volume }, say) =>

@@ -26,6 +26,7 @@ const numbers: Readonly<Record<string, NumberName>> = {
   footingDepth: { name: 'the depth of a footing', as: 'length' },
   baseDiameter: { name: 'a diameter', as: 'diameter' },
   bottomWidth: { name: 'the bottom width', as: 'length' },
+  shieldHeight: { name: 'the height of a shield', as: 'length' },
   radius: { name: 'the radius', as: 'length' },
   sweep: { name: 'the angle of the curve', as: 'angle' },
   chord: { name: 'the direction of the chord', as: 'angle' },
