@@ -476,6 +476,17 @@ describe('what is said of them', () => {
     expect(first?.place?.y).toBeCloseTo(feet(44.5), 9);
   });
 
+  // S9: Rossford OH: utility lines 5 ft from the building sewer
+  it('a planned pipe nearer to a service than some codes ask is told so', () => {
+    const gas = (ft: number) =>
+      thing('gas', 'service', [spot(0, ft), spot(90, ft)], { carries: 'gas', diameter: INCH_M });
+    const codes = (ft: number, state: Path['state'] = 'proposed') =>
+      said([gas(ft)], drain({ state })).map((f) => [f.code, f.severity, f.rule]);
+    expect(codes(4)).toEqual([['service-nearer-than-elsewhere', 'note', 'serviceLocal']]);
+    expect(codes(6)).toEqual([]);
+    expect(codes(4, 'existing')).toEqual([]);
+  });
+
   it('a mark beside a service is dug by hand', () => {
     const head = thing('head', 'cleanout', [spot(0, 0)]);
     const gas = thing('gas', 'service', [spot(30, -20), spot(30, 20)], {

@@ -20,7 +20,8 @@ function falling(inches: number, state: Path['state'] = 'proposed', facts: Facts
   return onlyFall(drain(ends, { state, ...facts }).findings);
 }
 
-const onlyFall = (findings: readonly DrainFinding[]) => findings.filter((f) => f.code.startsWith('fall-'));
+const onlyFall = (findings: readonly DrainFinding[]) =>
+  findings.filter((f) => f.code.startsWith('fall-') && f.code !== 'fall-less-than-elsewhere');
 
 describe('the fall that levels tell', () => {
   // 1/8 in per foot for 3 to 6 in: 50 ft fall 6.25 in; an inch per 50 ft is short of it by 5.25 in
@@ -70,6 +71,25 @@ describe('the fall that levels tell', () => {
       { code: 'fall-not-sure', severity: 'should', rule: 'fallMiddle', values: { others: 0 } },
     ]);
     expect(falling(7, 'existing', {}, 0.1 * FOOT_M)).toMatchObject([{ severity: 'note' }]);
+  });
+});
+
+// 10 NYCRR 75-A.5: house sewers fall 1/4 in per foot
+describe('what other codes ask', () => {
+  const noted = (inches: number, state: Path['state'] = 'proposed') =>
+    drain(
+      [
+        [0, 0, invert(300)],
+        [50, 0, invert(300 - inches)],
+      ],
+      { state },
+    ).findings.filter((f) => f.code === 'fall-less-than-elsewhere');
+
+  it('is told of a planned drain that has what is asked here', () => {
+    expect(noted(7)).toMatchObject([{ severity: 'note', rule: 'fallLocal' }]);
+    expect(noted(12.5)).toEqual([]);
+    expect(noted(1)).toEqual([]);
+    expect(noted(7, 'existing')).toEqual([]);
   });
 });
 

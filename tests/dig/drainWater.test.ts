@@ -204,7 +204,7 @@ describe('what is said where water may lie so near', () => {
     const water = thing('w', 'service', [spot(25, -20), spot(25, 20)], {
       carries: 'water',
       diameter: INCH_M,
-      depth: 1,
+      depth: 1.2,
     });
     const places = [
       [0, 0, topDepth(40)],
@@ -213,7 +213,11 @@ describe('what is said where water may lie so near', () => {
     expect(drain(places, { features: [water], ...clay }).findings).toContainEqual(
       expect.objectContaining({
         code: 'water-too-near',
-        values: expect.objectContaining({ sleeve: expect.closeTo(5 * 0.3048, 9) }),
+        // 10 NYCRR 75-A.5: 18 in below where it crosses so
+        values: expect.objectContaining({
+          sleeve: expect.closeTo(5 * 0.3048, 9),
+          passBelow: expect.closeTo(18 * INCH_M, 9),
+        }),
       }),
     );
   });

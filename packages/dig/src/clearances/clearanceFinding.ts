@@ -7,6 +7,13 @@ type Near = { feature: string; kind: FeatureKind; distance: number; required: nu
 export type ClearanceFindingValues = {
   /** `toCentre`: the thing's size is not given, and the distance is to its middle. */
   'pipe-too-near': Near & { path: string; state: Path['state']; station: number; toCentre: boolean };
+  /** As far as is asked here, and nearer than some other codes ask (m). */
+  'service-nearer-than-elsewhere': Near & {
+    path: string;
+    state: Path['state'];
+    station: number;
+    elsewhere: number;
+  };
   /** What is dug at a mark is dug by hand. */
   'mark-in-tolerance-zone': Near & { run: string; reading: string };
   /** A pipe beside a wall, and as near to it as may weaken it; from and to along the pipe. */

@@ -1,4 +1,4 @@
-import { ringCrossesItself } from '@footmark/geometry';
+import { COINCIDENT_M, ringCrossesItself } from '@footmark/geometry';
 import { type Derived, type Path, type RuleName, ruleOf, ruleValue, type Site } from '@footmark/site';
 import type { DigSeverity } from '../digFinding';
 import { alongWalls } from './alongWalls';
@@ -17,6 +17,7 @@ export function clearanceFindings(
   const missed = found.filter(({ verdict }) => verdict === 'misses');
   return [
     ...missed.flatMap((one) => ofPath(site, derived, one) ?? ofMark(one) ?? []),
+    ...found.flatMap((one) => nearerThanElsewhere(site, one) ?? []),
     ...walls(site, derived),
     ...doubtful(derived, found),
   ];
@@ -39,6 +40,23 @@ function ofPath(site: Site, { paths }: Derived, one: EdgeClearance): ClearanceFi
     place: at,
     rule,
     values: { path, state, feature, kind, distance, required, station: station ?? 0, toCentre },
+  };
+}
+
+/** Of a planned pipe beside a service, water apart. */
+function nearerThanElsewhere(site: Site, one: EdgeClearance): ClearanceFinding | null {
+  const { of, rule, required, verdict, feature, kind, distance, at, station } = one;
+  if (of.is !== 'path' || of.state !== 'proposed' || required === null) return null;
+  const elsewhere = ruleValue(site, 'serviceLocal');
+  if (rule !== 'otherService' || verdict !== 'meets' || distance >= elsewhere - COINCIDENT_M) return null;
+  const values = { path: of.id, state: of.state, feature, kind, distance, required, station: station ?? 0 };
+  return {
+    code: 'service-nearer-than-elsewhere',
+    severity: 'note',
+    at: { kind: 'path', id: of.id },
+    place: at,
+    rule: 'serviceLocal',
+    values: { ...values, elsewhere },
   };
 }
 

@@ -13,6 +13,8 @@ export type DrainFindingValues = {
   'fall-not-sure': OnPath & Sloped & { least: number; others: number };
   /** A planned slope where no levels tell. */
   'fall-said-too-little': OnPath & { from: number; to: number; slope: number; least: number; short: number };
+  /** As is asked here, and less than some other codes ask: the first such piece. */
+  'fall-less-than-elsewhere': OnPath & { from: number; to: number; slope: number; elsewhere: number };
   /** Fewer than two levels of a planned pipe; `required` (m): what it has to fall over its `length`. */
   'fall-not-known': OnPath & { length: number; required: number };
   /** The invert at the end against the tap's: by how much it lies lower (m). `sure`: the range of both leaves that so. */
@@ -31,8 +33,10 @@ export type DrainFindingValues = {
   'cleanout-after-turns': OnPath & { station: number; turn: number; limit: number };
   'cleanout-along': OnPath & { station: number; spacing: number };
   'turn-needs-sweep': OnPath & { station: number; turn: number; limit: number };
-  /** `shelf`: and on a solid shelf; `sleeve` (m): or, where it crosses, sleeved so far to each side. */
-  'water-too-near': OnPath & WaterValues & { above: number; shelf: boolean; sleeve: number | null };
+  /** `shelf`: and on a solid shelf; `sleeve` (m): or, where it crosses, sleeved so far to each side; `passBelow`
+   * (m): where it crosses below, by so much some codes let it. */
+  'water-too-near': OnPath &
+    WaterValues & { above: number; shelf: boolean; sleeve: number | null; passBelow: number | null };
   /** Nearer in plan than is asked; what is not known of what would decide. */
   'water-depth-not-known': OnPath & WaterValues & { missing: readonly WaterUnknown[] };
   /** Nearer than is asked of others, and allowed: as it lies so far `above`, or by what the sewer is made of. */

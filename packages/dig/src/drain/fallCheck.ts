@@ -49,7 +49,7 @@ export type FallCheck = {
 };
 
 /** The residential code calls 1/4 inch in 12 "2 percent": a slope that is said as the rounded one, short by no more than this share, meets. */
-const ROUNDED_SHARE = 0.05;
+export const ROUNDED_SHARE = 0.05;
 
 /** Pieces of pipe shorter than this (m) tell nothing of their own. */
 const SHORTEST_M = 0.3;

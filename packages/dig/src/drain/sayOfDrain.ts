@@ -18,7 +18,7 @@ export function sayOfDrain(site: Site, on: DerivedPath, check: DrainCheck): read
   };
   // a pipe that lies is as it was laid: what is planned can be put right
   const pressing = state === 'proposed' ? 'must' : 'should';
-  sayOfFall(on, check, pressing, say);
+  sayOfFall(site, on, check, pressing, say);
   sayOfCover(check.cover, pressing, say);
   for (const asked of check.cleanouts)
     if (asked.by === null) sayOfCleanout(site, asked, state === 'proposed' ? 'should' : 'note', say);

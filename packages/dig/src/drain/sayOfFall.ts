@@ -1,17 +1,26 @@
 import { locate } from '@footmark/geometry';
-import { type DerivedPath, type ProfileSlope, WITHIN_95 } from '@footmark/site';
+import { type DerivedPath, type ProfileSlope, ruleValue, type Site, WITHIN_95 } from '@footmark/site';
 import type { DigSeverity } from '../digFinding';
 import type { DrainCheck } from './drainCheck';
 import type { SayOfDrain } from './drainFinding';
-import type { FallCheck } from './fallCheck';
+import { type FallCheck, ROUNDED_SHARE } from './fallCheck';
 
 /** Whether a path falls as it is asked to, and whether it comes out where it can flow into the main. */
-export function sayOfFall(on: DerivedPath, check: DrainCheck, pressing: DigSeverity, say: SayOfDrain): void {
+export function sayOfFall(
+  site: Site,
+  on: DerivedPath,
+  check: DrainCheck,
+  pressing: DigSeverity,
+  say: SayOfDrain,
+): void {
   const { fall, tap, state } = check;
   for (const slope of fall.slopes) sayOfSlope(on, slope, pressing, say);
   sayOfOpen(on, fall.slopes, state === 'proposed' ? 'should' : 'note', say);
   // what is said of a pipe that lies is a guess, of a planned one it is the plan
-  if (state === 'proposed') sayOfPlan(on, fall, say);
+  if (state === 'proposed') {
+    sayOfPlan(on, fall, say);
+    sayOfElsewhere(site, on, fall.slopes, say);
+  }
   if (tap?.below == null || tap.below.by <= 0) return;
   const { by, sigma } = tap.below;
   const sure = by >= WITHIN_95 * sigma;
@@ -60,6 +69,15 @@ function sayOfPlan(on: DerivedPath, { said, slopes, asked, required }: FallCheck
   if (slopes.length > 0) return;
   const rule = asked[0]?.least.name ?? null;
   say('fall-not-known', 'note', { length: on.length, required }, { place: middle(on, 0, on.length), rule });
+}
+
+function sayOfElsewhere(site: Site, on: DerivedPath, slopes: readonly ProfileSlope[], say: SayOfDrain): void {
+  const elsewhere = ruleValue(site, 'fallLocal');
+  const less = slopes.find((s) => s.verdict === 'enough' && s.slope < (1 - ROUNDED_SHARE) * elsewhere);
+  if (less === undefined) return;
+  const { from, to, slope } = less;
+  const where = { place: middle(on, from, to), rule: 'fallLocal' } as const;
+  say('fall-less-than-elsewhere', 'note', { from, to, slope, elsewhere }, where);
 }
 
 function middle({ line }: DerivedPath, from: number, to: number) {

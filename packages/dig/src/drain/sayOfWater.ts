@@ -21,8 +21,9 @@ export function sayOfWater(
   if (water.verdict === 'misses' && above !== null) {
     const shelf = aboveRule === 'waterShelf';
     const sleeve = crosses && !isMain && !shelf ? ruleValue(site, 'waterSleeve') : null;
+    const passBelow = crosses && !isMain && above < 0 ? ruleValue(site, 'waterLocalBelow') : null;
     const missed = shelf && rule === 'waterService' ? aboveRule : rule;
-    say('water-too-near', pressing, { ...values, above, shelf, sleeve }, { place, rule: missed });
+    say('water-too-near', pressing, { ...values, above, shelf, sleeve, passBelow }, { place, rule: missed });
   }
   if (water.verdict === 'cannot-tell')
     say('water-depth-not-known', 'should', { ...values, missing: water.missing }, { place, rule });

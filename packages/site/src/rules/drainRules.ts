@@ -38,6 +38,14 @@ export const drainRules = {
     ...ipcByChicago('1/16 inch per foot for 8 inches and more'),
   },
   fallLargeFrom: { value: 8 * INCH_M, unit: 'm', ...ipcByChicago('8 inches and more') },
+  fallLocal: {
+    value: 1 / 48,
+    unit: 'fall',
+    title: '10 NYCRR Appendix 75-A',
+    edition: '',
+    clause: '75-A.5, house sewer at least 1/4 inch per foot: a caution elsewhere',
+    basis: 'read',
+  },
   /** A code leaves this blank for the adopting body: set it to what the local one says. */
   leastCover: {
     value: 1 * FOOT_M,

@@ -65,6 +65,22 @@ export const separationRules = {
     clause: '75-A.5, house sewer to any water line: a caution elsewhere',
     basis: 'read',
   },
+  waterLocalBelow: {
+    value: 18 * INCH_M,
+    unit: 'm',
+    title: '10 NYCRR Appendix 75-A',
+    edition: '',
+    clause: '75-A.5, a water line that crosses below the house sewer: a caution elsewhere',
+    basis: 'read',
+  },
+  serviceLocal: {
+    value: 5 * FOOT_M,
+    unit: 'm',
+    title: 'Rossford OH ordinance',
+    edition: '',
+    clause: 'utility lines 5 ft from the building sewer: a caution elsewhere',
+    basis: 'read',
+  },
   building: { value: 2 * FOOT_M, unit: 'm', ...upc('718.3, sewer and building', 'read') },
   bearingWall: {
     value: 3 * FOOT_M,

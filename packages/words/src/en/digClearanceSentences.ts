@@ -21,6 +21,10 @@ export const clearanceSentences: Sentences = {
         ? 'It lies there already: keep to what is asked when it is replaced, and ask the code officer.'
         : 'Move the pipe away, or ask the code officer what holds here.',
   }),
+  'service-nearer-than-elsewhere': (v, speech) => ({
+    text: `${atStart(speech.path(v.path))} ${apartText(v, speech)} at ${speech.length(v.station)}, as far as is asked here; some codes ask for ${speech.length(v.elsewhere)}.`,
+    cure: 'Ask the code officer and whoever owns the line what holds here.',
+  }),
   'mark-in-tolerance-zone': (v, speech) => ({
     text: `${atStart(speech.mark(v.run, v.reading))} ${apartText(v, speech)}, within the ${speech.length(v.required)} that are dug by hand.`,
     cure: 'Dig by hand there, or with vacuum or water, until it is seen; private lines are usually not marked.',

@@ -9,6 +9,7 @@ type FallCode =
   | 'fall-against-flow'
   | 'fall-not-sure'
   | 'fall-said-too-little'
+  | 'fall-less-than-elsewhere'
   | 'fall-not-known'
   | 'end-below-tap';
 
@@ -35,6 +36,10 @@ export const fallSentences: Sentences = {
   'fall-said-too-little': (v, speech) => ({
     text: `${atStart(speech.path(v.path))} is planned to fall ${speech.slope(v.slope)}${between(v, speech)}; ${speech.slope(v.least)} is the least for its size.`,
     cure: `Plan ${speech.size(v.short)} more fall there, ${orAsk}`,
+  }),
+  'fall-less-than-elsewhere': (v, speech) => ({
+    text: `${atStart(speech.path(v.path))} falls ${speech.slope(v.slope)}${between(v, speech)}, enough here; some codes ask for ${speech.slope(v.elsewhere)}.`,
+    cure: 'Give it more where there is room, or ask the code officer what holds here.',
   }),
   'fall-not-known': (v, speech) => ({
     text: `Whether ${speech.path(v.path)} can fall as it is asked to is not known: fewer than two levels of it are. Its ${speech.size(v.length)} ask for ${speech.size(v.required)}.`,

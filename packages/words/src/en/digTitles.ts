@@ -70,6 +70,8 @@ export const digTitles: Titles = {
 
   'pipe-too-near': ({ feature, distance, required }, say) =>
     `${say.size(distance)} ${distance < 0 ? 'into' : 'from'} ${say.feature(feature)}, ${say.length(required)} asked`,
+  'service-nearer-than-elsewhere': ({ feature, distance }, say) =>
+    `${say.size(distance)} from ${say.feature(feature)}, enough here`,
   'mark-in-tolerance-zone': ({ feature, distance }, say) =>
     `Dig by hand: ${distance > 0 ? `${say.size(distance)} from` : 'over'} ${say.feature(feature)}`,
   'pipe-along-wall': ({ feature, distance }, say) =>
@@ -110,6 +112,8 @@ export const digTitles: Titles = {
   'fall-not-sure': ({ least }, say) => `Whether it falls ${say.slope(least)} is not sure`,
   'fall-said-too-little': ({ slope, least }, say) =>
     `Planned to fall ${say.slope(slope)}, ${say.slope(least)} is the least`,
+  'fall-less-than-elsewhere': ({ slope, elsewhere }, say) =>
+    `Falls ${say.slope(slope)}, some codes ask ${say.slope(elsewhere)}`,
   'fall-not-known': () => 'Whether it falls enough is not known',
   'end-below-tap': ({ by }, say) => `Comes out ${say.size(by)} below the tap`,
   'cover-too-thin': ({ cover, station }, say) => `${coverText(cover, say)} at ${say.size(station)}`,

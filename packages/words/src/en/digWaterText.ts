@@ -26,7 +26,7 @@ export const waterSentences: Sentences = {
       v.crosses
         ? `Move one up or down${v.sleeve === null ? '' : `, or sleeve the water pipe for ${speech.length(v.sleeve)} to each side`}`
         : 'Move one of them away or up'
-    }${v.main ? '' : ', or lay the sewer of a material that may lie under a building'}. Ask the code officer what holds here.`,
+    }${v.passBelow === null ? '' : `; some codes let it pass ${speech.length(v.passBelow)} or more below`}${v.main ? '' : ', or lay the sewer of a material that may lie under a building'}. Ask the code officer what holds here.`,
   }),
   'water-depth-not-known': (v, speech) => ({
     text: `${apart(v, speech)}. Nearer than that it is to lie ${speech.length(v.aboveAsked)} or more above the sewer, and whether it may lie so cannot be told.`,
