@@ -2,7 +2,7 @@ import type { Derived, Places, Site } from '@footmark/site';
 import { clearanceFindings } from './clearances/clearanceFindings';
 import { requiredOn } from './clearances/clearanceRule';
 import { clearancesFrom, worstFirst } from './clearances/clearances';
-import type { DigOutline } from './clearances/digOutline';
+import { type DigOutline, withKnownEdge } from './clearances/digOutline';
 import { clearanceTo, type EdgeClearance } from './clearances/edgeClearance';
 import { featureIndex } from './clearances/featureIndex';
 import { pathSubject, subjectsOf } from './clearances/subject';
@@ -38,7 +38,9 @@ export function whileMoved(
   digs: { readonly outlines: readonly DigOutline[]; readonly excavations: readonly Excavation[] },
 ): (places: Places) => ByMoved {
   const required = requiredOn(site);
-  const staying = subjectsOf(derived, digs.outlines).filter(({ of }) => of.is !== 'path' || !ids.has(of.id));
+  const staying = subjectsOf(derived, withKnownEdge(digs.outlines)).filter(
+    ({ of }) => of.is !== 'path' || !ids.has(of.id),
+  );
   const index = featureIndex([...derived.features.values()].filter(({ feature }) => !ids.has(feature.id)));
   return (places) => {
     const now = { ...derived, ...places };

@@ -2,7 +2,7 @@ import type { Derived, RunsFit, Site } from '@footmark/site';
 import type { ClearanceFinding } from './clearances/clearanceFinding';
 import { clearanceFindings } from './clearances/clearanceFindings';
 import { clearances } from './clearances/clearances';
-import type { DigOutline } from './clearances/digOutline';
+import { type DigOutline, withKnownEdge } from './clearances/digOutline';
 import type { EdgeClearance } from './clearances/edgeClearance';
 import { mostPressingFirst } from './digFinding';
 import { type DrainChecks, drainChecks } from './drain/drainChecks';
@@ -55,8 +55,7 @@ export function standsInTheWay(site: Site, derived: Derived, fit: RunsFit | null
     excavations: () => excavationsOf(site, derived, holesOf(fit)),
     outlines: () => digOutlines(all.excavations),
     trees: () => treeEncroachments(site, derived, all.excavations),
-    // how near a dig comes is not known as long as its depth is not
-    clearances: () => clearances(site, derived, { outlines: all.outlines.filter((o) => o.depth !== null) }),
+    clearances: () => clearances(site, derived, { outlines: withKnownEdge(all.outlines) }),
     land: () => landOf(derived),
     services: () => servicesOf(site, derived, all.outlines, today),
     drains: () => drainChecks(site, derived),

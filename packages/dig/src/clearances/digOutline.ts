@@ -10,3 +10,8 @@ export type DigOutline = {
   /** Of a trench its middle line, as far as it reaches past both ends of the bottom, and half its width (m); null for a pit. */
   readonly along: { readonly line: readonly Point[]; readonly halfWidth: number } | null;
 };
+
+/** Those whose edge is known. How near others come is not, as long as their depth is not: no clearance is told of them. */
+export function withKnownEdge(outlines: readonly DigOutline[]): readonly DigOutline[] {
+  return outlines.filter(({ depth }) => depth !== null);
+}
