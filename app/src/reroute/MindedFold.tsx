@@ -1,7 +1,6 @@
 import { locate } from '@footmark/geometry';
 import { type Minded, mindedOn, type RerouteAsk, stationsOf, type Treatment } from '@footmark/reroute';
 import { parseNumber } from '@footmark/site';
-import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { Choice } from '../controls/Choice';
 import { MeasureField } from '../controls/MeasureField';
@@ -35,7 +34,7 @@ export function MindedFold({ ask }: { readonly ask: RerouteAsk }) {
       title="What it minds"
       result={otherwise === 0 ? `${minded.length} things, as the rules say` : `${otherwise} said otherwise`}
     >
-      <ul className={cards.rows}>
+      <ul className={styles.list}>
         {minded.map((m) => (
           <li key={m.id} className={styles.minded}>
             <MindedRow minded={m} treatment={ask.treat[m.id] ?? m.usual} />

@@ -9,6 +9,7 @@ import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { AskFields } from './AskFields';
 import { MindedFold } from './MindedFold';
+import { NoRoute } from './NoRoute';
 import styles from './reroute.module.css';
 import { takeWay } from './takeWay';
 import { useAsk } from './useAsk';
@@ -41,7 +42,7 @@ export function RerouteCard({ onClose }: { readonly onClose: () => void }) {
           </Fold>
           <MindedFold ask={ask} />
           <Looking />
-          {ways.length > 0 ? <State /> : null}
+          <State />
           {ways.length > 0 ? <WayList ways={ways} chosen={session.chosen} /> : null}
           {way === undefined ? null : <ChosenWay way={way} />}
           {ways.length > 1 ? (
@@ -93,11 +94,7 @@ function State() {
   return (
     <>
       {old ? <p className={cards.empty}>The site or what is asked for has changed since.</p> : null}
-      {found.routes === 'found' ? null : (
-        <p className={cards.empty}>
-          No new route was found. Keep clear of less, let it cost, or allow another end.
-        </p>
-      )}
+      <NoRoute routes={found.routes} />
     </>
   );
 }

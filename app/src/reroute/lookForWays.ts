@@ -1,16 +1,16 @@
 import { type RerouteAsk, requestOf, type Way, waysOf } from '@footmark/reroute';
-import { findRoutes } from '@footmark/route';
+import { type FoundRoutes, findRoutes } from '@footmark/route';
 import { derive, type Site } from '@footmark/site';
 
 /** What is looked for: on which state of a site, and the day on which tickets hold. */
 export type WaysAsked = { readonly site: Site; readonly ask: RerouteAsk; readonly today: string };
 
-/** All ways that were found, and whether new routes are among them; `failed` when the computation broke down. */
+/** All ways that were found, and what the search for new routes came to; `failed` when the computation broke down. */
 export type WaysFound =
   | {
       readonly is: 'found';
       readonly ways: readonly Way[];
-      readonly routes: 'found' | 'none' | 'gave-up' | 'wrong';
+      readonly routes: FoundRoutes;
     }
   | { readonly is: 'failed' };
 
@@ -22,11 +22,12 @@ export function lookForWays(
   try {
     const derived = derive(site);
     const rerouting = requestOf(site, derived, ask);
-    if (rerouting === null) return { is: 'found', ways: [], routes: 'none' };
+    if (rerouting === null)
+      return { is: 'found', ways: [], routes: { is: 'none', gaveUp: false, because: [], relaxations: [] } };
     const found = findRoutes(rerouting.request, onProgress === undefined ? {} : { onProgress });
     if (found.is === 'stopped') return { is: 'failed' };
     const routes = found.is === 'found' ? found.routes : [];
-    return { is: 'found', ways: waysOf(site, derived, ask, rerouting, routes, today), routes: found.is };
+    return { is: 'found', ways: waysOf(site, derived, ask, rerouting, routes, today), routes: found };
   } catch {
     return { is: 'failed' };
   }

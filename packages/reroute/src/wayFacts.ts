@@ -1,6 +1,6 @@
 import { type AnyDigFinding, type EdgeClearance, type InTheWay, standsInTheWay } from '@footmark/dig';
 import { degrees } from '@footmark/geometry';
-import { type Dig, derive, type Path, type Site, standardBendOf } from '@footmark/site';
+import { type Dig, derive, type Path, type Side, type Site, standardBendOf } from '@footmark/site';
 
 /** Bends of one kind: what they turn by (rad), as a standard bend's name where it is one, and how many. */
 export type BendCount = { readonly name: string | null; readonly turn: number; readonly count: number };
@@ -21,6 +21,8 @@ export type TreeShare = {
   /** Metres of pipe in it, and the share of its area that is dug or lies under spoil. */
   readonly length: number;
   readonly share: number;
+  /** Of the pipe, seen with its flow, on which the tree stands. */
+  readonly side: Side | null;
 };
 
 /** What a way takes, read off the site on which it was tried. */
@@ -110,7 +112,7 @@ function treesOf({ trees }: InTheWay, path: string): readonly TreeShare[] {
     const pipe = trees.pipes.find((p) => p.tree === tree && p.path === path);
     const taken = trees.totals.find((t) => t.tree === tree);
     const [length, share] = [pipe?.zones[0]?.length ?? 0, taken?.zones[0]?.share ?? 0];
-    return length > 0 || share > 0 ? [{ tree, length, share }] : [];
+    return length > 0 || share > 0 ? [{ tree, length, share, side: pipe?.side ?? null }] : [];
   });
 }
 

@@ -12,6 +12,7 @@ import type {
   Whose,
 } from '@footmark/dig';
 import type { Way, WayIs } from '@footmark/reroute';
+import type { Blocked, Relaxation, RequestProblem } from '@footmark/route';
 import type {
   ActionWord,
   BlunderGroup,
@@ -163,6 +164,8 @@ export type Words = {
     zone: Readonly<{ is: 'chosen' | NonNullable<TreeZone['inner']>['is']; rule: TreeRuleId; radius: number }>,
     units: Units,
   ): string;
+  /** On the line that the bottom of a dig may reach: how flat the ground bears below a footing, and how far (m) off that is. */
+  footingLineText(influence: number, reach: number, units: Units): string;
   /** On a stretch of that length (m) that no camera has seen. */
   unseenText(length: number, units: Units): string;
   /** Beside a line as the evidence puts it; beside what a mark cannot lie outside of. */
@@ -252,6 +255,10 @@ export type Words = {
   wayName(is: WayIs): string;
   wayText(way: Way, site: Site): string;
   wayRows(way: Way, site: Site): readonly WayRow[];
+  /** What keeps a route from being one, the smallest change that opens one, and what is wrong with what is asked for. */
+  blockedText(blocked: Blocked, site: Site): string;
+  relaxationText(relaxation: Relaxation, site: Site): string;
+  routeProblemText(problem: RequestProblem, site: Site): Said;
   /** A thing that a route minds. */
   mindedName(id: string, feature: string, site: Site): string;
   fileProblemText(failure: OpenFailure): SaidOfFile;

@@ -35,8 +35,17 @@ import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
 import { foundText, windText } from './locateText';
 import { arcProblemText, spotProblemText } from './measureProblemText';
+import { blockedText, relaxationText, routeProblemText } from './noRouteText';
 import { parseProblemText } from './parseProblemText';
-import { digText, excavationText, locatedText, planLineNames, rootZoneText, unseenText } from './planText';
+import {
+  digText,
+  excavationText,
+  footingLineText,
+  locatedText,
+  planLineNames,
+  rootZoneText,
+  unseenText,
+} from './planText';
 import { reachTexts } from './reachText';
 import { ruleChangeText } from './ruleChangeText';
 import {
@@ -104,6 +113,7 @@ export const en: Words = {
   locatedText,
   digText,
   excavationText,
+  footingLineText,
   rootZoneText,
   unseenText,
   planLineName: (line) => planLineNames[line],
@@ -151,6 +161,9 @@ export const en: Words = {
   wayName: (is) => wayNames[is],
   wayText,
   wayRows,
+  blockedText,
+  relaxationText,
+  routeProblemText,
   mindedName,
   fileProblemText,
   editProblemText,

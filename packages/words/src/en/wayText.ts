@@ -16,15 +16,22 @@ export const wayNames: Record<WayIs, string> = {
 };
 
 /** What a way is in a line: how long, with how many bends, what of root zones it takes. */
-export function wayText({ facts, bored }: Way, { units }: Site): string {
+export function wayText({ facts, bored }: Way, site: Site): string {
+  const { units } = site;
   const bends = facts.bends.reduce((sum, b) => sum + b.count, 0);
-  const taken = Math.max(0, ...facts.trees.map((t) => t.share));
+  const [most] = facts.trees.toSorted((a, b) => b.share - a.share);
   return [
     sureText(facts.length, units),
     bends === 0 ? 'no bend' : bends === 1 ? '1 bend' : `${bends} bends`,
-    taken > 0 ? `${shareText(taken)} of a root zone` : 'no root zone',
+    most === undefined ? 'no root zone' : rootsText(most, site),
     ...(bored.length === 0 ? [] : [`${sureText(boredLength(bored), units)} without a trench`]),
   ].join(', ');
+}
+
+/** The side alone may be what tells one way from another. */
+function rootsText({ tree, share, side }: WayFacts['trees'][number], site: Site): string {
+  const roots = `${shareText(share)} of the roots of ${targetInText({ kind: 'feature', id: tree }, site)}`;
+  return side === 'left' || side === 'right' ? `${roots} on its ${side}` : roots;
 }
 
 function boredLength(bored: Way['bored']): number {

@@ -1,0 +1,106 @@
+import type { Blocked, Change, Relaxation, RequestProblem } from '@footmark/route';
+import type { Site } from '@footmark/site';
+import { angleText, lengthText, slopeText } from '../measureText';
+import { sureText } from '../sureText';
+import type { Said } from '../words';
+import { andList } from './listText';
+import { mindedName } from './wayText';
+
+/** An obstacle of a request, which is a thing of the site or its roots. */
+function obstacleName(id: string, site: Site): string {
+  return mindedName(id, id.replace(/^roots\//, ''), site);
+}
+
+/** What keeps a route from being one. */
+export function blockedText(blocked: Blocked, site: Site): string {
+  const names = 'obstacles' in blocked ? andList(blocked.obstacles.map((id) => obstacleName(id, site))) : '';
+  switch (blocked.code) {
+    case 'ground':
+      return `No ground leads through: ${names} close it off.`;
+    case 'obstacles':
+      return `In the way: ${names}.`;
+    case 'together':
+      return names === '' ? 'What is asked leaves no way.' : `In the way, all together: ${names}.`;
+    case 'fall':
+      return 'There is too little fall for the way around.';
+    case 'headings':
+      return 'It cannot come in as a wye would have it.';
+    case 'bends':
+      return 'It would take more bends than are allowed.';
+    case 'straight':
+      return 'There is no room for the straight pipe between fittings.';
+  }
+}
+
+/** The smallest change that opens a way, and how long that way is. */
+export function relaxationText({ change, route }: Relaxation, site: Site): string {
+  return `${changeText(change, site)}: ${sureText(route.cost.length, site.units)} of pipe.`;
+}
+
+function changeText(change: Change, site: Site): string {
+  const length = (metres: number) => lengthText(metres, site.units);
+  switch (change.is) {
+    case 'less-clearance': {
+      const name = obstacleName(change.obstacle, site);
+      return `${sureText(change.from - change.to, site.units)} nearer to ${name}, ${length(change.to)} off it`;
+    }
+    case 'through':
+      return `Through ${obstacleName(change.obstacle, site)}`;
+    case 'less-fall':
+      return `With a fall of ${slopeText(change.to)} where ${slopeText(change.from)} is asked`;
+    case 'any-heading':
+      return 'Coming in from another side';
+    case 'more-bends':
+      return `With ${change.to} bends, not ${change.from}`;
+    case 'no-straight':
+      return 'With fittings close up to each other';
+  }
+}
+
+/** What is wrong with what is asked for, and what to change. */
+export function routeProblemText({ code, values }: RequestProblem, site: Site): Said {
+  const size = (metres: number) => sureText(metres, site.units);
+  const obstacle = 'obstacle' in values ? obstacleName(values.obstacle, site) : '';
+  switch (code) {
+    case 'start-inside':
+      return {
+        text: `It would begin ${size(values.depth)} inside ${obstacle}.`,
+        cure: 'Let it leave the old pipe further down, past that.',
+      };
+    case 'end-inside':
+      return {
+        text: `It would come back ${size(values.depth)} inside ${obstacle}.`,
+        cure: 'Let it come back at another station, or do not mind that.',
+      };
+    case 'start-is-end':
+      return { text: 'It would begin where it ends.', cure: 'Give it two stations that are apart.' };
+    case 'end-not-lower':
+      return {
+        text: `Its end lies ${size(values.rise)} higher than its start.`,
+        cure: 'Check the levels of the pipe at both stations.',
+      };
+    case 'too-little-fall':
+      return {
+        text: `Even straight on it needs a fall of ${size(values.needed)}, and there are ${size(values.available)}.`,
+        cure: 'Check the levels, or let routes in that cannot fall enough and ask the code officer.',
+      };
+    case 'no-ground':
+      return {
+        text: `${size(values.clearance)} clear of ${obstacle} leaves no ground to lay it in.`,
+        cure: `Keep at most ${size(values.most)} off it.`,
+      };
+    case 'no-bends':
+      return { text: 'There is no bend to turn with.', cure: 'Give the rules a sharper turn for fittings.' };
+    case 'bend-turn':
+      return { text: `A bend of ${angleText(values.turn)} is none.`, cure: 'Look at the rules for bends.' };
+    case 'bend-laying':
+      return { text: 'A fitting is shorter than its arc.', cure: 'Look at the rules for bends.' };
+    case 'too-few-points':
+    case 'bad-number':
+    case 'no-end':
+      return {
+        text: 'Something that is asked for is no number or no shape.',
+        cure: 'Look at what it minds.',
+      };
+  }
+}
