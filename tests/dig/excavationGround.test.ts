@@ -75,6 +75,18 @@ describe('what the top runs over', () => {
     expect(one.findings.filter((f) => f.code === 'dig-crosses-boundary')).toHaveLength(1);
   });
 
+  // a point put there by eye is off by 0.3 m (settings: common practice, no source)
+  it('is one boundary where the side of the lot and the right of way on it are drawn for one line', () => {
+    const lot = box('lot', 'boundary', -20, -20, 40, 40);
+    const lines = (right: number, more: readonly Feature[] = []) =>
+      with_([across('row', 'right-of-way', right), ...more, lot])
+        .findings.filter((f) => f.code === 'dig-crosses-boundary')
+        .map((f) => f.values);
+    expect(lines(20)).toMatchObject([{ feature: 'lot' }]);
+    expect(lines(20.2, [across('side', 'boundary-line', 19.9)])).toMatchObject([{ feature: 'lot' }]);
+    expect(lines(20.5)).toMatchObject([{ feature: 'row' }, { feature: 'lot' }]);
+  });
+
   it('is a trunk, a pole, a fence that it takes, and none that it misses', () => {
     const point = (id: string, kind: Feature['kind'], x: number, y: number, fields = {}) =>
       thing(id, kind, [typed(x, y)], fields);

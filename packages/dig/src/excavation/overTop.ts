@@ -9,6 +9,7 @@ import {
 } from '@footmark/geometry';
 import type { DerivedFeature, FeatureKind } from '@footmark/site';
 import type { DigSeverity } from '../digFinding';
+import { distinctBoundaries } from './boundaryLines';
 import { type Cut, outlineAt } from './cut';
 import type { Excavation } from './excavation';
 import type { Say } from './excavationFinding';
@@ -66,10 +67,13 @@ type Over = { readonly ground: NonNullable<Excavation['ground']>; readonly cuts:
 export function sayOfTop({ ground, cuts }: Over, around: Surroundings, say: Say): void {
   const { outline: top, atLeast } = ground;
   const box = regionBox(top);
-  for (const derived of around.all) {
+  const near = around.all.filter((derived) => isNear(derived, box));
+  const boundaries = near.filter((derived) => MEETINGS[derived.feature.kind]?.by === 'length');
+  const told = new Set(distinctBoundaries(boundaries, top));
+  for (const derived of near) {
     const { kind, id } = derived.feature;
     const meeting = MEETINGS[kind];
-    if (meeting === undefined || !isNear(derived, box)) continue;
+    if (meeting === undefined || (meeting.by === 'length' && !told.has(derived))) continue;
     const about = { feature: id, kind, atLeast };
     if (meeting.by === 'length') {
       const length = lineInRegion(derived.outline, derived.spec.shape === 'area', top);
