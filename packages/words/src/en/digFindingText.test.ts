@@ -216,6 +216,9 @@ describe('a finding says what, how much and what to do', () => {
     expect(said('water-too-near').text).toContain('below the top of the sewer');
     expect(said('water-too-near', { above: 0.1 }).text).toContain('above the top of the sewer');
     expect(said('water-too-near', { crosses: true, sleeve: 1.524 }).cure).toContain('sleeve');
+    const crossing = { main: true, crosses: true };
+    expect(said('water-too-near', crossing).text).toContain('between them is asked');
+    expect(said('water-depth-not-known', crossing).text).toContain('above or below the sewer');
     expect(said('water-depth-not-known').cure).toBe(
       'Find out how deep the water pipe lies and how deep the sewer lies.',
     );

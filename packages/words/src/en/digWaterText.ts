@@ -29,7 +29,7 @@ export const waterSentences: Sentences = {
     }${v.passBelow === null ? '' : `; some codes let it pass ${speech.length(v.passBelow)} or more below`}${v.main ? '' : ', or lay the sewer of a material that may lie under a building'}. Ask the code officer what holds here.`,
   }),
   'water-depth-not-known': (v, speech) => ({
-    text: `${apart(v, speech)}. Nearer than that it is to lie ${speech.length(v.aboveAsked)} or more above the sewer, and whether it may lie so cannot be told.`,
+    text: `${apart(v, speech)}. Nearer than that it is to lie ${speech.length(v.aboveAsked)} or more ${v.main && v.crosses ? 'above or below' : 'above'} the sewer, and whether it may lie so cannot be told.`,
     cure: `Find out ${andList(v.missing.map((m) => missingNames[m]))}.`,
   }),
   'water-allowed': (v, speech) => ({
@@ -51,7 +51,12 @@ function height(above: number, speech: DigSpeech): string {
   return `${speech.size(Math.abs(above))} ${above < 0 ? 'below' : 'above'}`;
 }
 
-function over({ aboveAsked, shelf }: DrainFindingValues['water-too-near'], speech: DigSpeech): string {
+function over(
+  { aboveAsked, shelf, main, crosses }: DrainFindingValues['water-too-near'],
+  speech: DigSpeech,
+): string {
+  // a main may cross below as well
+  if (main && crosses) return `${speech.length(aboveAsked)} between them`;
   return `${speech.length(aboveAsked)} above it${shelf ? ', on a solid shelf at one side of the trench,' : ''}`;
 }
 
