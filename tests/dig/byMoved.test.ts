@@ -1,13 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { digOutlines, excavationsOf, standsInTheWay, whileMoved } from '@footmark/dig';
-import { derive, derivePlaces, openSiteValue, type Site } from '@footmark/site';
+import { derive, derivePlaces, type Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { pipe, thing, typed } from '../../packages/site/src/testing/yard';
+import { rearAlley } from '../exchange/rearAlley';
 import { digSite, trench } from './digSite';
 
 // What is told of a thing while it moves is held against the whole site told anew with the thing in its new place.
-
-const SAMPLE = new URL('../../packages/site/samples/rear-alley.json', import.meta.url);
 
 /** The site with a thing's one point put somewhere (m). */
 function withAt(site: Site, id: string, x: number, y: number): Site {
@@ -26,12 +24,9 @@ function told(site: Site, id: string, moved: Site) {
 }
 
 describe('a tree under the hand', () => {
-  const opened = openSiteValue(JSON.parse(readFileSync(SAMPLE, 'utf8')));
-  if (!opened.ok) throw new Error('the sample does not open');
-  const site: Site = {
-    ...opened.site,
-    digging: { ...opened.site.digging, digs: [trench(36, 60, { path: 'p1' })] },
-  };
+  const { site } = rearAlley((raw) => {
+    raw.digging.digs = [trench(36, 60, { path: 'p1' })];
+  });
   const tree = site.features.find((f) => f.name === 'Sycamore')?.id ?? '';
 
   it.each([
@@ -43,7 +38,10 @@ describe('a tree under the hand', () => {
     const moved = withAt(site, tree, x, y);
     const live = told(site, tree, moved);
     const anew = standsInTheWay(moved, derive(moved), null, '2026-05-10');
-    const ofTree = anew.trees.findings.filter((f) => f.at.kind === 'feature' && f.at.id === tree);
+    const ofTree = anew.findings.filter(
+      ({ values }) =>
+        ('tree' in values && values.tree === tree) || ('feature' in values && values.feature === tree),
+    );
     expect(live.findings.map((f) => [f.code, f.values])).toEqual(
       expect.arrayContaining(ofTree.map((f) => [f.code, f.values])),
     );
@@ -60,6 +58,21 @@ describe('a tree under the hand', () => {
     );
     expect(live.findings.filter((f) => f.severity !== 'note')).toEqual([]);
   });
+});
+
+it('a service moved into a trench is told as the whole site tells it', () => {
+  const { site } = rearAlley((raw) => {
+    raw.digging.digs = [trench(36, 60, { path: 'p1' })];
+  });
+  const gas = site.features.find((f) => f.name === 'Gas service')?.id ?? '';
+  const anew = standsInTheWay(site, derive(site), null, '2026-05-10').findings.filter(
+    ({ values }) => 'feature' in values && values.feature === gas,
+  );
+  const live = told(site, gas, site).findings;
+  const codes = (found: readonly { readonly code: string; readonly values: object }[]) =>
+    found.map(({ code, values }) => code + JSON.stringify(values)).sort();
+  expect(codes(live)).toEqual(codes(anew));
+  expect(live.map((f) => f.code)).toContain('dig-in-tolerance-zone');
 });
 
 describe('a pipe and a service under the hand', () => {

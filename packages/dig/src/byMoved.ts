@@ -7,7 +7,10 @@ import { clearanceTo, type EdgeClearance } from './clearances/edgeClearance';
 import { featureIndex } from './clearances/featureIndex';
 import { pathSubject, subjectsOf } from './clearances/subject';
 import { mostPressingFirst } from './digFinding';
+import { digsOver } from './excavation/digsOver';
 import type { Excavation } from './excavation/excavation';
+import { servicesIn } from './services/handDig';
+import { servicesOf } from './services/servicesOf';
 import type { AnyDigFinding } from './standsInTheWay';
 import { treeEncroachments } from './trees/treeEncroachments';
 import type { TreeZones } from './trees/treeZones';
@@ -59,6 +62,8 @@ export function whileMoved(
       clearances: worstFirst([...toThings, ...fromPipes]),
       trees: trees.trees,
       findings: mostPressingFirst([
+        ...digsOver(site, features, digs.excavations),
+        ...ofServices(site, { ...now, features }, digs.outlines),
         ...trees.findings,
         ...roots.filter((f) => f.code === 'pipe-in-root-zone'),
         ...clearanceFindings(site, { ...now, features }, worstFirst(toThings)),
@@ -66,4 +71,10 @@ export function whileMoved(
       ]),
     };
   };
+}
+
+/** What is said of services among what is moved; the ticket is no matter of theirs. */
+function ofServices(site: Site, moved: Derived, outlines: readonly DigOutline[]): readonly AnyDigFinding[] {
+  if (servicesIn(moved).length === 0) return [];
+  return servicesOf(site, moved, outlines, '').findings.filter(({ at }) => at.kind !== 'site');
 }

@@ -1,0 +1,25 @@
+import type { Derived, Site } from '@footmark/site';
+import type { Excavation } from './excavation';
+import { type ExcavationFinding, sayOf } from './excavationFinding';
+import { sayOfFootings } from './footings';
+import { sayOfTop } from './overTop';
+import { surroundingsOf } from './surroundings';
+
+/** What digs whose ground is known already do to features, as it is said when the digs themselves are computed. */
+export function digsOver(
+  site: Site,
+  features: Derived['features'],
+  excavations: readonly Excavation[],
+): readonly ExcavationFinding[] {
+  if (features.size === 0) return [];
+  const findings: ExcavationFinding[] = [];
+  const around = surroundingsOf({ features });
+  for (const { dig, ground, bottom, top, sides } of excavations) {
+    if (ground === null || bottom === null) continue;
+    const cuts = top === null ? [] : [{ ...sides, points: top.points, width: bottom.width }];
+    const say = sayOf(dig, null, findings);
+    sayOfTop({ ground, cuts }, around, say);
+    sayOfFootings(site, { cuts, bottom: bottom.outline, sides, atLeast: ground.atLeast }, around, say);
+  }
+  return findings;
+}
