@@ -1,6 +1,6 @@
 import type { EdgeClearance } from '@footmark/dig';
 import { describe, expect, it } from 'vitest';
-import { obstacleText } from './digClearanceText';
+import { dimensionText, obstacleText } from './digClearanceText';
 import { sampleYard } from './sampleYard';
 
 const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
@@ -44,5 +44,27 @@ describe('a clearance', () => {
     expect(said(none)).toBe('1.0 ft apart; no rule asks.');
     expect(said({ ...none, kind: 'tree' })).toBe('1.0 ft apart; its root zone decides.');
     expect(said({ required: 0, verdict: 'meets' })).toBe('1.0 ft apart; to stay clear of it: far enough.');
+  });
+});
+
+describe('a dimension line', () => {
+  const to = (clearance: Partial<EdgeClearance>, other: Parameters<typeof dimensionText>[1]) =>
+    dimensionText({ ...near, ...clearance }, other, site);
+
+  it('says how far it is to its other end, and what is asked where that is more', () => {
+    const path = { kind: 'path', id: 'p1' } as const;
+    expect(to({}, path)).toBe('1.0 ft to Lateral, 2.0 ft asked');
+    expect(to({ verdict: 'meets' }, path)).toBe('1.0 ft to Lateral');
+    expect(to({ distance: -0.3048, verdict: null }, path)).toBe('1.0 ft into Lateral');
+  });
+
+  it('calls a dig by its name, else by what it is', () => {
+    const dig = { id: 'd1', is: 'pit', at: { run: 'r1', reading: 'q1' }, name: '', note: '' } as const;
+    const withDig = (name: string) => ({ ...site, digging: { ...site.digging, digs: [{ ...dig, name }] } });
+    const other = { kind: 'dig', id: 'd1' } as const;
+    expect(dimensionText({ ...near, verdict: null }, other, withDig(''))).toBe('1.0 ft to the pit');
+    expect(dimensionText({ ...near, verdict: null }, other, withDig('Alley pit'))).toBe(
+      '1.0 ft to Alley pit',
+    );
   });
 });

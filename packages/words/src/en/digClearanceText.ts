@@ -1,8 +1,9 @@
 import type { ClearanceVerdict, EdgeClearance } from '@footmark/dig';
-import type { Site, Units } from '@footmark/site';
+import type { Site, Target, Units } from '@footmark/site';
 import { lengthText } from '../measureText';
 import { atStart } from '../named';
 import { sureText } from '../sureText';
+import { markInText } from './thingName';
 
 const verdictNames: Record<Exclude<ClearanceVerdict, 'crosses'>, string> = {
   meets: 'far enough',
@@ -36,4 +37,21 @@ function askedText({ of, kind, distance, required }: EdgeClearance, units: Units
   }
   if (required === null) return 'no rule asks';
   return required === 0 ? 'to stay clear of it' : `${lengthText(required, units)} asked`;
+}
+
+/** On a dimension line: how far it is to its other end, which has the room for a name, and what is asked where that is more. */
+export function dimensionText(
+  { distance, required, verdict }: EdgeClearance,
+  other: Target,
+  site: Site,
+): string {
+  const apart = `${sureText(distance, site.units)} ${distance < 0 ? 'into' : 'to'} ${shortName(other, site)}`;
+  const asked = verdict === 'misses' && required !== null && required > 0;
+  return asked ? `${apart}, ${lengthText(required, site.units)} asked` : apart;
+}
+
+function shortName(target: Target, site: Site): string {
+  const dig = target.kind === 'dig' ? site.digging.digs.find((d) => d.id === target.id) : undefined;
+  if (dig === undefined) return markInText(target, site);
+  return dig.name === '' ? `the ${dig.is}` : dig.name;
 }

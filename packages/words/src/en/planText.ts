@@ -1,4 +1,5 @@
 import type { TreeRuleId } from '@footmark/site';
+import { angleText } from '../measureText';
 import { holeSizeText, sureText } from '../sureText';
 import type { Words } from '../words';
 
@@ -38,3 +39,6 @@ export const rootZoneText: Words['rootZoneText'] = ({ is, rule, radius }, units)
   };
   return `${name[is]} ${sureText(radius, units)}`;
 };
+
+export const footingLineText: Words['footingLineText'] = (influence, reach, units) =>
+  `${angleText(Math.atan2(1, influence))} line of the footing, ${sureText(reach, units)} off`;
