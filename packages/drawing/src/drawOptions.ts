@@ -1,5 +1,14 @@
-import type { Excavation, TreeZone } from '@footmark/dig';
-import type { MarkReach, ObservationKind, PipeMaterial, RunsFit, SearchZone, Units } from '@footmark/site';
+import type { EdgeClearance, Excavation, TreeZone } from '@footmark/dig';
+import type {
+  MarkReach,
+  ObservationKind,
+  PipeMaterial,
+  RunsFit,
+  SearchZone,
+  Site,
+  Target,
+  Units,
+} from '@footmark/site';
 import type { DigDrawing } from './dig/digDrawing';
 
 /** A circle about a tree: the zone of the rule that the site has chosen, or that of the roots that hold the tree up. */
@@ -25,6 +34,10 @@ export type DrawingWords = Readonly<{
   /** Beside a planned dig: how deep it is and, in full, how wide at the top. */
   excavation?: (excavation: Excavation, said: 'full' | 'brief', units: Units) => string;
   rootZone?: (zone: RootZone, units: Units) => string;
+  /** On the line that a dig's bottom may reach: how flat (across over down) the ground bears below the footing, and how far (m) off that is. */
+  footingLine?: (influence: number, reach: number, units: Units) => string;
+  /** On a dimension line: how far it is to its other end, and what that is. */
+  clearance?: (clearance: EdgeClearance, other: Target, site: Site) => string;
 }>;
 
 /** What to bring out. */
@@ -33,7 +46,7 @@ export type Highlight = Readonly<{
   mark?: Readonly<{ run: string; id: string }>;
   /** A point that sets a proposed path out: its ties are drawn, and it is ringed. */
   setOut?: Readonly<{ path: string; number: number }>;
-  /** Id of a feature: a locate says how far off it is. */
+  /** Id of a feature: how near pipes and digs come to it is dimensioned, and a locate says how far off it is. */
   feature?: string;
   /** Ids of a pipe and of a dig: what is too near to it is dimensioned. */
   path?: string;

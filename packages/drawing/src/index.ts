@@ -1,4 +1,5 @@
 export type { DigDrawing } from './dig/digDrawing';
+export { drawMoved } from './dig/drawMoved';
 export { draw } from './draw';
 export {
   type Bounds,

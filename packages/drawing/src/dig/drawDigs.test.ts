@@ -251,11 +251,32 @@ describe('clearances', () => {
     expect(labelsOn(drawing, 'clearances')).toMatchObject([{ text: '1.25 m', at: { x: 1.5, y: 2 } }]);
   });
 
+  it('say where things overlap, without a line', () => {
+    const site = siteWith();
+    const at = { x: 1, y: 2 };
+    const dig = { ...digOf(site), clearances: [one({ distance: -0.4, from: at, at })] };
+    const words: DrawOptions['words'] = { clearance: (c, other) => `${c.distance} ${other.kind}` };
+    const drawing = draw(site, derive(site), { dig, words, highlight: { dig: 't' } });
+    expect(primitivesOn(drawing, 'clearances')).toMatchObject([{ kind: 'symbol', at }]);
+    expect(labelsOn(drawing, 'clearances')).toMatchObject([{ text: '-0.4 feature', at }]);
+  });
+
+  it('of a thing are from pipes and digs, at least from the nearest, and are called by these', () => {
+    const site = siteWith();
+    const pipe = { is: 'path', id: 'p', state: 'existing' } as const;
+    const mark = { is: 'mark', run: 'A', reading: 'A1' } as const;
+    const found = [one({ of: pipe, distance: 9 }), one({ distance: 12 }), one({ of: mark, distance: 1 })];
+    expect(clearancesToDraw(found, { feature: 'oak' })).toEqual(found.slice(0, 1));
+    const dig = { ...digOf(site), clearances: found };
+    const words: DrawOptions['words'] = { clearance: (_, other) => JSON.stringify(other) };
+    const drawing = draw(site, derive(site), { dig, words, highlight: { feature: 'oak' } });
+    expect(labelsOn(drawing, 'clearances').map((l) => l.text)).toEqual(['{"kind":"path","id":"p"}']);
+  });
+
   it('are the worst few of what is chosen, one to a feature', () => {
     const many = ['a', 'b', 'b', 'c', 'd', 'e', 'f'].map((feature, i) => one({ feature, distance: i / 2 }));
     const drawn = clearancesToDraw(many, { dig: 't' });
-    // the first overlaps: it has no line
-    expect(drawn.map((c) => c.feature)).toEqual(['b', 'c', 'd', 'e']);
+    expect(drawn.map((c) => c.feature)).toEqual(['a', 'b', 'c', 'd', 'e']);
     const far = [one({ feature: 'a', distance: 30 }), one({ feature: 'b', distance: 30, verdict: 'misses' })];
     expect(clearancesToDraw(far, { dig: 't' }).map((c) => c.feature)).toEqual(['b']);
     expect(clearancesToDraw(many, { dig: 'other' })).toEqual([]);
@@ -270,6 +291,49 @@ describe('clearances', () => {
     const near = [one({ of: mark, verdict: 'by-depth' })];
     expect(clearancesToDraw(near, { mark: { run: 'A', id: 'A1' } })).toHaveLength(1);
     expect(clearancesToDraw(near, { mark: { run: 'A', id: 'A2' } })).toEqual([]);
+  });
+});
+
+describe('the line of a footing', () => {
+  const house = {
+    ...pointFeature('house', 'building', 0, 0, { footingDepth: 0.5 }),
+    vertices: [
+      [6, 8],
+      [12, 8],
+      [12, 16],
+      [6, 16],
+    ].map(([x = 0, y = 0], i) => ({ id: `${i}`, spot: { by: 'coordinates', x, y } })),
+  } as typeof oak; // an area of four points
+
+  it('goes round a building as far off as the dig is deeper than its footing, when the dig is chosen', () => {
+    const site = siteWith({}, [house]);
+    const near = {
+      of: { is: 'outline', dig: 't' },
+      feature: 'house',
+      kind: 'building',
+      distance: 2.5,
+      from: { x: 3.5, y: 12 },
+      at: { x: 6, y: 12 },
+      station: null,
+      toCentre: false,
+      rule: null,
+      required: null,
+      verdict: null,
+    } as const;
+    const dig = { ...digOf(site), clearances: [near] };
+    const words: DrawOptions['words'] = { footingLine: (influence, reach) => `${influence} ${reach}` };
+    const rounds = (highlight: DrawOptions['highlight'] = {}) =>
+      lines(draw(site, derive(site), { dig, words, highlight }), 'excavation').filter(
+        (l) => l.stroke?.ink === 'warning',
+      );
+    expect(rounds()).toEqual([]);
+    const [round] = rounds({ dig: 't' });
+    // by hand: at 45°, 1 across to 1 down (common practice), 2 m deep and 0.5 m of footing: 1.5 m
+    box(round?.points ?? []).forEach((side, i) => {
+      expect(side).toBeCloseTo([4.5, 13.5, 6.5, 17.5][i] ?? Number.NaN, 2);
+    });
+    const said = labelsOn(draw(site, derive(site), { dig, words, highlight: { dig: 't' } }), 'excavation');
+    expect(said.map((l) => l.text)).toContain('1 1.5');
   });
 });
 

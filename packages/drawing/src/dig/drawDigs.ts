@@ -3,6 +3,7 @@ import type { DrawOptions } from '../drawOptions';
 import type { LayerBuilder } from '../layerBuilder';
 import { drawClearances } from './drawClearances';
 import { drawExcavation } from './drawExcavation';
+import { drawFootingLines } from './drawFootingLines';
 import { drawRootZones } from './drawRootZones';
 import { drawTolerance } from './drawTolerance';
 
@@ -18,6 +19,10 @@ export function drawDigs(
   const { units } = site;
   drawRootZones(treeZones, excavations, words, units, into);
   if (excavations.some((e) => e.dig.id === highlight?.dig)) drawTolerance(site, derived, into);
-  for (const one of excavations) drawExcavation(one, one.dig.id === highlight?.dig, words, units, into);
-  drawClearances(clearances, highlight, units, into);
+  for (const one of excavations) {
+    const isChosen = one.dig.id === highlight?.dig;
+    drawExcavation(one, isChosen, words, units, into);
+    if (isChosen) drawFootingLines(site, derived, one, clearances, words, into);
+  }
+  drawClearances(clearances, highlight, site, words, into);
 }
