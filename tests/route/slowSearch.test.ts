@@ -112,7 +112,7 @@ describe('the slow search', () => {
       expect(best.developed, `seed ${seed}`).toBeGreaterThan(shortestWay(asked) ?? Infinity);
       expect(measuredCost(asked, best.route).cost).toBeCloseTo(best.cost, 6);
     }
-  });
+  }, 60_000);
 });
 
 describe('the shortest way', () => {
