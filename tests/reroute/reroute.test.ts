@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import {
   bendTable,
+  checkPath,
   mindedOn,
   type RerouteAsk,
   requestOf,
@@ -202,6 +203,69 @@ describe('ways around a trunk on the pipe', () => {
     expect(only(waysOn(straightDrain([oak], 0.205)).ways, 'new')).toEqual([]);
     expect(waysOn(straightDrain([oak], 0.205), { keepsGrade: false }).found.is).toBe('found');
     expect(waysOn(straightDrain([oak], 0.25)).found.is).toBe('found');
+  });
+});
+
+describe('a pipe that is drawn', () => {
+  const drawn = (places: readonly (readonly [number, number])[], features: readonly Feature[] = []) => {
+    const site = straightDrain(features);
+    const vertices = places.map(([x, y], i) => ({ id: `v${i}`, spot: at(x, y) }));
+    const [old] = site.paths;
+    if (old === undefined) throw new Error('no pipe');
+    const path = { ...old, id: 'drawn', state: 'proposed', vertices } as const;
+    const both = { ...site, paths: [old, path] };
+    return checkPath(both, derive(both), 'drawn')?.map((fault) => fault.code);
+  };
+
+  it('is sound with turns of 45 degrees a foot apart, and not with one of 38 or with no room', () => {
+    expect(
+      drawn([
+        [0, 0],
+        [0, 5],
+        [3, 8],
+        [3, 15],
+      ]),
+    ).toEqual([]);
+    const slanted = (degrees: number) => 5 + 3 / Math.tan((degrees * Math.PI) / 180);
+    expect(
+      drawn([
+        [0, 0],
+        [0, 5],
+        [3, slanted(38)],
+        [3, 15],
+      ]),
+    ).toEqual(['wrong-turn', 'wrong-turn']);
+    expect(
+      drawn([
+        [0, 0],
+        [0, 5],
+        [0.2, 5.2],
+        [0.2, 15],
+      ]),
+    ).toEqual(['short-leg']);
+  });
+
+  it('is told when it comes too near to a trunk, by three times its diameter', () => {
+    const oak = (x: number) => thing('oak', 'tree', [[x, 10]], { trunkDiameter: 0.3 });
+    // 0.9 m from the middle of the trunk to the outside of a pipe of 0.13 m
+    expect(
+      drawn(
+        [
+          [0, 0],
+          [0, 20],
+        ],
+        [oak(0.98)],
+      ),
+    ).toEqual([]);
+    expect(
+      drawn(
+        [
+          [0, 0],
+          [0, 20],
+        ],
+        [oak(0.95)],
+      ),
+    ).toEqual(['too-near']);
   });
 });
 

@@ -1,5 +1,5 @@
-import { distance, nearestOnSegment, type Point } from '@footmark/geometry';
-import type { Derived, Ref } from '@footmark/site';
+import { degrees, distance, nearestOnSegment, type Point } from '@footmark/geometry';
+import { type Derived, drainBends, type Ref } from '@footmark/site';
 import type { Landing } from '../tools/tool';
 
 /** How near (CSS px) a press must come to be drawn onto something. */
@@ -7,6 +7,9 @@ export const SNAP_PX = { touch: 22, mouse: 12 };
 
 /** Directions that a hand is drawn to: every so many degrees from the leg before, or from the sheet's edges. */
 const ANGLE_STEP_DEG = 45;
+
+/** A pipe turns as its bends do: straight on, by the sixteenth, eighth, sixth and quarter of a circle. */
+const PIPE_TURNS_DEG = [0, ...drainBends.map((bend) => degrees(bend.turn))];
 
 /** How far (degrees) from such a direction it still pulls. */
 const ANGLE_PULL_DEG = 3;
@@ -133,18 +136,30 @@ function* legsNear(p: Point, derived: Derived, reach: number): Generator<Leg> {
   }
 }
 
-function atAngle(p: Point, { draft, reach }: SnapSetting): Landing | null {
+function atAngle(p: Point, { draft, reach, drawsPipe }: SnapSetting): Landing | null {
   const [last, before] = [draft.at(-1), draft.at(-2)];
   if (last === undefined || distance(last, p) < reach) return null;
   const base = before === undefined ? 0 : Math.atan2(last.y - before.y, last.x - before.x);
   const direction = Math.atan2(p.y - last.y, p.x - last.x);
   const off = ((direction - base) * 180) / Math.PI;
-  const near = Math.round(off / ANGLE_STEP_DEG) * ANGLE_STEP_DEG;
+  const near =
+    drawsPipe && before !== undefined
+      ? nearestPipeTurn(off)
+      : Math.round(off / ANGLE_STEP_DEG) * ANGLE_STEP_DEG;
   if (Math.abs(off - near) > ANGLE_PULL_DEG) return null;
   const to = base + (near * Math.PI) / 180;
   const along = (p.x - last.x) * Math.cos(to) + (p.y - last.y) * Math.sin(to);
   const at = { x: last.x + along * Math.cos(to), y: last.y + along * Math.sin(to) };
   return { on: 'angle', degrees: before === undefined ? null : rightTurn(near), at };
+}
+
+/** The turn of a standard bend that is nearest to one (degrees, to either side). */
+function nearestPipeTurn(off: number): number {
+  const turn = rightTurn(off);
+  const size = Math.abs(turn);
+  const [nearest = 0] = PIPE_TURNS_DEG.toSorted((a, b) => Math.abs(a - size) - Math.abs(b - size));
+  // to the left is positive here; the same whole circles as before
+  return off + turn - Math.sign(turn) * nearest;
 }
 
 /** A turn counted to the left in degrees, told as turns are: right positive, in (−180, 180]. */

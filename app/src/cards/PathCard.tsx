@@ -6,6 +6,7 @@ import { Choice } from '../controls/Choice';
 import { TextLine } from '../controls/TextLine';
 import { LengthField } from '../controls/unitFields';
 import { openProfile, useProfileView } from '../profile/profileView';
+import { AsRoute } from '../reroute/AsRoute';
 import { removeThings } from '../session/chosenThings';
 import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
@@ -82,6 +83,7 @@ export function PathCard({ path }: { readonly path: Path }) {
           }
         />
       </div>
+      {path.state === 'proposed' ? <AsRoute path={path} /> : null}
       <div className={styles.section}>
         <h3>What it is made of</h3>
         <StretchTable path={path} length={curve?.length ?? null} />

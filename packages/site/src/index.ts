@@ -238,7 +238,13 @@ export {
   type VisitPurpose,
   visitPurposeIds,
 } from './kinds/readingWords';
-export { SAME_TURN_RAD, type StandardBend, standardBendOf, standardBends } from './kinds/standardBends';
+export {
+  drainBends,
+  SAME_TURN_RAD,
+  type StandardBend,
+  standardBendOf,
+  standardBends,
+} from './kinds/standardBends';
 
 export { leastFall, NOMINAL_SHARE } from './rules/leastFall';
 export { profileRules, wallShares } from './rules/profileRules';

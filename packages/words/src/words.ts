@@ -12,7 +12,7 @@ import type {
   Whose,
 } from '@footmark/dig';
 import type { Way, WayIs } from '@footmark/reroute';
-import type { Blocked, Relaxation, RequestProblem } from '@footmark/route';
+import type { Blocked, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type {
   ActionWord,
   BlunderGroup,
@@ -259,6 +259,8 @@ export type Words = {
   blockedText(blocked: Blocked, site: Site): string;
   relaxationText(relaxation: Relaxation, site: Site): string;
   routeProblemText(problem: RequestProblem, site: Site): Said;
+  /** What is wrong with a drawn pipe as a route; its points by their names. */
+  routeFaultText(fault: RouteFault, letters: readonly string[], site: Site): Said;
   /** A thing that a route minds. */
   mindedName(id: string, feature: string, site: Site): string;
   fileProblemText(failure: OpenFailure): SaidOfFile;

@@ -7,6 +7,11 @@ export const standardBends: readonly StandardBend[] = [32, 16, 8, 6, 5, 4].map((
   turn: (2 * Math.PI) / parts,
 }));
 
+const IN_DRAINS: readonly string[] = ['1/16', '1/8', '1/6', '1/4'];
+
+/** Those that a drain that lies turns with: the quarter as a long sweep only (IRC Table P3005.1, from horizontal to horizontal). */
+export const drainBends = standardBends.filter((bend) => IN_DRAINS.includes(bend.name));
+
 /** Files keep turns to a millionth of a radian and better. */
 export const SAME_TURN_RAD = 1e-6;
 

@@ -35,7 +35,7 @@ import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
 import { foundText, windText } from './locateText';
 import { arcProblemText, spotProblemText } from './measureProblemText';
-import { blockedText, relaxationText, routeProblemText } from './noRouteText';
+import { blockedText, relaxationText, routeFaultText, routeProblemText } from './noRouteText';
 import { parseProblemText } from './parseProblemText';
 import {
   digText,
@@ -164,6 +164,7 @@ export const en: Words = {
   blockedText,
   relaxationText,
   routeProblemText,
+  routeFaultText,
   mindedName,
   fileProblemText,
   editProblemText,

@@ -1,4 +1,4 @@
-import type { Blocked, Change, Relaxation, RequestProblem } from '@footmark/route';
+import type { Blocked, Change, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type { Site } from '@footmark/site';
 import { angleText, lengthText, slopeText } from '../measureText';
 import { sureText } from '../sureText';
@@ -102,5 +102,55 @@ export function routeProblemText({ code, values }: RequestProblem, site: Site): 
         text: 'Something that is asked for is no number or no shape.',
         cure: 'Look at what it minds.',
       };
+  }
+}
+
+/** What is wrong with a drawn pipe as a route, and what would cure it. `letters`: the names of its points. */
+export function routeFaultText({ code, values }: RouteFault, letters: readonly string[], site: Site): Said {
+  const size = (metres: number) => sureText(metres, site.units);
+  const point = (vertex: number) => letters[vertex] ?? '';
+  switch (code) {
+    case 'wrong-turn':
+    case 'unknown-bend':
+      return {
+        text:
+          code === 'wrong-turn'
+            ? `At ${point(values.vertex)} it turns ${angleText(Math.abs(values.turn))}, which no standard bend does.`
+            : `At ${point(values.vertex)} there is no bend.`,
+        cure: 'Move the point until it turns as a bend does, or set two bends.',
+      };
+    case 'short-leg':
+      return {
+        text: `From ${point(values.leg)} to ${point(values.leg + 1)} are ${size(values.length)}; its fittings need ${size(values.least)}.`,
+        cure: 'Move the bends apart, or turn with one.',
+      };
+    case 'too-near': {
+      const name = obstacleName(values.obstacle, site);
+      return {
+        text:
+          values.clearance < 0
+            ? `It runs through ${name}.`
+            : `It comes within ${size(values.clearance)} of ${name}; ${size(values.asked)} are asked.`,
+        cure: 'Draw it further off, or ask whoever may allow less.',
+      };
+    }
+    case 'too-little-fall':
+      return {
+        text: `It needs a fall of ${size(values.needed)}, and there are ${size(values.available)}.`,
+        cure: 'Make it shorter, or check the levels at both ends.',
+      };
+    case 'too-many-bends':
+      return {
+        text: `It has ${values.bends} bends; ${values.most} are usual at the most.`,
+        cure: 'Draw it straighter.',
+      };
+    case 'no-line':
+    case 'bend-count':
+    case 'start-elsewhere':
+    case 'start-heading':
+    case 'end-elsewhere':
+    case 'end-heading':
+    case 'unknown-end':
+      return { text: 'It cannot be judged as a route.', cure: 'Look at its points.' };
   }
 }

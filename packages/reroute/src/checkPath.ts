@@ -1,0 +1,72 @@
+import { azimuthBetween, deflectionBetween, type Point } from '@footmark/geometry';
+import { type Bend, checkRoute, type Route, type RouteFault, type RouteRequest } from '@footmark/route';
+import {
+  type Derived,
+  type DerivedPath,
+  DRAWN_TURN_RAD,
+  leastFall,
+  profileAt,
+  ruleValue,
+  type Site,
+  wallShares,
+} from '@footmark/site';
+import { bendTable } from './bendTable';
+import { mindedOn } from './treatment';
+
+/**
+ * What is wrong with a drawn pipe, were it a route: turns that no standard bend makes, legs too short for their fittings, too near to things, too
+ * little fall. Null for a pipe that has no line. Turns are drawn as true as a degree.
+ */
+export function checkPath(site: Site, derived: Derived, path: string): readonly RouteFault[] | null {
+  const on = derived.paths.get(path);
+  const [start, second] = on?.points ?? [];
+  const end = on?.points.at(-1);
+  if (on === undefined || start === undefined || second === undefined || end === undefined) return null;
+  const bends = bendTable(site);
+  const profile = derived.profiles.get(path);
+  const invert = (station: number) =>
+    profile === undefined ? null : (profileAt(profile, station).pipe?.invert ?? null);
+  const [stretch] = on.path.stretches;
+  const diameter = stretch?.diameter ?? 0;
+  const request: RouteRequest = {
+    start: { at: start, heading: azimuthBetween(start, second), invert: invert(0) },
+    ends: [{ id: 'end', at: end, headings: null, invert: invert(on.length) }],
+    diameter: diameter * (1 + 2 * wallShares[stretch?.material ?? 'unknown'].value),
+    bends,
+    leastStraight: ruleValue(site, 'routeStraight'),
+    mostBends: Math.round(ruleValue(site, 'routeBends')),
+    obstacles: mindedOn(site, derived, { start, end }).flatMap(({ id, shape, usual }) =>
+      usual.as === 'clear' ? [{ id, shape, clearance: usual.clearance }] : [],
+    ),
+    areas: [],
+    freeEnds: ruleValue(site, 'routeEnds'),
+    grade: { least: leastFall(site, diameter).value, kept: true },
+  };
+  return checkRoute(request, nearestRoute(on, bends)).filter((fault) => !isDrawn(fault));
+}
+
+/** The drawn line with the standard bend at each point that turns most like it. */
+function nearestRoute({ points }: DerivedPath, bends: readonly Bend[]): Route {
+  return {
+    points,
+    end: 'end',
+    bends: points.slice(1, -1).map((p, i) => {
+      const turn = turnAt(points[i] ?? p, p, points[i + 2] ?? p);
+      const [nearest] = bends.toSorted(
+        (a, b) => Math.abs(a.turn - Math.abs(turn)) - Math.abs(b.turn - Math.abs(turn)),
+      );
+      return { bend: nearest?.id ?? '', to: turn < 0 ? 'left' : 'right' };
+    }),
+  };
+}
+
+function turnAt(before: Point, p: Point, after: Point): number {
+  return deflectionBetween(azimuthBetween(before, p), azimuthBetween(p, after));
+}
+
+/** No hand draws a turn truer than that, and a point that does not turn needs no fitting. */
+function isDrawn(fault: RouteFault): boolean {
+  if (fault.code !== 'wrong-turn') return false;
+  const { turn, asked } = fault.values;
+  return Math.abs(turn - asked) <= DRAWN_TURN_RAD || Math.abs(turn) <= DRAWN_TURN_RAD;
+}
