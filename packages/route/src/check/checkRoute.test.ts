@@ -1,7 +1,8 @@
 import { type Point, pointAtAzimuth, radians, rotate } from '@footmark/geometry';
 import { describe, expect, it } from 'vitest';
 import type { Route } from '../foundRoute';
-import type { Bend, Obstacle, RouteEnd, RouteRequest } from '../request';
+import type { RouteRequest } from '../request';
+import { at, codes, INCH, onlyFault, request, sound, withEnd, withPoint } from '../testing/soundRoute';
 import { checkRoute } from './checkRoute';
 
 // One sound route, and for every fault that route (or its request) with just this one. Invented site; the offsets are the trade's published
@@ -10,68 +11,7 @@ import { checkRoute } from './checkRoute';
 
 // biome-ignore lint/suspicious/noApproximativeNumericConstant: the handbook's figure, to its five decimals
 const TRAVEL_45 = 1.41421;
-const INCH = 0.0254;
-const RADIUS = 9 * INCH;
-const at = (x: number, y: number): Point => ({ x, y });
-const bend = (id: string, degrees: number, laying: number): Bend => ({
-  id,
-  turn: radians(degrees),
-  radius: RADIUS,
-  laying,
-  cost: 0.5,
-});
-const TUBE = 0.1143;
 
-/** North out of a wall; the way on is barred by a round thing; then on to the north, 2 m to the east. */
-const request: RouteRequest = {
-  start: { at: at(0, 0), heading: 0, invert: 10 },
-  ends: [
-    { id: 'tap', at: at(2, 8), headings: [{ from: 0, to: 0 }], invert: 9.8 },
-    { id: 'main', at: { from: at(-4, 8), to: at(4, 8) }, headings: null, invert: 9.8 },
-  ],
-  diameter: TUBE,
-  bends: [bend('22', 22.5, 0.1), bend('45', 45, 0.14), bend('60', 60, 0.19), bend('90', 90, 0.28)],
-  leastStraight: 0.1,
-  mostBends: 4,
-  obstacles: [
-    {
-      id: 'house',
-      shape: { is: 'ring', points: [at(-5, -6), at(5, -6), at(5, 0), at(-5, 0)] },
-      clearance: 0.3,
-    },
-    { id: 'tree', shape: { is: 'circle', centre: at(0, 5.5), radius: 0.4 }, clearance: 0.6 },
-  ],
-  areas: [],
-  freeEnds: 1,
-  grade: { least: 1 / 48, kept: true },
-};
-const sound: Route = {
-  points: [at(0, 0), at(0, 2), at(2, 4), at(2, 8)],
-  bends: [
-    { bend: '45', to: 'right' },
-    { bend: '45', to: 'left' },
-  ],
-  end: 'tap',
-};
-
-const withPoint = (index: number, point: Point): Route => ({
-  ...sound,
-  points: sound.points.map((p, i) => (i === index ? point : p)),
-});
-const withObstacle = (obstacle: Obstacle): RouteRequest => ({
-  ...request,
-  obstacles: [...request.obstacles, obstacle],
-});
-const withEnd = (end: Partial<RouteEnd>): RouteRequest => ({
-  ...request,
-  ends: request.ends.map((e) => (e.id === 'tap' ? { ...e, ...end } : e)),
-});
-const codes = (asked: RouteRequest, route: Route) => checkRoute(asked, route).map((f) => f.code);
-const onlyFault = (asked: RouteRequest, route: Route) => {
-  const faults = checkRoute(asked, route);
-  expect(faults.map((f) => f.code)).toHaveLength(1);
-  return faults[0];
-};
 /** An equal pair right and left with its middle leg as long as the handbook says for a travel. */
 const pair = (id: string, { offset, travel, run }: { offset: number; travel: number; run: number }) => {
   const points = [at(0, 0), at(0, 1.5), at(offset, 1.5 + run), at(offset, 8)];
@@ -331,121 +271,5 @@ describe('a route with just one fault', () => {
     expect(codes({ ...tooHigh, grade: { ...request.grade, kept: false } }, sound)).toEqual([]);
     expect(codes(withEnd({ invert: null }), sound)).toEqual([]);
     expect(codes({ ...tooHigh, start: { ...request.start, invert: null } }, sound)).toEqual([]);
-  });
-});
-
-describe('a route too near to an obstacle', () => {
-  const near = (shape: Obstacle['shape'], clearance: number) =>
-    onlyFault(withObstacle({ id: 'thing', shape, clearance }), sound);
-  const clear = (shape: Obstacle['shape'], clearance: number) =>
-    codes(withObstacle({ id: 'thing', shape, clearance }), sound);
-  const outside = TUBE / 2;
-
-  it('is told of a circle beside a straight, from the outside of the pipe', () => {
-    const post = { is: 'circle', centre: at(3, 6), radius: 0.2 } as const;
-    expect(clear(post, 0.8 - outside + 0.0009)).toEqual([]);
-    expect(near(post, 0.8 - outside + 0.0011)).toMatchObject({
-      code: 'too-near',
-      at: { x: expect.closeTo(2, 9), y: expect.closeTo(6, 2) },
-      values: { obstacle: 'thing', clearance: expect.closeTo(0.8 - outside, 5) },
-    });
-  });
-
-  it('is told of a corner of a ring, and of its edge', () => {
-    const corner = { is: 'ring', points: [at(3, 6), at(4, 5), at(4, 7)] } as const;
-    expect(clear(corner, 1 - outside + 0.0009)).toEqual([]);
-    expect(near(corner, 1 - outside + 0.0011)?.values).toMatchObject({
-      clearance: expect.closeTo(1 - outside, 5),
-    });
-    const wall = { is: 'ring', points: [at(2.5, 4.5), at(2.6, 4.5), at(2.6, 6.5), at(2.5, 6.5)] } as const;
-    expect(clear(wall, 0.5 - outside)).toEqual([]);
-    expect(near(wall, 0.502 - outside)?.code).toBe('too-near');
-  });
-
-  it('is told of a band along a line', () => {
-    const cable = { is: 'line', points: [at(3, 4.5), at(3, 6), at(4, 6)], halfWidth: 0.15 } as const;
-    expect(clear(cable, 0.85 - outside + 0.0009)).toEqual([]);
-    expect(near(cable, 0.85 - outside + 0.0011)?.values).toMatchObject({ asked: 0.85 - outside + 0.0011 });
-    const peg = { is: 'line', points: [at(3, 5)], halfWidth: 0.15 } as const;
-    expect(clear(peg, 0.85 - outside)).toEqual([]);
-    expect(near(peg, 0.852 - outside)?.code).toBe('too-near');
-  });
-
-  it('is measured at the arc and not at the corner of the legs', () => {
-    // external E = R (sec(d/2) - 1) between the corner and the arc, along the bisector, on the outside of the turn
-    const external = RADIUS * (1 / Math.cos(radians(22.5)) - 1);
-    const out = pointAtAzimuth(at(0, 2), radians(22.5 - 90), 1);
-    const post = { is: 'circle', centre: out, radius: 0.1 } as const;
-    expect(clear(post, 0.9 + external - outside + 0.0009)).toEqual([]);
-    expect(near(post, 0.9 + external - outside + 0.0012)?.values).toMatchObject({
-      clearance: expect.closeTo(0.9 + external - outside, 4),
-    });
-    // and on the inside it is as much nearer
-    const inward = pointAtAzimuth(at(0, 2), radians(22.5 + 90), 1);
-    const stake = { is: 'circle', centre: inward, radius: 0.1 } as const;
-    const inside = near(stake, 0.9 - external - outside + 0.0012);
-    expect(inside?.code).toBe('too-near');
-  });
-
-  it('may touch what asks no clearance, and not enter it', () => {
-    const touching = { is: 'circle', centre: at(2 + 0.5 + outside, 6), radius: 0.5 } as const;
-    expect(clear(touching, 0)).toEqual([]);
-    expect(near({ ...touching, radius: 0.502 }, 0)?.values).toMatchObject({
-      clearance: expect.closeTo(-0.002, 5),
-    });
-  });
-
-  it('has a clearance below 0 inside a ring', () => {
-    const shed = { is: 'ring', points: [at(1, 5), at(3, 5), at(3, 7), at(1, 7)] } as const;
-    expect(near(shed, 0)?.values).toMatchObject({ clearance: expect.closeTo(-1 - outside, 2), asked: 0 });
-  });
-
-  it('may be in the notch of an L', () => {
-    const points = [at(1.5, 6), at(4, 6), at(4, 5), at(3, 5), at(3, 6.4), at(1.5, 6.4)];
-    const crossing = { is: 'ring', points } as const;
-    expect(near(crossing, 0)?.code).toBe('too-near');
-    const notch = [at(2.5, 3), at(4, 3), at(4, 7), at(3, 7), at(3, 4), at(2.5, 4)];
-    expect(clear({ is: 'ring', points: notch }, 0.4)).toEqual([]);
-    expect(near({ is: 'ring', points: notch }, 0.5)?.values).toMatchObject({ asked: 0.5 });
-  });
-});
-
-describe('free ends', () => {
-  it('let a route leave a wall, and no further than they reach', () => {
-    // 0.3 m off the wall the outside of the pipe is 0.3 m from it only after 0.3 m + its half width
-    expect(codes({ ...request, freeEnds: 0.36 }, sound)).toEqual([]);
-    expect(codes({ ...request, freeEnds: 0.34 }, sound)).toEqual(['too-near']);
-  });
-
-  it('ask as much as there is at the start itself', () => {
-    const along: Obstacle = {
-      id: 'kerb',
-      shape: { is: 'line', points: [at(0.2, -1), at(0.2, 0.3)], halfWidth: 0.02 },
-      clearance: 0.5,
-    };
-    const asked = withObstacle(along);
-    // as near all along: allowed within the free metre, and the kerb is 0.5 m off before it ends
-    expect(codes(asked, sound)).toEqual([]);
-    const nearer = { ...along.shape, points: [at(0.2, -1), at(0.19, 0.3)] } as Obstacle['shape'];
-    expect(codes(withObstacle({ ...along, shape: nearer }), sound)).toEqual(['too-near']);
-  });
-
-  it('ask in full of what the start is clear of', () => {
-    const post: Obstacle = {
-      id: 'post',
-      shape: { is: 'circle', centre: at(0.3, 0.6), radius: 0.05 },
-      clearance: 0.3,
-    };
-    expect(codes(withObstacle(post), sound)).toEqual(['too-near']);
-  });
-
-  it('hold at the end of the route as well', () => {
-    const manhole: Obstacle = {
-      id: 'manhole',
-      shape: { is: 'circle', centre: at(2, 8.5), radius: 0.5 },
-      clearance: 0.5,
-    };
-    expect(codes(withObstacle(manhole), sound)).toEqual([]);
-    expect(codes({ ...withObstacle(manhole), freeEnds: 0.5 }, sound)).toEqual(['too-near']);
   });
 });
