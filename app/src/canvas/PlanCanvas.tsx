@@ -2,6 +2,7 @@ import type { Drawing } from '@footmark/drawing';
 import type Konva from 'konva';
 import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
+import { useInMotion } from '../dig/inMotion';
 import { useFit } from '../fit/fitSession';
 import { boundsToShow } from '../pictures/boundsToShow';
 import { paintPictureInHand, paintPictures, usePictureChanges } from '../pictures/paintPictures';
@@ -16,6 +17,7 @@ import { digInView } from './digInView';
 import { attachGestures } from './gestures';
 import type { InMotion, Overlay } from './overlay';
 import styles from './PlanCanvas.module.css';
+import { paintConcerns } from './paintConcerns';
 import { paintGrid } from './paintGrid';
 import { paintLabels, textMeasurer } from './paintLabels';
 import { paintOverlay } from './paintOverlay';
@@ -43,6 +45,7 @@ export function PlanCanvas() {
   const site = useSite();
   const derived = useDerived();
   const { step, selected, group, vertex, tool, hiddenLayers } = useWorkbench();
+  const moves = useInMotion((m) => m.byMoved !== null);
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
   const { fit } = useFit();
@@ -51,8 +54,8 @@ export function PlanCanvas() {
   const stage = useRef<Konva.Stage>(null);
 
   const dig = useMemo(
-    () => digInView(site, fit, step, selected, hiddenLayers),
-    [site, fit, step, selected, hiddenLayers],
+    () => digInView(site, fit, { step, selected, moves }, hiddenLayers),
+    [site, fit, step, selected, moves, hiddenLayers],
   );
   const drawing = useMemo(
     () => drawingOf(site, derived, selected, fit, dig, hiddenLayers),
@@ -82,6 +85,7 @@ export function PlanCanvas() {
     landing: null,
     moved: null,
     marquee: null,
+    concerns: null,
     pointer: null,
   });
 
@@ -102,6 +106,7 @@ export function PlanCanvas() {
   };
   const paintHand = (context: Konva.Context) => {
     paintPictureInHand(now.current.overlay.derived, setting(context));
+    paintConcerns(live.current.concerns, measure, setting(context));
     paintOverlay(now.current.overlay, live.current, setting(context));
   };
 

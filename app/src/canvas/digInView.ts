@@ -4,7 +4,10 @@ import { diggingFrom } from '../dig/digging';
 import type { Step } from '../session/workbench';
 
 /** Things whose clearances the plan shows while they are in hand. */
-const MEASURED_FROM: readonly (Target['kind'] | undefined)[] = ['path', 'reading', 'dig'];
+const MEASURED: readonly (Target['kind'] | undefined)[] = ['path', 'reading', 'dig', 'feature'];
+
+/** `moves`: the hand is moving what is selected, and what concerns it is painted over the drawing meanwhile. */
+type InHand = { readonly step: Step; readonly selected: Target | null; readonly moves: boolean };
 
 /**
  * What of digs and of what stands in their way the plan shows: planned digs always, root zones in the Route step or of the tree in hand,
@@ -13,14 +16,13 @@ const MEASURED_FROM: readonly (Target['kind'] | undefined)[] = ['path', 'reading
 export function digInView(
   site: Site,
   fit: RunsFit | null,
-  step: Step,
-  selected: Target | null,
+  { step, selected, moves }: InHand,
   hidden: ReadonlySet<LayerName>,
 ): DigDrawing | null {
-  const inHand = selected?.kind === 'feature' ? selected.id : null;
+  const inHand = selected?.kind === 'feature' && !moves ? selected.id : null;
   const showsDigs = site.digging.digs.length > 0 && !hidden.has('excavation');
   const showsZones = (step === 'route' || inHand !== null) && !hidden.has('root-zones');
-  const showsClearances = MEASURED_FROM.includes(selected?.kind) && !hidden.has('clearances');
+  const showsClearances = MEASURED.includes(selected?.kind) && !moves && !hidden.has('clearances');
   if (!showsDigs && !showsZones && !showsClearances) return null;
   const inTheWay = diggingFrom(site, fit);
   return {

@@ -12,4 +12,6 @@ export const drawingWords: DrawingWords = {
   reach: words.planLineName('reach'),
   excavation: words.excavationText,
   rootZone: words.rootZoneText,
+  clearance: words.dimensionText,
+  footingLine: words.footingLineText,
 };

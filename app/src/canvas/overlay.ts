@@ -1,3 +1,4 @@
+import type { Drawing } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
 import { type Derived, pointOwners, refKey, type Site, type Target } from '@footmark/site';
 import type { PipePlace } from '../profile/profilePointer';
@@ -40,6 +41,8 @@ export type InMotion = {
   /** While dragging: new places by `of/at`. */
   readonly moved: Places | null;
   readonly marquee: Marquee | null;
+  /** What concerns the things that are dragged, as drawn. */
+  readonly concerns: Drawing | null;
   /** The place of a pipe that the profile shows. */
   readonly pointer: PipePlace | null;
 };

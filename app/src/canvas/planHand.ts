@@ -1,15 +1,19 @@
-import type { Drawing, PlacedLabel } from '@footmark/drawing';
+import { type Drawing, drawMoved, type PlacedLabel } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
 import {
+  derivePlaces,
   movePoint,
   moveThings,
+  type Places,
   type PointOwner,
   pointOwners,
   type Ref,
-  resolvePoints,
   type Site,
   type Target,
 } from '@footmark/site';
+import { diggingFrom } from '../dig/digging';
+import { endOfMotion, tellWhileMoved } from '../dig/inMotion';
+import { currentFit } from '../fit/fitSession';
 import {
   answerPixel,
   cancelPictureDrag,
@@ -25,10 +29,12 @@ import { type Landing, pointFromLanding } from '../tools/tool';
 import { finishDrawing, measureAt, placeInTool } from '../tools/useTool';
 import { words } from '../words';
 import { type Camera, pannedBy, planToScreen, screenToPlan, type ViewSize, zoomedAt } from './camera';
+import { drawingWords } from './drawingWords';
 import type { GestureHandlers, PointerKind, Press } from './gestures';
 import { hitTest, REACH_PX } from './hitTest';
 import { labelUnder } from './labelUnder';
 import { handlesOf, type InMotion, type Overlay } from './overlay';
+import { withoutLayers } from './planScene';
 import { landingAt, SNAP_PX } from './snap';
 import { thingsInBox } from './thingsInBox';
 
@@ -46,11 +52,11 @@ export type PlanUnderHand = {
   readonly preview: (what: Partial<InMotion>) => void;
 };
 
-type Drag =
+type Move =
   | { readonly what: 'point'; readonly ref: Ref; readonly from: Point }
-  | { readonly what: 'things'; readonly ids: readonly string[]; readonly from: Point }
-  | { readonly what: 'marquee'; readonly from: Point }
-  | { readonly what: 'nothing' };
+  | { readonly what: 'things'; readonly ids: readonly string[]; readonly from: Point };
+
+type Drag = Move | { readonly what: 'marquee'; readonly from: Point } | { readonly what: 'nothing' };
 
 /** How far the word beside a place reaches, right and up. */
 const WORD_PX = { wide: 90, high: 34 };
@@ -61,6 +67,7 @@ const LOCKED = 'This is locked. Unlock it in its card to move it.';
 /** What gestures on the plan do: place points, choose things, drag them, answer a measuring form, move the view. */
 export function planHand(plan: PlanUnderHand): GestureHandlers {
   let drag: Drag | null = null;
+  let tell: ((places: Places) => Drawing) | null = null;
   const toPlan = (at: Point) => screenToPlan(plan.camera(), plan.size(), at);
   const toScreen = (p: Point) => planToScreen(plan.camera(), plan.size(), p);
   const isNear = (p: Point, at: Point, by: PointerKind) =>
@@ -174,7 +181,9 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
   const endDrag = (): Drag | null => {
     const done = drag;
     drag = null;
-    plan.preview({ moved: null, marquee: null });
+    tell = null;
+    endOfMotion();
+    plan.preview({ moved: null, marquee: null, concerns: null });
     return done;
   };
 
@@ -201,7 +210,9 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
         plan.preview({ marquee: { from: drag.from, to: toPlan(at) } });
         return;
       }
-      plan.preview({ moved: resolvePoints(moveEdit(drag, toPlan(at))(currentSite())).points });
+      const places = derivePlaces(moveEdit(drag, toPlan(at))(currentSite()));
+      tell ??= tellMoved(movedBy(drag));
+      plan.preview({ moved: places.points, concerns: tell(places) });
     },
     dragEnd: (at) => {
       const to = toPlan(at);
@@ -243,16 +254,31 @@ function showLeg(target: Target, end: string): void {
   selectLeg(target, end);
 }
 
-function moveEdit(drag: Exclude<Drag, { what: 'marquee' | 'nothing' }>, to: Point): (site: Site) => Site {
+function moveEdit(drag: Move, to: Point): (site: Site) => Site {
   const places = derivedFrom(currentSite()).points;
   if (drag.what === 'point') return (site) => movePoint(site, { ref: drag.ref, to, places });
   const by = { x: to.x - drag.from.x, y: to.y - drag.from.y };
   return (site) => moveThings(site, { ids: drag.ids, by });
 }
 
-function nameOfDragged(drag: Exclude<Drag, { what: 'marquee' | 'nothing' }>): string {
+/** What it is that moves. */
+function movedBy(drag: Move): readonly string[] {
+  return drag.what === 'point' ? [drag.ref.of] : drag.ids;
+}
+
+/** Tells and draws what concerns things while they are moved. */
+function tellMoved(ids: readonly string[]): (places: Places) => Drawing {
+  const site = currentSite();
+  const tell = tellWhileMoved(ids);
+  const { excavations } = diggingFrom(site, currentFit().fit);
+  const { hiddenLayers } = useWorkbench.getState();
+  return (places) =>
+    withoutLayers(drawMoved(site, ids, tell(places), excavations, drawingWords), hiddenLayers);
+}
+
+function nameOfDragged(drag: Move): string {
   if (drag.what === 'things' && drag.ids.length > 1) return `${drag.ids.length} things`;
-  const id = drag.what === 'point' ? drag.ref.of : drag.ids[0];
+  const [id] = movedBy(drag);
   const site = currentSite();
   const [target] = id === undefined ? [] : targetsOf(site, [id]);
   return target === undefined ? '' : words.targetName(target, site);

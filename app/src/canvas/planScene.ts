@@ -40,6 +40,10 @@ export function drawingOf(
     ...(reach === null ? {} : { reach }),
     ...(dig === null ? {} : { dig }),
   });
+  return withoutLayers(drawing, hidden);
+}
+
+export function withoutLayers(drawing: Drawing, hidden: ReadonlySet<LayerName>): Drawing {
   if (hidden.size === 0) return drawing;
   return { ...drawing, layers: drawing.layers.filter((layer) => !hidden.has(layer.name)) };
 }

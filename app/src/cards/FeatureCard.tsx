@@ -15,6 +15,7 @@ import { DiametersField } from '../controls/DiametersField';
 import { TextLine } from '../controls/TextLine';
 import { Tick } from '../controls/Tick';
 import { DiameterField, LengthField } from '../controls/unitFields';
+import { ConcernsSection } from '../dig/ConcernsSection';
 import { PhotoField } from '../pictures/PhotoField';
 import { removeThings } from '../session/chosenThings';
 import { currentSite, edit, useDerived, useSite } from '../session/siteSession';
@@ -50,6 +51,7 @@ export function FeatureCard({ feature }: { readonly feature: Feature }) {
       {about.map((finding) => (
         <FindingRow key={finding.code + JSON.stringify(finding.at)} finding={finding} />
       ))}
+      <ConcernsSection here={{ kind: 'feature', id: feature.id }} />
       <TextLine
         label="Name"
         value={feature.name}

@@ -58,13 +58,25 @@ export function LesserFolds({ findings, here }: Props) {
 }
 
 export function FindingList({ findings, here }: Props) {
+  const keys = steadyKeys(findings);
   return (
     <ul className={styles.list}>
-      {findings.map((finding) => (
-        <li key={finding.code + JSON.stringify(finding.values)}>
+      {findings.map((finding, i) => (
+        <li key={keys[i]}>
           <DigFindingRow finding={finding} here={here} />
         </li>
       ))}
     </ul>
   );
+}
+
+/** A finding stays the same one while its numbers change, so that its line stays open under a moving hand. */
+function steadyKeys(findings: readonly AnyDigFinding[]): readonly string[] {
+  const seen = new Map<string, number>();
+  return findings.map(({ code, values }) => {
+    const key = [code, ...Object.values(values).filter((v) => typeof v === 'string')].join(' ');
+    const before = seen.get(key) ?? 0;
+    seen.set(key, before + 1);
+    return before === 0 ? key : `${key} ${before}`;
+  });
 }
