@@ -27,8 +27,22 @@ test('the sample is rerouted around the sycamore: found, compared, taken and set
     await keepPicture(page, 'ways');
   });
 
-  await test.step('they are laid side by side', async () => {
+  await test.step('they are laid side by side, with prices once there is a list', async () => {
+    await hand.press(card.getByRole('button', { name: /^Prices/ }));
+    await screen.fill('A foot of new pipe, laid', '40');
+    await hand.press(card.getByRole('button', { name: /^Prices/ }));
     await hand.press(card.getByRole('button', { name: 'Side by side' }));
+    const priced = card
+      .getByRole('table')
+      .getByRole('row', { name: /^Price/ })
+      .getByRole('cell');
+    const length = card
+      .getByRole('table')
+      .getByRole('row', { name: /^Length of pipe/ })
+      .getByRole('cell');
+    const feet = Number.parseFloat((await length.first().textContent()) ?? '');
+    const price = Number(((await priced.first().textContent()) ?? '').replace(',', ''));
+    expect(Math.abs(price - 40 * feet)).toBeLessThan(40 * 0.06);
     const table = card.getByRole('table');
     const roots = table.getByRole('row', { name: /^Root zones/ }).getByRole('cell');
     await expect(roots.first()).toContainText('of Sycamore');

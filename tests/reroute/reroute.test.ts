@@ -4,6 +4,7 @@ import {
   bendTable,
   checkPath,
   mindedOn,
+  priceOf,
   type RerouteAsk,
   requestOf,
   usualAsk,
@@ -276,5 +277,30 @@ describe('bad input', () => {
     expect(requestOf(site, derived, asked(derived, { from: 20 }))).toBeNull();
     expect(requestOf(site, derived, asked(derived, { path: 'gone' }))).toBeNull();
     expect(usualAsk(derive({ ...site, paths: [] }))).toBeNull();
+  });
+});
+
+describe('a price list', () => {
+  const { ways } = waysOn(straightDrain([thing('oak', 'tree', [[0, 10]], { trunkDiameter: 0.3 })]));
+
+  it('prices each way by what it takes, and none without a price', () => {
+    const [fresh] = only(ways, 'new');
+    const [inPlace] = only(ways, 'in-place');
+    if (fresh === undefined || inPlace === undefined) throw new Error('no ways');
+    expect(priceOf(fresh, {})).toBeNull();
+    // 10 a metre of pipe and 40 a bend, by hand
+    const bends = fresh.route?.bends.length ?? 0;
+    expect(priceOf(fresh, { pipe: 10, bend: 40 })).toBeCloseTo(10 * fresh.facts.length + 40 * bends, 9);
+    // the old pipe from end to end without a trench, none of it new in the ground, no bend
+    expect(priceOf(inPlace, { pipe: 10, bored: 90, bend: 40 })).toBeCloseTo(90 * 20, 9);
+  });
+
+  it('knows no price where an amount that has one is not known', () => {
+    const [repair] = only(ways, 'repair');
+    if (repair === undefined) throw new Error('no way');
+    // without any level of the ground the trench has no depth
+    expect(repair.facts.dug.volume).toBeNull();
+    expect(priceOf(repair, { dug: 50 })).toBeNull();
+    expect(priceOf(repair, { pipe: 10 })).not.toBeNull();
   });
 });

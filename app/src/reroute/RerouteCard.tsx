@@ -10,7 +10,10 @@ import { words } from '../words';
 import { AskFields } from './AskFields';
 import { MindedFold } from './MindedFold';
 import { NoRoute } from './NoRoute';
+import { PricesFold } from './PricesFold';
+import { usePrices } from './prices';
 import styles from './reroute.module.css';
+import { rowsOf } from './rowsOf';
 import { takeWay } from './takeWay';
 import { useAsk } from './useAsk';
 import { WayList } from './WayList';
@@ -41,6 +44,7 @@ export function RerouteCard({ onClose }: { readonly onClose: () => void }) {
             <AskFields ask={ask} />
           </Fold>
           <MindedFold ask={ask} />
+          <PricesFold />
           <Looking />
           <State />
           {ways.length > 0 ? <WayList ways={ways} chosen={session.chosen} /> : null}
@@ -101,11 +105,12 @@ function State() {
 
 function ChosenWay({ way }: { readonly way: Way }) {
   const site = useSite();
+  const prices = usePrices();
   return (
     <div className={cards.section}>
       <h3>{words.wayName(way.is)}</h3>
       <dl className={styles.facts}>
-        {words.wayRows(way, site).map(({ name, text }) => (
+        {rowsOf(way, site, prices).map(({ name, text }) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd>{text}</dd>

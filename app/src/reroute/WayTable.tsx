@@ -1,7 +1,9 @@
 import type { Way } from '@footmark/reroute';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
+import { usePrices } from './prices';
 import styles from './reroute.module.css';
+import { rowsOf } from './rowsOf';
 
 /** All ways side by side, a row for each thing that they take. */
 export function WayTable({
@@ -12,7 +14,8 @@ export function WayTable({
   readonly chosen: string | null;
 }) {
   const site = useSite();
-  const columns = ways.map((way) => words.wayRows(way, site));
+  const prices = usePrices();
+  const columns = ways.map((way) => rowsOf(way, site, prices));
   const [first = []] = columns;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that is wider than its card is scrolled with the keys

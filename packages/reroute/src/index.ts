@@ -1,6 +1,7 @@
 export { type RerouteAsk, stationsOf, usualAsk } from './ask';
 export { bendTable } from './bendTable';
 export { checkPath } from './checkPath';
+export { type PriceItem, type PriceList, priceItems, priceOf } from './price';
 export { type Rerouting, requestOf } from './requestOf';
 export { routePath } from './routePath';
 export { type Ends, type Minded, mindedOn, type Treatment } from './treatment';

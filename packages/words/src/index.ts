@@ -8,4 +8,4 @@ export type { PairProblem } from './pairProblem';
 export { giveOrTakeText, holeSizeText, sureText } from './sureText';
 export type { TableProblemCode, TableProblemFacts } from './tableProblem';
 export type { TraceStep, TraceStepCode } from './traceStep';
-export type { CardThing, Said, SaidOfFile, Words } from './words';
+export type { CardThing, Said, SaidOfFile, WayRow, Words } from './words';

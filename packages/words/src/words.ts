@@ -11,7 +11,7 @@ import type {
   TreeZone,
   Whose,
 } from '@footmark/dig';
-import type { Way, WayIs } from '@footmark/reroute';
+import type { PriceItem, Way, WayIs } from '@footmark/reroute';
 import type { Blocked, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type {
   ActionWord,
@@ -255,6 +255,8 @@ export type Words = {
   wayName(is: WayIs): string;
   wayText(way: Way, site: Site): string;
   wayRows(way: Way, site: Site): readonly WayRow[];
+  /** What something is charged by, such as `A foot of new pipe`. */
+  priceItemName(item: PriceItem, units: Units): string;
   /** What keeps a route from being one, the smallest change that opens one, and what is wrong with what is asked for. */
   blockedText(blocked: Blocked, site: Site): string;
   relaxationText(relaxation: Relaxation, site: Site): string;

@@ -161,7 +161,7 @@ export const cutSentences: Sentences = {
     cure: `Find out how deep the footing is and say it on the building’s card; until then stay ${speech.size(reach)} away.`,
   }),
   'footing-not-judged': ({ dig, feature, footing, distance, deepest, assumed }, speech) => ({
-    text: `Whether ${speech.dig(dig)} undermines ${speech.feature(feature)}, ${speech.size(Math.max(0, distance))} away, cannot be told, as its depth is not known: deeper than ${speech.size(deepest)} it goes below what bears on the ground from the footing, ${footingText(footing, assumed, speech)}.`,
+    text: `Whether ${speech.dig(dig)} undermines ${speech.feature(feature)}, ${distance > 0 ? `${speech.size(distance)} away` : 'which it reaches'}, cannot be told, as its depth is not known: deeper than ${speech.size(deepest)} it goes below what bears on the ground from the footing, ${footingText(footing, assumed, speech)}.`,
     cure: `Say how deep the dig is, and go no deeper before an engineer says how the building is held${assumed === null ? '' : '; find out how deep the footing is'}.`,
   }),
 };

@@ -15,6 +15,7 @@ const said = (values: Partial<InZone>) => {
     handDig: 11.25,
     length: 13.4,
     below: null,
+    atLeast: false,
     ...values,
   };
   const finding = {
@@ -31,6 +32,7 @@ const said = (values: Partial<InZone>) => {
 describe('a dig in the tolerance zone of a service', () => {
   it('is told by how much of it is dug by hand, of how much', () => {
     expect(said({})).toContain('36.9 ft of the 44.0 ft that the trench is long at the ground.');
+    expect(said({ atLeast: true })).toContain('by hand: at least 36.9 ft of');
     expect(said({ handDig: null, length: null })).not.toContain('long at the ground');
   });
 

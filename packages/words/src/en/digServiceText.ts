@@ -2,6 +2,7 @@ import type { ServiceFindingValues } from '@footmark/dig';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
+import { leastText } from './digMeasure';
 import { oneCallSentences } from './digOneCallText';
 import type { DigSpeech } from './digSpeech';
 
@@ -39,11 +40,11 @@ export const serviceSentences: Sentences = {
 };
 
 function byHandText(
-  { handDig, length }: ServiceFindingValues['dig-in-tolerance-zone'],
+  { handDig, length, atLeast }: ServiceFindingValues['dig-in-tolerance-zone'],
   speech: DigSpeech,
 ): string {
   if (handDig === null || length === null) return '';
-  return `: ${speech.size(handDig)} of the ${speech.size(length)} that the trench is long at the ground`;
+  return `: ${leastText(atLeast)}${speech.size(handDig)} of the ${speech.size(length)} that the trench is long at the ground`;
 }
 
 function belowText({ below }: ServiceFindingValues['dig-in-tolerance-zone'], speech: DigSpeech): string {

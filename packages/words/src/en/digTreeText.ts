@@ -62,7 +62,7 @@ export const treeSentences: Sentences = {
     cure: 'Put it on the other side or on a truck: weight on roots harms them.',
   }),
   'dig-in-structural-roots': (v, speech) => ({
-    text: `${speech.dig(v.dig)} cuts roots that hold ${guarded(v, speech)} up, within ${speech.size(v.radius)} of its trunk’s middle, ${heldWithin[v.is]}${v.fromTrunk ? ' by the thickness of its trunk' : ''}: it may fall.`,
+    text: `${speech.dig(v.dig)} cuts roots that hold up ${guarded(v, speech)}, within ${speech.size(v.radius)} of its trunk’s middle, ${heldWithin[v.is]}${v.fromTrunk ? ' by the thickness of its trunk' : ''}: it may fall.`,
     cure: `Do not trench there: bore, or go round. ${arborist}${v.protected ? ' and whoever protects the tree' : ''} first.`,
   }),
   'minor-encroachment': (v, speech) => ({

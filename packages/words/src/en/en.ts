@@ -46,6 +46,7 @@ import {
   rootZoneText,
   unseenText,
 } from './planText';
+import { priceItemName } from './priceNames';
 import { reachTexts } from './reachText';
 import { ruleChangeText } from './ruleChangeText';
 import {
@@ -161,6 +162,7 @@ export const en: Words = {
   wayName: (is) => wayNames[is],
   wayText,
   wayRows,
+  priceItemName,
   blockedText,
   relaxationText,
   routeProblemText,
