@@ -17,19 +17,29 @@ function isWithin({ from, to }: Headings, heading: number): boolean {
 }
 
 /** How far (m) along a ray an end lies; null for one that is not on it. */
-export function alongToEnd(from: Point, { ahead, right }: Direction, { at }: RouteEnd): number | null {
+export function alongToEnd(from: Point, direction: Direction, { at }: RouteEnd): number | null {
+  if ('from' in at) return alongToPiece(from, direction, at);
+  const [dx, dy] = [at.x - from.x, at.y - from.y];
+  const aside = dx * direction.right.x + dy * direction.right.y;
+  return Math.abs(aside) <= ROUNDING_M ? dx * direction.ahead.x + dy * direction.ahead.y : null;
+}
+
+function alongToPiece(
+  from: Point,
+  { ahead, right }: Direction,
+  piece: { readonly from: Point; readonly to: Point },
+): number | null {
   const side = (p: Point) => (p.x - from.x) * right.x + (p.y - from.y) * right.y;
   const along = (p: Point) => (p.x - from.x) * ahead.x + (p.y - from.y) * ahead.y;
-  if (!('from' in at)) return Math.abs(side(at)) <= ROUNDING_M ? along(at) : null;
-  const [a, b] = [side(at.from), side(at.to)];
+  const [a, b] = [side(piece.from), side(piece.to)];
   if (Math.abs(a) <= ROUNDING_M && Math.abs(b) <= ROUNDING_M) {
     // along the piece itself: at the end of it that comes first
-    const ahead_ = [along(at.from), along(at.to)].filter((t) => t >= 0);
-    return ahead_.length === 0 ? null : Math.min(...ahead_);
+    const ends = [along(piece.from), along(piece.to)].filter((t) => t >= 0);
+    return ends.length === 0 ? null : Math.min(...ends);
   }
   if (Math.min(a, b) > ROUNDING_M || Math.max(a, b) < -ROUNDING_M) return null;
   const share = Math.min(1, Math.max(0, a / (a - b)));
-  return along(at.from) + share * (along(at.to) - along(at.from));
+  return along(piece.from) + share * (along(piece.to) - along(piece.from));
 }
 
 /** The lines in a direction on which legs arrive, by how far to the right of the frame's origin they lie. */

@@ -1,7 +1,8 @@
-import { nearestOnSegment, type Point } from '@footmark/geometry';
+import type { Point } from '@footmark/geometry';
 import type { RouteEnd } from '../request';
 import { alongToEnd, mayArrive } from './arrival';
 import type { Direction } from './direction';
+import { distanceToEnd } from './grid';
 import { acrossOf, alongOf } from './lines';
 import type { TurnStep } from './turns';
 
@@ -11,7 +12,7 @@ export type Left = { readonly cost: number; readonly length: number; readonly be
 /** `distance`: as the crow flies to the nearest end (m). */
 export type LeastCost = {
   readonly from: (from: Point, direction: Direction) => Left;
-  readonly distance: (x: number, y: number) => number;
+  readonly distance: (from: Point) => number;
 };
 
 /** A turn with which an end may be reached, as a triangle needs it. */
@@ -46,9 +47,9 @@ export function leastCost(ends: readonly RouteEnd[], steps: readonly TurnStep[])
     known.set(direction.key, found);
     return found;
   };
-  const distance = (x: number, y: number) => {
+  const distance = (p: Point) => {
     let nearest = Infinity;
-    for (const end of ends) nearest = Math.min(nearest, distanceTo(end, { x, y }));
+    for (const end of ends) nearest = Math.min(nearest, distanceToEnd(end, p));
     return nearest;
   };
   const from = (from: Point, direction: Direction) => {
@@ -61,7 +62,7 @@ export function leastCost(ends: readonly RouteEnd[], steps: readonly TurnStep[])
         bends = 0;
         continue;
       }
-      const away = distanceTo(end, from);
+      const away = distanceToEnd(end, from);
       const isPiece = 'from' in end.at;
       let cost = away + (isPiece ? 1 : 2) * least;
       if (!isPiece) {
@@ -79,8 +80,4 @@ export function leastCost(ends: readonly RouteEnd[], steps: readonly TurnStep[])
     return { cost: bestCost, length: bestLength, bends };
   };
   return { from, distance };
-}
-
-function distanceTo({ at }: RouteEnd, p: Point): number {
-  return 'from' in at ? nearestOnSegment(p, at.from, at.to).distance : Math.hypot(at.x - p.x, at.y - p.y);
 }

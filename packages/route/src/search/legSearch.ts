@@ -1,17 +1,17 @@
-import FlatQueue from 'flatqueue';
 import type { Route } from '../foundRoute';
-import type { RouteRequest, Shape } from '../request';
+import type { RouteEnd, RouteRequest, Shape } from '../request';
 import { areasAlong, costBehind } from './areaCost';
 import { directionOf } from './direction';
 import type { Field } from './field';
 import { leastCost } from './leastCost';
-import { legsFrom } from './legsFrom';
+import { type LegSetting, legsFrom } from './legsFrom';
 import { alongOf, Lines } from './lines';
-import { firstOfStep, type Place, routeOf } from './place';
+import { firstOfStep, lengthAfter, type Place, routeOf } from './place';
 import type { Ray } from './rayInShape';
 import { freeOf, type Solid } from './solid';
 import { tablesOf } from './tables';
 import type { TurnStep } from './turns';
+import { Waiting } from './waiting';
 
 /** What a search looks at. `beside`: what its legs may run along; `accept`: the last word on a whole route. */
 export type LegSearch = {
@@ -43,23 +43,28 @@ const ASK_EVERY = 64;
  */
 export function legSearch(search: LegSearch): LegSearchResult {
   const { request, steps, solids, accept, mostPlaces, shouldStop, below, greed, field } = search;
-  const queue = new FlatQueue<Place>();
   const tables = tablesOf(request, search.beside);
+  const waiting = new Waiting(tables);
   const lines = new Lines();
-  const mostLength = lengthAllowed(request);
+  const mostTo = new Map(request.ends.map((end) => [end, lengthAllowed(request, end)]));
+  const mostLength = Math.max(...mostTo.values());
   const left = leastCost(request.ends, steps);
 
-  const push = (place: Place) => {
-    if (place.end !== null) {
-      if (place.length <= mostLength && place.cost < below) queue.push(place, place.cost);
-      return;
-    }
-    const more = left.from(place.at, place.direction);
-    const cost = Math.max(more.cost, field(place.at.x, place.at.y) + more.bends);
-    if (place.length + more.length > mostLength || place.cost + cost >= below) return;
-    queue.push(place, place.cost + greed * cost);
+  /** What a route costs at least that goes on from there; Infinity when it is of no use. */
+  const leastFrom = ({ at, direction }: Pick<Place, 'at' | 'direction'>, cost: number, length: number) => {
+    if (cost + left.distance(at) >= below) return Infinity;
+    const more = left.from(at, direction);
+    const rest = Math.max(more.cost, field(at.x, at.y) + more.bends);
+    return length + more.length > mostLength || cost + rest >= below ? Infinity : cost + greed * rest;
   };
-  const isWorth = (x: number, y: number, cost: number) => cost + left.distance(x, y) < below;
+  const arrived: LegSetting['arrived'] = (from, end, along, cost) => {
+    if (from.length + along <= (mostTo.get(end) ?? 0) && cost < below)
+      waiting.push(from, end, along, cost, cost);
+  };
+  const turned: LegSetting['turned'] = (from, step, along, cost, to) => {
+    const least = leastFrom(to, cost, lengthAfter(from, along, step));
+    if (least < Infinity) waiting.push(from, step, along, cost, least);
+  };
   const freeAlong = (ray: Ray, atLeast: number) => {
     let free = Infinity;
     for (const solid of solids) {
@@ -70,20 +75,11 @@ export function legSearch(search: LegSearch): LegSearchResult {
   };
 
   const { at, heading } = request.start;
-  push({
-    at,
-    direction: directionOf(heading),
-    cost: 0,
-    length: 0,
-    bends: 0,
-    from: null,
-    step: null,
-    end: null,
-  });
-  for (let looked = 0; ; looked++) {
+  const start = { at, direction: directionOf(heading), cost: 0, length: 0, bends: 0 };
+  let place: Place | null = { ...start, from: null, step: null, end: null };
+  if (leastFrom(place, 0, 0) === Infinity) return { is: 'none' };
+  for (let looked = 0; place !== null; looked++, place = waiting.pop()) {
     if (looked % ASK_EVERY === 0 && shouldStop()) return { is: 'stopped' };
-    const place = queue.pop();
-    if (place === undefined) return { is: 'none' };
     const { direction, step, from, end } = place;
     if (end !== null) {
       const route = routeOf(place, end);
@@ -102,14 +98,13 @@ export function legSearch(search: LegSearch): LegSearchResult {
     const along = alongOf(direction, place.at);
     const leg = { at: place.at, along, until: along + free, cost: place.cost, bends: place.bends };
     if (!lines.isWorth(direction, leg, (before) => costBehind(areas, along - before))) continue;
-    legsFrom(place, { request, steps, tables, free, areas, isWorth }, push);
+    legsFrom(place, { request, steps, tables, free, areas, arrived, turned });
   }
+  return { is: 'none' };
 }
 
-/** The longest that a route may be for the fall that there is; Infinity when that is not known or not kept. */
-function lengthAllowed({ start, ends, grade }: RouteRequest): number {
-  if (!grade.kept || grade.least <= 0 || start.invert === null) return Infinity;
-  const from = start.invert;
-  const falls = ends.map(({ invert }) => (invert === null ? Infinity : from - invert));
-  return Math.max(...falls) / grade.least;
+/** The longest that a route to an end may be for the fall that there is; Infinity when that is not known or not kept. */
+function lengthAllowed({ start, grade }: RouteRequest, { invert }: RouteEnd): number {
+  if (!grade.kept || grade.least <= 0 || start.invert === null || invert === null) return Infinity;
+  return (start.invert - invert) / grade.least;
 }

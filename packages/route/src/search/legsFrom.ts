@@ -1,8 +1,10 @@
-import type { RouteRequest } from '../request';
+import type { Point } from '@footmark/geometry';
+import type { RouteEnd, RouteRequest } from '../request';
 import { type AreaSpans, costAhead } from './areaCost';
 import { alongToEnd, mayArrive } from './arrival';
+import type { Direction } from './direction';
 import { acrossOf } from './lines';
-import type { Place } from './place';
+import { type Place, pointAfter } from './place';
 import type { Tables } from './tables';
 import { acrossStep, type TurnStep } from './turns';
 
@@ -13,41 +15,39 @@ export type LegSetting = {
   readonly tables: Tables;
   readonly free: number;
   readonly areas: AreaSpans;
-  /** Whether a place with so much cost is worth a look. */
-  readonly isWorth: (x: number, y: number, cost: number) => boolean;
+  /** Told of each leg, how far (m) it goes and what it costs in all; of a turn also where it leads. */
+  readonly arrived: (from: Place, end: RouteEnd, along: number, cost: number) => void;
+  readonly turned: (
+    from: Place,
+    step: TurnStep,
+    along: number,
+    cost: number,
+    to: { readonly at: Point; readonly direction: Direction },
+  ) => void;
 };
 
 const ROUNDING_M = 1e-9;
 
 /** Where the leg from a place may end: on an end of the request, or in a turn after which the next one runs on a track. */
-export function legsFrom(place: Place, setting: LegSetting, reached: (place: Place) => void): void {
-  arrivals(place, setting, reached);
+export function legsFrom(place: Place, setting: LegSetting): void {
+  arrivals(place, setting);
   const { request, steps, free } = setting;
   const straight = place.step === null ? 0 : request.leastStraight;
   const used = (place.step?.layingAfter ?? 0) + straight;
   for (const step of steps) {
     const least = used + step.layingBefore;
     if (least <= free && place.bends + step.bends.length <= request.mostBends)
-      turns(place, step, least, setting, reached);
+      turns(place, step, least, setting);
   }
 }
 
-function arrivals(place: Place, { request, free, areas }: LegSetting, reached: (place: Place) => void): void {
-  const { at, direction, bends } = place;
+function arrivals(place: Place, { request, free, areas, arrived }: LegSetting): void {
+  const { at, direction } = place;
   const used = place.step?.layingAfter ?? 0;
   for (const end of request.ends) {
     const t = mayArrive(end, direction.heading) ? alongToEnd(at, direction, end) : null;
     if (t === null || t < used - ROUNDING_M || t > free + ROUNDING_M) continue;
-    reached({
-      at: { x: at.x + t * direction.ahead.x, y: at.y + t * direction.ahead.y },
-      direction,
-      cost: place.cost + t + costAhead(areas, t),
-      length: place.length + t,
-      bends,
-      from: place,
-      step: null,
-      end,
-    });
+    arrived(place, end, t, place.cost + t + costAhead(areas, t));
   }
 }
 
@@ -56,28 +56,15 @@ function turns(
   place: Place,
   step: TurnStep,
   least: number,
-  { tables, free, areas, isWorth }: LegSetting,
-  reached: (place: Place) => void,
+  { tables, free, areas, turned }: LegSetting,
 ): void {
-  const { at, direction, bends } = place;
+  const { at, direction } = place;
   const after = tables.turned(direction, step.turn);
   const across = acrossStep(step, direction.heading);
   const between = step.between?.length ?? 0;
   const turnAfter = (t: number) => {
-    const x = at.x + t * direction.ahead.x + across.x;
-    const y = at.y + t * direction.ahead.y + across.y;
     const cost = place.cost + t + between + step.cost + (areas.length === 0 ? 0 : costAhead(areas, t));
-    if (!isWorth(x, y, cost)) return;
-    reached({
-      at: { x, y },
-      direction: after,
-      cost,
-      length: place.length + t + between - step.saved,
-      bends: bends + step.bends.length,
-      from: place,
-      step,
-      end: null,
-    });
+    turned(place, step, t, cost, { at: pointAfter(place, t, across), direction: after });
   };
   if (place.step === null) turnAfter(least);
   const rate = direction.ahead.x * after.right.x + direction.ahead.y * after.right.y;

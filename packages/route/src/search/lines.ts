@@ -25,7 +25,7 @@ type Reached = {
  * no more cost and with no more bends.
  */
 export class Lines {
-  private readonly byLine = new Map<string, Reached[]>();
+  private readonly byLine = new Map<number, Map<number, Reached[]>>();
 
   /** `until`: how far the leg is free (m along the direction). `more`: what the way from an earlier leg's start costs beyond its length. */
   isWorth(
@@ -33,11 +33,12 @@ export class Lines {
     leg: Reached & { readonly at: Point },
     more: (along: number) => number,
   ): boolean {
-    const key = `${direction.key} ${Math.round(acrossOf(direction, leg.at) / SAME_LINE_M)}`;
-    const others = this.byLine.get(key);
+    const lines = this.byLine.get(direction.key) ?? new Map<number, Reached[]>();
+    const line = Math.round(acrossOf(direction, leg.at) / SAME_LINE_M);
+    const others = lines.get(line);
     const { along, until, cost, bends } = leg;
     if (others === undefined) {
-      this.byLine.set(key, [{ along, until, cost, bends }]);
+      this.byLine.set(direction.key, lines.set(line, [{ along, until, cost, bends }]));
       return true;
     }
     for (const other of others) {

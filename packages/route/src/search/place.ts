@@ -17,6 +17,34 @@ export type Place = {
   readonly end: RouteEnd | null;
 };
 
+/** Where a leg of a place ends: so far along it (m), and at which cost in all. */
+type Reached = { readonly from: Place; readonly along: number; readonly cost: number };
+
+/** The place after a turn into a direction. */
+export function placeAfter({ from, along, cost }: Reached, step: TurnStep, direction: Direction): Place {
+  const at = pointAfter(from, along, acrossStep(step, from.direction.heading));
+  const length = lengthAfter(from, along, step);
+  return { at, direction, cost, length, bends: from.bends + step.bends.length, from, step, end: null };
+}
+
+export function placeAtEnd({ from, along, cost }: Reached, end: RouteEnd): Place {
+  const { direction, bends } = from;
+  const at = pointAfter(from, along, { x: 0, y: 0 });
+  return { at, direction, cost, length: from.length + along, bends, from, step: null, end };
+}
+
+/** `across`: over the step that follows. */
+export function pointAfter({ at, direction }: Place, along: number, across: Point): Point {
+  return {
+    x: at.x + along * direction.ahead.x + across.x,
+    y: at.y + along * direction.ahead.y + across.y,
+  };
+}
+
+export function lengthAfter({ length }: Place, along: number, { between, saved }: TurnStep): number {
+  return length + along + (between?.length ?? 0) - saved;
+}
+
 /** The first of the two points of a step that has two. */
 export function firstOfStep({ at }: Place, step: TurnStep, from: Place): Point {
   const across = acrossStep(step, from.direction.heading);
