@@ -57,7 +57,7 @@ describe('a trench of which no depth is known', () => {
 
   it('is in the tolerance zone of a service, and its pieces by hand', () => {
     const { digs, findings } = servicesOf(site, derived, digOutlines(all), TODAY);
-    expect(digs).toMatchObject([{ feature: 'gas', below: null }]);
+    expect(digs).toMatchObject([{ feature: 'gas', below: null, atLeast: true }]);
     expect(findings).toContainEqual(
       expect.objectContaining({ code: 'dig-in-tolerance-zone', severity: 'must' }),
     );

@@ -28,6 +28,8 @@ export type DigInZone = {
   readonly handDig: number | null;
   /** Of a trench: how long it is in all, at the ground; null for a pit. */
   readonly length: number | null;
+  /** How deep the dig is is not known all along, and it may reach further. */
+  readonly atLeast: boolean;
   /** From the bottom of the dig down to the top of the service, negative when the dig goes deeper; null where a depth is not known. */
   readonly below: number | null;
 };
@@ -85,6 +87,7 @@ export function digsInZones(
         at: near.at,
         handDig: alongTrench(outline, service.outline, zoneHalfWidth(site, service)),
         length: outline.along === null ? null : polylineLength(outline.along.line),
+        atLeast: outline.depth === null,
         below: depth === undefined || outline.depth === null ? null : depth - outline.depth,
       });
     }

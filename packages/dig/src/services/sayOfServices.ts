@@ -63,7 +63,7 @@ function ofZone(site: Site, derived: Derived): readonly ServiceFinding[] {
 
 function ofDig(
   site: Site,
-  { dig, feature, distance, at, handDig, length, below }: DigInZone,
+  { dig, feature, distance, at, handDig, length, atLeast, below }: DigInZone,
 ): ServiceFinding {
   return {
     code: 'dig-in-tolerance-zone',
@@ -71,7 +71,7 @@ function ofDig(
     at: { kind: 'dig', id: dig },
     place: at,
     rule: 'toleranceZone',
-    values: { dig, feature, distance, zone: toleranceZone(site), handDig, length, below },
+    values: { dig, feature, distance, zone: toleranceZone(site), handDig, length, atLeast, below },
   };
 }
 

@@ -20,7 +20,7 @@ export type ServiceFindingValues = {
     asked: number;
     carriedOn: boolean;
   };
-  /** `handDig`: along a trench, of its `length` at the ground; null for a pit, or where only the outside of a bend is in the zone. `below`: from the bottom of the dig down to the service; null where not known. */
+  /** `handDig`: along a trench, of its `length` at the ground; null for a pit, or where only the outside of a bend is in the zone. `atLeast`: the depth of the dig is not known all along. `below`: from the bottom of the dig down to the service; null where not known. */
   'dig-in-tolerance-zone': {
     dig: string;
     feature: string;
@@ -29,6 +29,7 @@ export type ServiceFindingValues = {
     handDig: number | null;
     length: number | null;
     below: number | null;
+    atLeast: boolean;
   };
   /** The site's tolerance zone is narrower than the least that is known, which is used. */
   'tolerance-under-floor': { value: number; floor: number };
