@@ -42,7 +42,14 @@ function alongToPiece(
   return along(piece.from) + share * (along(piece.to) - along(piece.from));
 }
 
-/** The lines in a direction on which legs arrive, by how far to the right of the frame's origin they lie. */
+/** The lines in a direction through an end, by how far to the right of the frame's origin they lie. */
 export function tracksToEnd({ at }: RouteEnd, { right }: Direction): readonly number[] {
   return ('from' in at ? [at.from, at.to] : [at]).map((p) => p.x * right.x + p.y * right.y);
+}
+
+/** An end `short` metres before itself for a leg in a direction: there its last bend is, when the last leg is no longer than its fitting. */
+export function before(end: RouteEnd, { ahead }: Direction, short: number): RouteEnd {
+  const moved = ({ x, y }: Point) => ({ x: x - short * ahead.x, y: y - short * ahead.y });
+  const { at } = end;
+  return { ...end, at: 'from' in at ? { from: moved(at.from), to: moved(at.to) } : moved(at) };
 }

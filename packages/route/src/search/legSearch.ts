@@ -43,7 +43,7 @@ const ASK_EVERY = 64;
  */
 export function legSearch(search: LegSearch): LegSearchResult {
   const { request, steps, solids, accept, mostPlaces, shouldStop, below, greed, field } = search;
-  const tables = tablesOf(request, search.beside);
+  const tables = tablesOf(request, steps, search.beside);
   const waiting = new Waiting(tables);
   const lines = new Lines();
   const mostTo = new Map(request.ends.map((end) => [end, lengthAllowed(request, end)]));

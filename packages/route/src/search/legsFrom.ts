@@ -1,7 +1,7 @@
 import type { Point } from '@footmark/geometry';
 import type { RouteEnd, RouteRequest } from '../request';
 import { type AreaSpans, costAhead } from './areaCost';
-import { alongToEnd, mayArrive } from './arrival';
+import { alongToEnd, before, mayArrive } from './arrival';
 import type { Direction } from './direction';
 import { acrossOf } from './lines';
 import { type Place, pointAfter } from './place';
@@ -56,7 +56,7 @@ function turns(
   place: Place,
   step: TurnStep,
   least: number,
-  { tables, free, areas, turned }: LegSetting,
+  { request, tables, free, areas, turned }: LegSetting,
 ): void {
   const { at, direction } = place;
   const after = tables.turned(direction, step.turn);
@@ -67,6 +67,15 @@ function turns(
     turned(place, step, t, cost, { at: pointAfter(place, t, across), direction: after });
   };
   if (place.step === null) turnAfter(least);
+  for (const end of request.ends) {
+    // anywhere on a piece, with a last leg that is as short as it can be
+    if (!('from' in end.at) || !mayArrive(end, after.heading)) continue;
+    const last = before(end, after, step.layingAfter);
+    const shifted =
+      'from' in last.at ? { from: minus(last.at.from, across), to: minus(last.at.to, across) } : last.at;
+    const t = alongToEnd(at, direction, { ...end, at: shifted });
+    if (t !== null && t >= least && t <= free) turnAfter(t);
+  }
   const rate = direction.ahead.x * after.right.x + direction.ahead.y * after.right.y;
   if (Math.abs(rate) < 1e-6) return; // parallel: no length changes the track
   const beside = acrossOf(after, at) + acrossOf(after, across);
@@ -77,6 +86,10 @@ function turns(
     if (track > beside + high * rate) break;
     turnAfter((track - beside) / rate);
   }
+}
+
+function minus(a: Point, b: Point): Point {
+  return { x: a.x - b.x, y: a.y - b.y };
 }
 
 /** The index of the first of ordered numbers that is not less than one. */

@@ -9,6 +9,9 @@ import { lengthUpTo } from './spans';
 /** Arcs are taken as chords that stray from them by less than this (m), and this much is forgiven. */
 const SAGITTA_M = 2e-4;
 
+/** An end so far (m) inside a thing is in it. */
+const INSIDE_M = 0.01;
+
 /** The obstacles that a route comes too near to, by its true line and its own end. */
 export function obstaclesHit(
   request: RouteRequest,
@@ -22,6 +25,8 @@ export function obstaclesHit(
   const rays = raysOf(flattenPath(line, SAGITTA_M));
   return among.filter((obstacle) => {
     const solid = solidOf({ ...request, ends }, obstacle);
+    // a piece to arrive at may lie in a thing in part: not there
+    if (solid.ends.some(({ need }) => need < -INSIDE_M)) return true;
     return rays.some((ray) => freeOf(ray, solid, request.freeEnds, 2 * SAGITTA_M) < ray.length - SAGITTA_M);
   });
 }

@@ -1,7 +1,8 @@
 import type { RouteRequest, Shape } from '../request';
-import { mayArrive, tracksToEnd } from './arrival';
+import { before, mayArrive, tracksToEnd } from './arrival';
 import { type Direction, directionOf } from './direction';
 import { tracksBeside } from './tracks';
+import type { TurnStep } from './turns';
 
 /** What is the same for all legs in a direction, computed once. */
 export type Tables = {
@@ -14,11 +15,13 @@ const ROUNDING_M = 1e-9;
 
 export function tablesOf(
   { ends }: Pick<RouteRequest, 'ends'>,
+  steps: readonly TurnStep[],
   beside: readonly { readonly shape: Shape; readonly reach: number }[],
 ): Tables {
   const directions = new Map<number, Direction>();
   const turns = new Map<Direction, Map<number, Direction>>();
   const offsets = new Map<number, readonly number[]>();
+  const lastBends = steps.filter((step) => step.between === null);
   const oneOf = (made: Direction): Direction => {
     const known = directions.get(made.key);
     if (known === undefined) directions.set(made.key, made);
@@ -39,6 +42,13 @@ export function tablesOf(
       const found = [
         ...beside.flatMap(({ shape, reach }) => tracksBeside(shape, reach, direction)),
         ...ends.flatMap((end) => (mayArrive(end, direction.heading) ? tracksToEnd(end, direction) : [])),
+        // to a last leg that is as short as it can be
+        ...ends.flatMap((end) =>
+          lastBends.flatMap(({ turn, layingAfter }) => {
+            const last = directionOf(direction.heading + turn);
+            return mayArrive(end, last.heading) ? tracksToEnd(before(end, last, layingAfter), direction) : [];
+          }),
+        ),
       ];
       const once = [...new Set(found.map((at) => Math.round(at / ROUNDING_M) * ROUNDING_M))].sort(
         (a, b) => a - b,
