@@ -7,14 +7,17 @@ import { frameDig } from './showDig';
 
 type Trench = Extract<Dig, { is: 'trench' }>;
 
+/** A length as it is typed may be so much (m) longer than the pipe that it is of. */
+const ROUNDING_M = 0.01;
+
 /** Where a trench begins and ends along its pipe. Ends that are typed the other way round change places. */
 export function TrenchEnds({ trench }: { readonly trench: Trench }) {
   const { units } = useSite();
   const length = useDerived().paths.get(trench.path)?.length ?? 0;
   const past = (station: number) =>
-    station > length ? `The pipe is ${lengthText(length, units)} long.` : null;
+    station > length + ROUNDING_M ? `The pipe is ${lengthText(length, units)} long.` : null;
   const move = (what: string, a: number, b: number) => {
-    const facts = { from: Math.min(a, b), to: Math.max(a, b) };
+    const facts = { from: Math.min(a, b, length), to: Math.min(length, Math.max(a, b)) };
     if (edit(what, (s) => changeDig(s, { id: trench.id, facts }))) frameDig(trench.id);
   };
   return (
