@@ -5,11 +5,13 @@ import type {
   EdgeClearance,
   Excavation,
   HoldingRoots,
+  LandCrossing,
   LandStretch,
   OneCallState,
   TreeAssumption,
   TreeZone,
   Whose,
+  WhoseAt,
 } from '@footmark/dig';
 import type { PriceItem, Way, WayIs } from '@footmark/reroute';
 import type { Blocked, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
@@ -237,12 +239,16 @@ export type Words = {
   /** On how much of a site's pipes somebody else is to be asked; what tells of land by its name, and who holds it. */
   landText(stretches: readonly LandStretch[], units: Units): string;
   landName(feature: string, site: Site): string;
+  /** On whose land a place is and, in full, what tells so; empty on the lot and where nothing tells. */
+  whoseAtText(land: WhoseAt, said: 'full' | 'brief', site: Site): string;
+  /** Where a pipe crosses from one land to another, and what line that is. */
+  landCrossingText(crossing: LandCrossing, site: Site): string;
   /** That a rule has another value on a site: who changed it, from what to what, and why. */
   ruleChangeText(change: RuleChange, row: SettingRow, units: Units): string;
   /** How far two things are apart against what is asked. */
   obstacleText(clearance: EdgeClearance, site: Pick<Site, 'units'>): string;
-  /** On a dimension line: how far it is to its other end, and what that is. */
-  dimensionText(clearance: EdgeClearance, other: Target, site: Site): string;
+  /** On a dimension line: how far it is to its other end, what that is and, in full, what is asked. */
+  dimensionText(clearance: EdgeClearance, other: Target, said: 'full' | 'brief', site: Site): string;
   /** An area given in square metres. */
   areaText(squareMetres: number, units: Units): string;
   /** A volume of ground given in cubic metres. */

@@ -49,11 +49,12 @@ describe('a clearance', () => {
 
 describe('a dimension line', () => {
   const to = (clearance: Partial<EdgeClearance>, other: Parameters<typeof dimensionText>[1]) =>
-    dimensionText({ ...near, ...clearance }, other, site);
+    dimensionText({ ...near, ...clearance }, other, 'full', site);
 
   it('says how far it is to its other end, and what is asked where that is more', () => {
     const path = { kind: 'path', id: 'p1' } as const;
     expect(to({}, path)).toBe('1.0 ft to Lateral, 2.0 ft asked');
+    expect(dimensionText(near, path, 'brief', site)).toBe('1.0 ft to Lateral');
     expect(to({ verdict: 'meets' }, path)).toBe('1.0 ft to Lateral');
     expect(to({ distance: -0.3048, verdict: null }, path)).toBe('1.0 ft into Lateral');
   });
@@ -62,8 +63,8 @@ describe('a dimension line', () => {
     const dig = { id: 'd1', is: 'pit', at: { run: 'r1', reading: 'q1' }, name: '', note: '' } as const;
     const withDig = (name: string) => ({ ...site, digging: { ...site.digging, digs: [{ ...dig, name }] } });
     const other = { kind: 'dig', id: 'd1' } as const;
-    expect(dimensionText({ ...near, verdict: null }, other, withDig(''))).toBe('1.0 ft to the pit');
-    expect(dimensionText({ ...near, verdict: null }, other, withDig('Alley pit'))).toBe(
+    expect(dimensionText({ ...near, verdict: null }, other, 'full', withDig(''))).toBe('1.0 ft to the pit');
+    expect(dimensionText({ ...near, verdict: null }, other, 'full', withDig('Alley pit'))).toBe(
       '1.0 ft to Alley pit',
     );
   });

@@ -43,10 +43,11 @@ function askedText({ of, kind, distance, required }: EdgeClearance, units: Units
 export function dimensionText(
   { distance, required, verdict }: EdgeClearance,
   other: Target,
+  said: 'full' | 'brief',
   site: Site,
 ): string {
   const apart = `${sureText(distance, site.units)} ${distance < 0 ? 'into' : 'to'} ${shortName(other, site)}`;
-  const asked = verdict === 'misses' && required !== null && required > 0;
+  const asked = said === 'full' && verdict === 'misses' && required !== null && required > 0;
   return asked ? `${apart}, ${lengthText(required, site.units)} asked` : apart;
 }
 

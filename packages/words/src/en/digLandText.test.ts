@@ -1,8 +1,10 @@
+import type { Feature } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
-import { landName, landText } from './digLandText';
+import { landCrossingText, landName, landText, whoseAtText } from './digLandText';
 import { sampleYard } from './sampleYard';
 
 const { site } = sampleYard({ length: 'm', diameter: 'mm', direction: 'azimuth' });
+const yardStreet: Feature = { id: 'st', kind: 'street', name: 'Mill Street', vertices: [], fields: {} };
 const piece = (whose: 'private' | 'public' | 'shared', from: number, to: number) => ({
   path: 'p1',
   whose,
@@ -36,5 +38,20 @@ describe('whose land', () => {
     const held = { ...site, features: [way as typeof first] };
     expect(landName('row', held)).toBe('Mill Lane, held by the county');
     expect(landName(first.id, site)).not.toContain('held by');
+  });
+
+  it('is told of a place, with who holds it', () => {
+    const street = { ...site, features: [yardStreet] };
+    const at = (whose: 'public' | 'private') => ({ whose, features: ['st'] }) as const;
+    expect(whoseAtText(at('public'), 'brief', street)).toBe('On public land');
+    expect(whoseAtText(at('public'), 'full', street)).toBe('On public land: Mill Street');
+    expect(whoseAtText(at('private'), 'full', street)).toBe('');
+  });
+
+  it('is told where a pipe crosses', () => {
+    const street = { ...site, features: [yardStreet] };
+    const crossing = { path: 'p1', station: 12.34, at: { x: 0, y: 0 }, feature: 'st' } as const;
+    const told = landCrossingText({ ...crossing, kind: 'street', from: 'private', to: 'public' }, street);
+    expect(told).toBe('Mill Street at 12.34 m');
   });
 });

@@ -1,4 +1,4 @@
-import type { LandFindingValues, LandStretch, Whose } from '@footmark/dig';
+import type { LandCrossing, LandFindingValues, LandStretch, Whose, WhoseAt } from '@footmark/dig';
 import type { Site, Units } from '@footmark/site';
 import { atStart, inSentence } from '../named';
 import { sureText } from '../sureText';
@@ -102,4 +102,16 @@ export function landName(id: string, site: Site): string {
   const holder = fields !== undefined && 'holder' in fields ? fields.holder : undefined;
   const name = atStart(targetInText({ kind: 'feature', id }, site));
   return holder === undefined ? name : `${name}, held by ${holder}`;
+}
+
+/** Beside the plan's tick where a pipe crosses from one land to another. */
+export function landCrossingText({ feature, station }: LandCrossing, site: Site): string {
+  return `${atStart(targetInText({ kind: 'feature', id: feature }, site))} at ${sureText(station, site.units)}`;
+}
+
+/** On whose land a place is, by what tells of it; empty on the lot and where nothing tells. */
+export function whoseAtText({ whose, features }: WhoseAt, said: 'full' | 'brief', site: Site): string {
+  if (whose === 'private' || whose === 'unknown') return '';
+  const names = said === 'full' ? features.map((id) => landName(id, site)).join(', ') : '';
+  return names === '' ? atStart(owners[whose]) : `${atStart(owners[whose])}: ${names}`;
 }

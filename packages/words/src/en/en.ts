@@ -5,7 +5,7 @@ import { basisText } from './basisText';
 import { cautions, modelValuesText } from './cautions';
 import { dimensionText, obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
-import { landName, landText, whoseNames } from './digLandText';
+import { landCrossingText, landName, landText, whoseAtText, whoseNames } from './digLandText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
 import { oneCallText } from './digOneCallText';
 import { boreText, treeTakenText } from './digTreeText';
@@ -148,6 +148,8 @@ export const en: Words = {
   oneCallText,
   landText,
   landName,
+  landCrossingText,
+  whoseAtText,
   ruleChangeText,
   treeTakenText,
   boreText,
