@@ -1,4 +1,4 @@
-import type { EdgeClearance, Excavation, TreeZone } from '@footmark/dig';
+import type { EdgeClearance, Excavation, LandCrossing, TreeZone, Whose } from '@footmark/dig';
 import type {
   MarkReach,
   ObservationKind,
@@ -34,10 +34,13 @@ export type DrawingWords = Readonly<{
   /** Beside a planned dig: how deep it is and, in full, how wide at the top. */
   excavation?: (excavation: Excavation, said: 'full' | 'brief', units: Units) => string;
   rootZone?: (zone: RootZone, units: Units) => string;
+  /** Beside a pipe that is on others' land, and where it crosses from one land to the other. */
+  whose?: (whose: Whose) => string;
+  landCrossing?: (crossing: LandCrossing, site: Site) => string;
   /** On the line that a dig's bottom may reach: how flat (across over down) the ground bears below the footing, and how far (m) off that is. */
   footingLine?: (influence: number, reach: number, units: Units) => string;
-  /** On a dimension line: how far it is to its other end, and what that is. */
-  clearance?: (clearance: EdgeClearance, other: Target, site: Site) => string;
+  /** On a dimension line: how far it is to its other end, what that is and, in full, what is asked. */
+  clearance?: (clearance: EdgeClearance, other: Target, said: 'full' | 'brief', site: Site) => string;
 }>;
 
 /** What to bring out. */

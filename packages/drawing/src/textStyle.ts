@@ -18,6 +18,7 @@ export const PRIORITY = {
   landmark: 1000,
   unseen: 950,
   excavation: 940,
+  land: 700,
   course: 450,
   pipe: 420,
   wall: 100,

@@ -1,4 +1,4 @@
-import type { EdgeClearance, Excavation, TreeZones } from '@footmark/dig';
+import type { EdgeClearance, Excavation, Land, TreeZones } from '@footmark/dig';
 
 /** What stands in the way, as far as it is to be drawn. */
 export type DigDrawing = Readonly<{
@@ -7,4 +7,6 @@ export type DigDrawing = Readonly<{
   treeZones: readonly TreeZones[];
   /** The worst first; drawn of what is chosen. */
   clearances?: readonly EdgeClearance[];
+  /** Whose land pipes are on. */
+  land?: Land;
 }>;

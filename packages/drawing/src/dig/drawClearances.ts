@@ -33,9 +33,11 @@ export function drawClearances(
     for (const end of apart ? [from, at] : [at]) {
       into.add('clearances', { kind: 'symbol', at: end, symbol: 'dimension-end', azimuth, stroke });
     }
+    const brief = words.clearance?.(one, other, 'brief', site);
     into.label('clearances', {
       id: `${idOf(of)}/clearance/${feature}`,
-      text: words.clearance?.(one, other, site) ?? lengthText(site.units, Math.max(0, one.distance)),
+      text: words.clearance?.(one, other, 'full', site) ?? lengthText(site.units, Math.max(0, one.distance)),
+      ...(brief === undefined ? {} : { brief }),
       at: midpoint(from, at),
       height: TEXT_MM.tie,
       ink,

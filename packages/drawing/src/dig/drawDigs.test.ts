@@ -1,4 +1,4 @@
-import type { EdgeClearance } from '@footmark/dig';
+import { type EdgeClearance, landOf } from '@footmark/dig';
 import { derive } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { draw } from '../draw';
@@ -211,6 +211,39 @@ describe('clearances', () => {
     const near = [one({ of: mark, verdict: 'by-depth' })];
     expect(clearancesToDraw(near, { mark: { run: 'A', id: 'A1' } })).toHaveLength(1);
     expect(clearancesToDraw(near, { mark: { run: 'A', id: 'A2' } })).toEqual([]);
+  });
+});
+
+describe('whose land', () => {
+  const lot = {
+    ...pointFeature('lot', 'boundary', 0, 0, {}),
+    vertices: [
+      [-5, -5],
+      [5, -5],
+      [5, 12],
+      [-5, 12],
+    ].map(([x = 0, y = 0], i) => ({ id: `${i}`, spot: { by: 'coordinates', x, y } })),
+  } as typeof oak; // an area of four points
+  const words: DrawOptions['words'] = {
+    whose: (whose) => whose,
+    landCrossing: ({ feature, station }) => `${feature} ${station}`,
+  };
+
+  it('is marked along pipes beyond the lot, with a tick and its station where they cross', () => {
+    const site = siteWith({}, [lot]);
+    const derived = derive(site);
+    const land = landOf(derived);
+    const drawing = draw(site, derived, { words, dig: { excavations: [], treeZones: [], land } });
+    const own = primitivesOn(drawing, 'land').filter(
+      (p) => p.kind === 'symbol' || (p.kind === 'line' && (p.stroke?.opacity ?? 1) < 1),
+    );
+    // the pipe goes north from (0, 0) and leaves the lot at y = 12
+    expect(own).toMatchObject([
+      { kind: 'line', points: [{ x: 0, y: 12 }, { x: 0 }] },
+      { kind: 'symbol', symbol: 'land-crossing', at: { x: 0, y: 12 }, azimuth: 0 },
+    ]);
+    const said = labelsOn(drawing, 'land').map((l) => l.text);
+    expect(said).toEqual(expect.arrayContaining(['outside', 'lot 12']));
   });
 });
 

@@ -4,6 +4,7 @@ import type { LayerBuilder } from '../layerBuilder';
 import { drawClearances } from './drawClearances';
 import { drawExcavation } from './drawExcavation';
 import { drawFootingLines } from './drawFootingLines';
+import { drawLand } from './drawLand';
 import { drawRootZones } from './drawRootZones';
 import { drawTolerance } from './drawTolerance';
 
@@ -15,8 +16,9 @@ export function drawDigs(
   into: LayerBuilder,
 ): void {
   if (dig === undefined) return;
-  const { excavations, treeZones, clearances = [] } = dig;
+  const { excavations, treeZones, clearances = [], land } = dig;
   const { units } = site;
+  if (land !== undefined) drawLand(land, derived, site, words, into);
   drawRootZones(treeZones, excavations, words, units, into);
   if (excavations.some((e) => e.dig.id === highlight?.dig)) drawTolerance(site, derived, into);
   for (const one of excavations) {

@@ -31,6 +31,7 @@ export const symbolNames = [
   'tie-end-around',
   'flow-arrow',
   'station-tick',
+  'land-crossing',
   'pipe-change',
   'pipe-end',
   'dimension-end',

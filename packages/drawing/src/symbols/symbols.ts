@@ -86,6 +86,7 @@ export const symbols: Readonly<Record<SymbolName, SymbolShape>> = {
   'tie-end-around': { parts: [circle('stroke', 2.25)], clear: 2.4 },
   'flow-arrow': { parts: [ring('ink', [0, 1.5], [0.85, -0.9], [0, -0.45], [-0.85, -0.9])], clear: 1.5 },
   'station-tick': { parts: [line('stroke', [-1.1, 0], [1.1, 0])], clear: 1.2 },
+  'land-crossing': { parts: [line('stroke', [-3, 0], [3, 0])], clear: 3 },
   'pipe-change': {
     parts: [line('stroke', [-1.5, 0.35], [1.5, 0.35]), line('stroke', [-1.5, -0.35], [1.5, -0.35])],
     clear: 1.5,
