@@ -11,7 +11,7 @@ type InHand = { readonly step: Step; readonly selected: Target | null; readonly 
 
 /**
  * What of digs and of what stands in their way the plan shows: planned digs always, root zones in the Route step or of the tree in hand,
- * clearances of what is chosen. What is not shown or is on a hidden layer is not computed; null where that is all.
+ * whose land pipes are on in that step or when one is chosen, clearances of what is chosen. What is not shown or is on a hidden layer is not computed; null where that is all.
  */
 export function digInView(
   site: Site,
@@ -23,7 +23,8 @@ export function digInView(
   const showsDigs = site.digging.digs.length > 0 && !hidden.has('excavation');
   const showsZones = (step === 'route' || inHand !== null) && !hidden.has('root-zones');
   const showsClearances = MEASURED.includes(selected?.kind) && !moves && !hidden.has('clearances');
-  if (!showsDigs && !showsZones && !showsClearances) return null;
+  const showsLand = (step === 'route' || selected?.kind === 'path') && !moves && !hidden.has('land');
+  if (!showsDigs && !showsZones && !showsClearances && !showsLand) return null;
   const inTheWay = diggingFrom(site, fit);
   return {
     excavations: showsDigs ? inTheWay.excavations : [],
@@ -31,5 +32,6 @@ export function digInView(
       ? inTheWay.trees.trees.filter(({ tree }) => step === 'route' || tree === inHand)
       : [],
     ...(showsClearances ? { clearances: inTheWay.clearances } : {}),
+    ...(showsLand ? { land: inTheWay.land } : {}),
   };
 }

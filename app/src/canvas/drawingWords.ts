@@ -12,6 +12,8 @@ export const drawingWords: DrawingWords = {
   reach: words.planLineName('reach'),
   excavation: words.excavationText,
   rootZone: words.rootZoneText,
+  whose: words.whoseName,
+  landCrossing: words.landCrossingText,
   clearance: words.dimensionText,
   footingLine: words.footingLineText,
 };

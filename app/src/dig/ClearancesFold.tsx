@@ -6,34 +6,30 @@ import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
-import { useSite } from '../session/siteSession';
+import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import { RuleSource } from './RuleSource';
 
 /** How many are listed at first. */
 const FIRST = 12;
 
-/** What one pipe or dig keeps clear of, the worst first. */
+/** What one pipe, dig or mark keeps clear of, the worst first. */
 export function ClearancesFold({ clearances }: { readonly clearances: readonly EdgeClearance[] }) {
   const site = useSite();
+  const { marks } = useDerived();
   const [chosen, setChosen] = useState<string | null>(null);
-  const subjects = new Map(clearances.flatMap(({ of }) => (of.is === 'mark' ? [] : [[keyOf(of), of]])));
+  const subjects = new Map<string, SubjectIs>(clearances.map(({ of }) => [keyOf(of), of]));
   const [first] = subjects.keys();
   const key = chosen !== null && subjects.has(chosen) ? chosen : (first ?? null);
   if (key === null) return null;
-  const missed = clearances.filter((c) => c.of.is !== 'mark' && c.verdict === 'misses').length;
+  const missed = clearances.filter((c) => c.verdict === 'misses').length;
   return (
     <Fold title="How near things are" result={missed === 0 ? 'far enough' : `${missed} nearer than asked`}>
       <Choice
         label="From"
         options={[...subjects].map(([id, of]) => ({
           id,
-          name: words.targetName(
-            of.is === 'path'
-              ? { kind: 'path', id: of.id }
-              : { kind: 'dig', id: of.is === 'outline' ? of.dig : '' },
-            site,
-          ),
+          name: nameOf(of),
         }))}
         value={key}
         onChange={setChosen}
@@ -41,13 +37,26 @@ export function ClearancesFold({ clearances }: { readonly clearances: readonly E
       <ClearanceRows key={key} found={clearances.filter((c) => keyOf(c.of) === key)} />
     </Fold>
   );
+
+  function nameOf(of: SubjectIs): string {
+    switch (of.is) {
+      case 'path':
+        return words.targetName({ kind: 'path', id: of.id }, site);
+      case 'outline':
+        return words.targetName({ kind: 'dig', id: of.dig }, site);
+      case 'mark':
+        return `Mark ${marks.find((m) => m.reading.id === of.reading)?.label ?? of.reading}`;
+    }
+  }
 }
 
-/** Clearances as rows: a tap shows the place. */
-export function ClearanceRows({ found }: { readonly found: readonly EdgeClearance[] }) {
+type RowsProps = { readonly found: readonly EdgeClearance[]; readonly first?: number };
+
+/** Clearances as rows, the first few of them until all are asked for: a tap shows the place. */
+export function ClearanceRows({ found, first = FIRST }: RowsProps) {
   const site = useSite();
   const [all, setAll] = useState(false);
-  const shown = all ? found : found.slice(0, FIRST);
+  const shown = all ? found : found.slice(0, first);
   return (
     <>
       {shown.map((clearance) => (

@@ -1,5 +1,4 @@
 import { formatClock, type Mark, type MarkPlace } from '@footmark/site';
-import { lengthText } from '@footmark/words';
 import { ArrowLeft, ChevronLeft, ChevronRight } from 'lucide-react';
 import { Caution } from '../cards/Caution';
 import cards from '../cards/cards.module.css';
@@ -14,6 +13,7 @@ import { words } from '../words';
 import { FittedHere } from './FittedHere';
 import { GroundSection } from './GroundSection';
 import { LocatesSection } from './LocatesSection';
+import { NearMark } from './NearMark';
 import { OffsetSection } from './OffsetSection';
 import { PaintTapes } from './PaintTapes';
 import { ReachFold } from './ReachFold';
@@ -94,7 +94,6 @@ function MarkHead({ mark }: { readonly mark: Mark }) {
 type PlaceProps = { readonly mark: Mark; readonly place: MarkPlace };
 
 function PlaceSections({ mark, place }: PlaceProps) {
-  const site = useSite();
   const { fit } = useFit();
   const known = fit?.marks.get(mark.reading.id);
   return (
@@ -104,17 +103,7 @@ function PlaceSections({ mark, place }: PlaceProps) {
       {known === undefined ? null : <ZoneSection zone={known.zone} />}
       {known?.fitted ? <FittedHere fitted={known.fitted} at={place.at} /> : null}
       <LocatesSection mark={mark} />
-      <div className={cards.section}>
-        <h3>What is near</h3>
-        <dl className={cards.facts}>
-          {place.clearances.slice(0, 6).map((clearance) => (
-            <Fact key={clearance.feature} name={words.clearanceName(clearance, site)}>
-              {lengthText(Math.abs(clearance.distance), site.units)}
-              {clearance.distance < 0 ? ' inside' : ''}
-            </Fact>
-          ))}
-        </dl>
-      </div>
+      <NearMark mark={mark} />
       <OffsetSection mark={mark} place={place} />
     </>
   );

@@ -2,8 +2,10 @@ import { type Mark, markState, type Units } from '@footmark/site';
 import { holeSizeText, lengthText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { useMoreInSight } from '../cards/useMoreInSight';
+import { useDigging } from '../dig/digging';
 import { useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
+import { words } from '../words';
 import { MarkRow } from './MarkRow';
 import styles from './marks.module.css';
 
@@ -12,6 +14,12 @@ export function MarkList() {
   const site = useSite();
   const { marks, locates } = useDerived();
   const { fit, ofSite } = useFit();
+  const { land } = useDigging();
+  const landAt = new Map(land.marks.map((m) => [m.reading, m]));
+  const landOf = (reading: string) => {
+    const at = landAt.get(reading);
+    return at === undefined ? '' : words.whoseAtText(at, 'brief', site);
+  };
   const { shown, end } = useMoreInSight<HTMLLIElement>(marks.length);
   const holeOf = ({ place, reading }: Mark) => {
     const zone = place === null ? undefined : fit?.marks.get(reading.id)?.zone;
@@ -31,6 +39,7 @@ export function MarkList() {
               label={mark.label}
               seen={mark.reading.seen}
               place={placeText(mark, site.units)}
+              land={landOf(mark.reading.id)}
               hole={holeOf(mark)}
               state={mark.place === null ? null : markState(mark, locates)}
             />

@@ -14,6 +14,8 @@ type Props = {
   readonly seen: ObservationKind;
   /** The tapes that find it, or why there are none. */
   readonly place: string;
+  /** On whose land it is, where that is not the lot; else empty. */
+  readonly land: string;
   /** The hole that is sure to find it; empty while it is not known. */
   readonly hole: string;
   /** How far it has come; null where it has no place. */
@@ -21,13 +23,14 @@ type Props = {
 };
 
 /** A mark in a list: what was seen, how far it has come, its tapes, and its hole. Marks are made anew with each edit, so a row has only what it shows. */
-export const MarkRow = memo(function MarkRow({ reading, label, seen, place, hole, state }: Props) {
+export const MarkRow = memo(function MarkRow({ reading, label, seen, place, land, hole, state }: Props) {
   return (
     <Button className={cards.row ?? ''} onPress={() => showMarkOf(reading)}>
       <span className={cards.paint}>{label}</span>
       <span className={cards.grow}>
         {words.observationName(seen)}
         <small>{place}</small>
+        {land === '' ? null : <small className={styles.land}>{land}</small>}
       </span>
       {state === null ? null : (
         <span className={styles.rowSize}>
