@@ -46,13 +46,13 @@ export function zoomView(factor: number): void {
   }));
 }
 
-/** Shows a box whole when it is not in the view, or so small in it that nothing can be read; else leaves the view alone. */
-export function frameView(box: Box): void {
+/** Shows a box whole when it is not in the view, or takes less of it than a share that can be read; else leaves the view alone. */
+export function frameView(box: Box, readable = READABLE_SHARE): void {
   const { camera, size } = usePlanView.getState();
   if (camera === null) return;
   const wide = (box.maxX - box.minX) * camera.pxPerMetre;
   const high = (box.maxY - box.minY) * camera.pxPerMetre;
-  if (!liesInView(box) || Math.max(wide / size.width, high / size.height) < READABLE_SHARE) fitView(box);
+  if (!liesInView(box) || Math.max(wide / size.width, high / size.height) < readable) fitView(box);
 }
 
 /** Shows a box whole when part of it lies outside of the view; else leaves the view alone. */

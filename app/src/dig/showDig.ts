@@ -6,7 +6,9 @@ import { show } from '../session/workbench';
 import { diggingFrom } from './digging';
 
 /** Of its larger side. */
-const ROOM = 0.25;
+const ROOM = 0.3;
+/** Of the view: what is written beside a dig is much. */
+const READABLE = 0.6;
 
 /** Takes a planned dig in hand, and shows it whole and near enough to be read. */
 export function showDig(id: string): void {
@@ -19,7 +21,7 @@ export function frameDig(id: string): void {
   const { excavations } = diggingFrom(currentSite(), currentFit().fit);
   const dug = excavations.find((e) => e.dig.id === id);
   const box = boundsOf((dug?.ground?.outline ?? []).flat());
-  if (box !== null) frameView(withRoom(box));
+  if (box !== null) frameView(withRoom(box), READABLE);
 }
 
 /** Room round it for what is written beside it. */
