@@ -11,6 +11,7 @@ export const drawingWords: DrawingWords = {
   fitted: words.planLineName('fitted'),
   reach: words.planLineName('reach'),
   excavation: words.excavationText,
+  spoil: words.spoilText,
   rootZone: words.rootZoneText,
   whose: words.whoseName,
   landCrossing: words.landCrossingText,

@@ -33,6 +33,8 @@ export type DrawingWords = Readonly<{
   reach?: string;
   /** Beside a planned dig: how deep it is and, in full, how wide at the top. */
   excavation?: (excavation: Excavation, said: 'full' | 'brief', units: Units) => string;
+  /** On a heap of spoil: how much (m³) it is, loose. */
+  spoil?: (volume: number, units: Units) => string;
   rootZone?: (zone: RootZone, units: Units) => string;
   /** Beside a pipe that is on others' land, and where it crosses from one land to the other. */
   whose?: (whose: Whose) => string;

@@ -166,6 +166,8 @@ export type Words = {
     zone: Readonly<{ is: 'chosen' | NonNullable<TreeZone['inner']>['is']; rule: TreeRuleId; radius: number }>,
     units: Units,
   ): string;
+  /** On a heap of spoil on the plan: how much (m³) it is, loose. */
+  spoilText(volume: number, units: Units): string;
   /** On the line that the bottom of a dig may reach: how flat the ground bears below a footing, and how far (m) off that is. */
   footingLineText(influence: number, reach: number, units: Units): string;
   /** On a stretch of that length (m) that no camera has seen. */

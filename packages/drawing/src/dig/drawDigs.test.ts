@@ -78,6 +78,15 @@ describe('a planned dig', () => {
     expect(fills('away')).toEqual([]);
   });
 
+  it('has its heap named inside it', () => {
+    const words: DrawOptions['words'] = { spoil: (volume) => `${volume.toFixed(1)} loose` };
+    const [named] = labelsOn(picture(siteWith(), { words }), 'excavation');
+    expect(named?.text).toMatch(/^[\d.]+ loose$/);
+    // left of the pipe, beyond the top's edge
+    expect(named?.at.x).toBeLessThan(-3.5);
+    expect(labelsOn(picture(siteWith({ spoil: 'away' }), { words }), 'excavation')).toEqual([]);
+  });
+
   it('has a ladder across its line at every way out', () => {
     // 4 ft deep asks for a way out within 25 ft (29 CFR 1926.651(c)(2)): one, in the middle of 4 m
     const ladders = primitivesOn(picture(siteWith()), 'excavation').filter((p) => p.kind === 'symbol');

@@ -2,6 +2,7 @@ import { cutBack, type Excavation, type SpoilHeap } from '@footmark/dig';
 import { azimuthBetween, type Point, pointAtAzimuth } from '@footmark/geometry';
 import type { Units } from '@footmark/site';
 import type { DrawingWords } from '../drawOptions';
+import { placesInArea } from '../features/placesInArea';
 import type { LayerBuilder } from '../layerBuilder';
 import { PEN } from '../lineTypes';
 import type { Fill, Stroke } from '../primitive';
@@ -31,7 +32,10 @@ export function drawExcavation(
   const { dig, bottom, ground, top, sides, spoil, depth, egress } = of;
   const target = { kind: 'dig', id: dig.id } as const;
   if (bottom === null) return;
-  if (spoil !== null && spoil.side !== 'away') drawHeap(spoil[spoil.side], into);
+  if (spoil !== null && spoil.side !== 'away') {
+    drawHeap(spoil[spoil.side], into);
+    nameHeap(dig.id, spoil[spoil.side], words.spoil?.(spoil.volume, units) ?? '', into);
+  }
   for (const ring of ringsOf(bottom.outline)) {
     into.add('excavation', { ...ring, stroke: BOTTOM, target });
   }
@@ -74,6 +78,26 @@ export function drawExcavation(
 function drawHeap({ outline }: SpoilHeap, into: LayerBuilder): void {
   into.add('excavation', { kind: 'line', points: fillRing(outline), closed: true, fill: HEAP_FILL });
   into.add('excavation', ...ringsOf(outline).map((ring) => ({ ...ring, stroke: HEAP })));
+}
+
+function nameHeap(dig: string, { outline }: SpoilHeap, text: string, into: LayerBuilder): void {
+  const [ring] = outline;
+  if (text === '' || ring === undefined) return;
+  const [at, ...elsewhere] = placesInArea(ring);
+  into.label('excavation', {
+    id: `${dig}/spoil`,
+    text,
+    at,
+    elsewhere,
+    height: TEXT_MM.small,
+    ink: 'ink',
+    weight: 'regular',
+    priority: PRIORITY.excavation - 1,
+    seat: 'centre',
+    clear: 0,
+    whenCrowded: 'leave-out',
+    target: { kind: 'dig', id: dig },
+  });
 }
 
 function nameExcavation(

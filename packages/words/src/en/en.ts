@@ -44,6 +44,7 @@ import {
   locatedText,
   planLineNames,
   rootZoneText,
+  spoilText,
   unseenText,
 } from './planText';
 import { priceItemName } from './priceNames';
@@ -115,6 +116,7 @@ export const en: Words = {
   digText,
   excavationText,
   footingLineText,
+  spoilText,
   rootZoneText,
   unseenText,
   planLineName: (line) => planLineNames[line],

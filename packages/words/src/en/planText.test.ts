@@ -16,6 +16,12 @@ describe('on the plan', () => {
     expect(en.digText({ length: 0.71, width: 1.12 }, metres)).toBe('Hole 0.8 × 1.2 m');
   });
 
+  it('a heap is said by what it holds, and a footing by the line that bears it', () => {
+    // 1 cu yd = 0.764554857984 m³ exactly
+    expect(en.spoilText(2 * 0.764554857984, feet)).toBe('Spoil 2.0 cu yd');
+    expect(en.footingLineText(1, 1.5, metres)).toBe('45° line of the footing, 1.50 m off');
+  });
+
   it('a dig is said by its depth, from the least to the most, and the width of its top', () => {
     const depth = { least: 4 * FOOT_M, most: 5.5 * FOOT_M, sigma: 0, from: 'pipe' } as const;
     const top = { width: 12 * FOOT_M, length: 9, outline: [], area: 0, points: [] };

@@ -2,6 +2,7 @@ import type { TreeRuleId } from '@footmark/site';
 import { angleText } from '../measureText';
 import { holeSizeText, sureText } from '../sureText';
 import type { Words } from '../words';
+import { volumeText } from './digMeasure';
 
 export const locatedText: Words['locatedText'] = (mark, off, units) =>
   off === null ? `${mark} located` : `${mark} located, ${sureText(off, units)} off`;
@@ -42,3 +43,5 @@ export const rootZoneText: Words['rootZoneText'] = ({ is, rule, radius }, units)
 
 export const footingLineText: Words['footingLineText'] = (influence, reach, units) =>
   `${angleText(Math.atan2(1, influence))} line of the footing, ${sureText(reach, units)} off`;
+
+export const spoilText: Words['spoilText'] = (volume, units) => `Spoil ${volumeText(volume, units)}`;
