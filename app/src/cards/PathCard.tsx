@@ -5,6 +5,7 @@ import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { TextLine } from '../controls/TextLine';
 import { LengthField } from '../controls/unitFields';
+import { ConcernsSection } from '../dig/ConcernsSection';
 import { openProfile, useProfileView } from '../profile/profileView';
 import { AsRoute } from '../reroute/AsRoute';
 import { removeThings } from '../session/chosenThings';
@@ -66,6 +67,7 @@ export function PathCard({ path }: { readonly path: Path }) {
       {about.map((finding) => (
         <FindingRow key={finding.code} finding={finding} />
       ))}
+      <ConcernsSection here={{ kind: 'path', id: path.id }} />
       <div className={styles.pair}>
         <TextLine
           label="Name"

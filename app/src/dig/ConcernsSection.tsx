@@ -1,20 +1,32 @@
 import type { AnyDigFinding } from '@footmark/dig';
 import type { CardThing } from '@footmark/words';
+import { useState } from 'react';
 import cards from '../cards/cards.module.css';
+import { Action } from '../controls/Action';
 import { useDigging } from './digging';
 import { FindingList } from './FindingLists';
 import { useInMotion } from './inMotion';
 
+/** How many stand there at first. */
+const FIRST = 5;
+
 /** What digs and pipes do to a thing, also while it is being moved. */
 export function ConcernsSection({ here }: { readonly here: CardThing }) {
+  const [all, setAll] = useState(false);
   const byMoved = useInMotion((m) => m.byMoved);
   const { findings } = useDigging();
   const concerns = (byMoved?.findings ?? findings).filter((f) => isAbout(f, here));
+  const shown = all || concerns.length <= FIRST + 1 ? concerns.length : FIRST;
   if (concerns.length === 0) return null;
   return (
     <section className={cards.section} aria-label="What concerns it">
       <h3>What concerns it</h3>
-      <FindingList findings={concerns} here={here} />
+      <FindingList findings={concerns.slice(0, shown)} here={here} />
+      {shown < concerns.length ? (
+        <Action look="quiet" onPress={() => setAll(true)}>
+          {concerns.length - shown} more
+        </Action>
+      ) : null}
     </section>
   );
 }
