@@ -5,10 +5,14 @@ import type { Bend, RouteRequest } from '../request';
 /** Over which turn (rad) two bends in a row are not looked at as one: a drain does not turn back. */
 const MOST_OF_TWO_RAD = (2.05 * Math.PI) / 3;
 
-/**
- * A change of direction as the search makes it: one standard bend, or two to the same side as near to each other as they go. Turns are positive
- * to the right.
- */
+/** Turns that differ by less than this (rad) are one. */
+const SAME_TURN_RAD = 1e-9;
+
+const SIDES = ['right', 'left'] as const;
+type Side = (typeof SIDES)[number];
+type Sided = readonly [Bend, Side];
+
+/** A change of direction as the search makes it: one standard bend, or two as near to each other as they go. Turns are positive to the right. */
 export type TurnStep = {
   readonly bends: readonly RouteBend[];
   readonly turn: number;
@@ -22,24 +26,30 @@ export type TurnStep = {
   readonly between: { readonly turn: number; readonly length: number } | null;
 };
 
-/** All steps of a request, the single bends first. Two bends that turn like one are left out: the one is cheaper. */
+/**
+ * All steps of a request, the single bends first. Two bends to one side that turn like one are left out, as the one is cheaper; to both sides they
+ * step aside as well, but for two alike, which lead on in the same direction.
+ */
 export function turnSteps({
   bends,
   leastStraight,
 }: Pick<RouteRequest, 'bends' | 'leastStraight'>): readonly TurnStep[] {
   const singles = bends.flatMap((bend) => [single(bend, 'right'), single(bend, 'left')]);
-  const pairs = bends.flatMap((a) =>
-    bends.flatMap((b) =>
-      a.turn + b.turn > MOST_OF_TWO_RAD
-        ? []
-        : [two(a, b, leastStraight, 'right'), two(a, b, leastStraight, 'left')],
-    ),
+  const pairs = bends.flatMap((a) => bends.map((b) => [a, b] as const));
+  const aside = pairs.filter(([a, b]) => a.turn !== b.turn);
+  const on = pairs.filter(
+    ([a, b]) =>
+      a.turn + b.turn <= MOST_OF_TWO_RAD &&
+      !bends.some(
+        (one) => Math.abs(one.turn - a.turn - b.turn) < SAME_TURN_RAD && one.cost <= a.cost + b.cost,
+      ),
   );
   return [
     ...singles,
-    ...pairs.filter(
-      (pair) => !singles.some((one) => Math.abs(one.turn - pair.turn) < 1e-9 && one.cost <= pair.cost),
-    ),
+    ...SIDES.flatMap((to) => [
+      ...on.map(([a, b]) => two([a, to], [b, to], leastStraight)),
+      ...aside.map(([a, b]) => two([a, to], [b, to === 'right' ? 'left' : 'right'], leastStraight)),
+    ]),
   ];
 }
 
@@ -56,20 +66,19 @@ function single(bend: Bend, to: 'right' | 'left'): TurnStep {
   };
 }
 
-function two(a: Bend, b: Bend, leastStraight: number, to: 'right' | 'left'): TurnStep {
-  const sign = to === 'right' ? 1 : -1;
-  const length = a.laying + leastStraight + b.laying;
+function two([a, first]: Sided, [b, second]: Sided, leastStraight: number): TurnStep {
+  const turnOf = (bend: Bend, to: Side) => (to === 'right' ? bend.turn : -bend.turn);
   return {
     bends: [
-      { bend: a.id, to },
-      { bend: b.id, to },
+      { bend: a.id, to: first },
+      { bend: b.id, to: second },
     ],
-    turn: sign * (a.turn + b.turn),
+    turn: turnOf(a, first) + turnOf(b, second),
     cost: a.cost + b.cost - savedBy(a) - savedBy(b),
     saved: savedBy(a) + savedBy(b),
     layingBefore: a.laying,
     layingAfter: b.laying,
-    between: { turn: sign * a.turn, length },
+    between: { turn: turnOf(a, first), length: a.laying + leastStraight + b.laying },
   };
 }
 
