@@ -67,11 +67,20 @@ test('the sample is rerouted around the sycamore: found, compared, taken and set
     await hand.press(card.getByRole('button', { name: 'Take this way' }));
     await expect(screen.notice).toContainText('Planned.');
     await expect(card.getByRole('button', { name: 'Set it out' })).toBeVisible();
+    await expect(card).toContainText('Yes: standard bends');
     const { site } = await downloadSite(screen);
     const taken = site.paths.find((p) => p.name === 'New drain');
     expect(taken?.state).toBe('proposed');
     expect(taken?.vertices.length).toBeGreaterThan(2);
     expect(site.digging.digs.some((d) => d.is === 'trench' && d.path === taken?.id)).toBe(true);
+  });
+
+  await test.step('it can be improved: what is found stands beside what is drawn', async () => {
+    await screen.goTo('Line');
+    await hand.press(card.getByRole('button', { name: /New drain/ }).first());
+    await hand.press(card.getByRole('button', { name: 'Improve it' }));
+    await expect(card.getByRole('button', { name: /As it is drawn/ })).toBeVisible({ timeout: 30_000 });
+    await hand.press(card.getByRole('button', { name: 'Close' }));
   });
 
   await test.step('its points to set out are listed', async () => {

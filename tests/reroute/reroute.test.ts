@@ -280,6 +280,29 @@ describe('bad input', () => {
   });
 });
 
+describe('a planned pipe', () => {
+  it('is improved from its own ends, beside what it takes as it is drawn', () => {
+    const site = straightDrain();
+    const vertices = [
+      { id: 'a', spot: at(0, 0) },
+      { id: 'b', spot: at(0, 4) },
+      { id: 'c', spot: at(4, 8) },
+      { id: 'd', spot: at(4, 20) },
+    ];
+    const [old] = site.paths;
+    if (old === undefined) throw new Error('no pipe');
+    const planned = { ...site, paths: [old, { ...old, id: 'plan', state: 'proposed' as const, vertices }] };
+    const { ways } = waysOn(planned, { path: 'plan', keepsGrade: false });
+    expect(ways.map((w) => w.is)).toContain('drawn');
+    expect(only(ways, 'repair')).toEqual([]);
+    const [best] = only(ways, 'new');
+    const [drawn] = only(ways, 'drawn');
+    // straight on, then one bend: shorter than two of 45
+    expect(best?.facts.length ?? 99).toBeLessThan(drawn?.facts.length ?? 0);
+    expect(best?.path.vertices.every((v) => v.spot.by === 'coordinates')).toBe(true);
+  });
+});
+
 describe('a price list', () => {
   const { ways } = waysOn(straightDrain([thing('oak', 'tree', [[0, 10]], { trunkDiameter: 0.3 })]));
 

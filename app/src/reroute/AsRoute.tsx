@@ -7,6 +7,7 @@ import { useDerived, useSite } from '../session/siteSession';
 import { goTo, toggleLeaf } from '../session/workbench';
 import { words } from '../words';
 import styles from './reroute.module.css';
+import { askAbout, startLooking } from './waysSession';
 
 /** Whether a planned pipe can be laid as it is drawn; judged anew with every move. */
 export function AsRoute({ path }: { readonly path: Path }) {
@@ -34,11 +35,13 @@ export function AsRoute({ path }: { readonly path: Path }) {
       )}
       <Action
         onPress={() => {
+          askAbout(site, { path: path.id, from: 0, to: null, leaves: 'along' });
           goTo('route');
           toggleLeaf('reroute');
+          startLooking();
         }}
       >
-        Find another way
+        Improve it
       </Action>
     </div>
   );

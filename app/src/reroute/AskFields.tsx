@@ -26,7 +26,7 @@ export function AskFields({ ask }: { readonly ask: RerouteAsk }) {
       <Choice
         label="In place of"
         options={[...paths.values()]
-          .filter(({ path }) => path.state === 'existing')
+          .filter(({ path }) => path.state !== 'as-built')
           .map(({ path }) => ({ id: path.id, name: words.targetName({ kind: 'path', id: path.id }, site) }))}
         value={ask.path}
         onChange={(path) => changeAsk({ path, from: 0, to: null })}

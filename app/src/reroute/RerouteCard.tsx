@@ -48,7 +48,7 @@ export function RerouteCard({ onClose }: { readonly onClose: () => void }) {
           <Looking />
           <State />
           {ways.length > 0 ? <WayList ways={ways} chosen={session.chosen} /> : null}
-          {way === undefined ? null : <ChosenWay way={way} />}
+          {way === undefined ? null : <ChosenWay way={way} asked={ask.path} />}
           {ways.length > 1 ? (
             <Fold title="Side by side">
               <WayTable ways={ways} chosen={session.chosen} />
@@ -103,7 +103,7 @@ function State() {
   );
 }
 
-function ChosenWay({ way }: { readonly way: Way }) {
+function ChosenWay({ way, asked }: { readonly way: Way; readonly asked: string }) {
   const site = useSite();
   const prices = usePrices();
   return (
@@ -117,6 +117,16 @@ function ChosenWay({ way }: { readonly way: Way }) {
           </div>
         ))}
       </dl>
+      <Fold title="How near it comes" result={String(way.facts.nearest.length)}>
+        <ul className={styles.list}>
+          {way.facts.nearest.map((near) => (
+            <li key={near.feature} className={styles.fault}>
+              <b>{words.targetName({ kind: 'feature', id: near.feature }, site)}</b>{' '}
+              {words.obstacleText(near, site)}
+            </li>
+          ))}
+        </ul>
+      </Fold>
       {way.facts.findings.length === 0 ? null : (
         <Fold title="What stands in its way" result={String(way.facts.findings.length)}>
           <ul className={cards.rows}>
@@ -127,7 +137,7 @@ function ChosenWay({ way }: { readonly way: Way }) {
           </ul>
         </Fold>
       )}
-      <Action look="primary" onPress={() => takeWay(way, 'New drain')}>
+      <Action look="primary" onPress={() => takeWay(way, site, asked)}>
         {way.route === null ? 'Plan what is dug for it' : 'Take this way'}
       </Action>
     </div>

@@ -39,6 +39,11 @@ export function askOn(site: Site): RerouteAsk | null {
   return usual;
 }
 
+/** Asks about a pipe of a site, with all else as it was asked before. */
+export function askAbout(site: Site, facts: Partial<RerouteAsk>): void {
+  if (askOn(site) !== null) changeAsk(facts);
+}
+
 export function changeAsk(facts: Partial<RerouteAsk>): void {
   useWays.setState(({ ask }) => (ask === null ? {} : { ask: { ...ask, ...facts } }));
 }

@@ -66,6 +66,9 @@ function spotOf(derived: Derived, path: string, { x, y }: { x: number; y: number
   const index = on?.points.findIndex((p) => distance(p, { x, y }) < SAME_PLACE_M) ?? -1;
   const vertex = on?.path.vertices[index];
   if (vertex === undefined) return { by: 'coordinates', x, y };
-  // what the old pipe's point is drawn at stays when that pipe goes
-  return vertex.spot.by === 'at' ? vertex.spot : { by: 'at', point: { of: path, at: vertex.id } };
+  // what the old pipe's point is drawn at stays when that pipe goes, and a pipe that is only planned does go
+  if (vertex.spot.by === 'at') return vertex.spot;
+  return on?.path.state === 'proposed'
+    ? { by: 'coordinates', x, y }
+    : { by: 'at', point: { of: path, at: vertex.id } };
 }

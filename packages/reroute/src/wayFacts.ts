@@ -92,7 +92,7 @@ export function wayFacts(site: Site, { path, isNew, digs }: Tried, today: string
     others: land('neighbour', 'outside'),
     public: land('public'),
     unknownLand: land('unknown'),
-    findings: all.findings.filter((f) => isAbout(f, path.id, digs, isNew)),
+    findings: all.findings.filter((f) => isAbout(f, path.id, digs, isNew || path.state === 'proposed')),
   };
 }
 
@@ -137,7 +137,7 @@ function dugOf({ excavations }: InTheWay): Dug {
 }
 
 /** Of an old pipe that is mended only what is dug for it: what it lies in, it lies in already. */
-function isAbout({ at }: AnyDigFinding, path: string, digs: readonly Dig[], isNew: boolean): boolean {
+function isAbout({ at }: AnyDigFinding, path: string, digs: readonly Dig[], isPlanned: boolean): boolean {
   if (at.kind === 'dig') return digs.some((d) => d.id === at.id);
-  return isNew && at.kind === 'path' && at.id === path;
+  return isPlanned && at.kind === 'path' && at.id === path;
 }

@@ -9,9 +9,9 @@ import { type WayFacts, wayFacts } from './wayFacts';
 
 /**
  * How the drain could be made good: a `new` pipe in a trench; the same `bored` under root zones; the old one dug up and laid anew (`repair`), or
- * burst or lined from pits at its ends (`in-place`).
+ * burst or lined from pits at its ends (`in-place`). Of a pipe that is only planned, in a trench as it is `drawn`.
  */
-export type WayIs = 'new' | 'bored' | 'repair' | 'in-place';
+export type WayIs = 'new' | 'bored' | 'repair' | 'in-place' | 'drawn';
 
 export type Way = {
   readonly id: string;
@@ -28,7 +28,7 @@ export type Way = {
 /** Pieces of trench shorter than this (m) are part of a pit. */
 const SHORTEST_M = 0.5;
 
-/** All ways beside each other: the routes that were found, with their bored variants, then the old pipe's. `today`: an ISO day. */
+/** All ways beside each other: the routes that were found, with their bored variants, then those of the pipe that is there or planned. `today`: an ISO day. */
 export function waysOf(
   site: Site,
   derived: Derived,
@@ -60,6 +60,10 @@ export function waysOf(
   if (old !== undefined) {
     const { from, to } = stationsOf(ask, old.length);
     const common = { route: null, path: old.path };
+    if (old.path.state === 'proposed') {
+      add({ ...common, id: 'drawn', is: 'drawn', digs: [trench(ask.path, from, to, 1)], bored: [] }, false);
+      return ways;
+    }
     add({ ...common, id: 'repair', is: 'repair', digs: [trench(ask.path, from, to, 1)], bored: [] }, false);
     const bored = [{ from, to }];
     add({ ...common, id: 'in-place', is: 'in-place', digs: pits(site, ask.path, from, to), bored }, false);

@@ -13,6 +13,7 @@ export const wayNames: Record<WayIs, string> = {
   bored: 'New pipe, bored under the roots',
   repair: 'Old pipe dug up and laid anew',
   'in-place': 'Old pipe burst or lined from pits',
+  drawn: 'As it is drawn',
 };
 
 /** What a way is in a line: how long, with how many bends, what of root zones it takes. */
