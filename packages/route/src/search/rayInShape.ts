@@ -8,13 +8,28 @@ export type Ray = { readonly from: Point; readonly ahead: Point };
 
 /** The spans of a ray that lie in a shape or within `reach` (m) of it; negative metres are behind its start. Open: touching is outside. */
 export function rayInShape(ray: Ray, shape: Shape, reach: number): readonly Span[] {
+  return spansIn(ray, shape, reach, -Infinity);
+}
+
+/** Those that are not wholly behind its start; the others may be among them. */
+export function spansAhead(ray: Ray, shape: Shape, reach: number): readonly Span[] {
+  return spansIn(ray, shape, reach, 0);
+}
+
+/** `since`: what ends before so many metres may be left out. */
+function spansIn(ray: Ray, shape: Shape, reach: number, since: number): readonly Span[] {
   switch (shape.is) {
     case 'circle':
       return inDisc(ray, shape.centre, shape.radius + reach);
     case 'line':
-      return merged(inBand(ray, shape.points, false, shape.halfWidth + reach));
+      return merged(
+        inBand(ray, { points: shape.points, closed: false, reach: shape.halfWidth + reach, since }),
+      );
     case 'ring':
-      return merged([...inRing(ray, shape.points), ...inBand(ray, shape.points, true, reach)]);
+      return merged([
+        ...inRing(ray, shape.points),
+        ...inBand(ray, { points: shape.points, closed: true, reach, since }),
+      ]);
   }
 }
 
@@ -27,22 +42,46 @@ function inDisc({ from, ahead }: Ray, centre: Point, radius: number): readonly S
   return [[foot - half, foot + half]];
 }
 
-function inBand(ray: Ray, points: readonly Point[], closed: boolean, reach: number): Span[] {
+type Band = {
+  readonly points: readonly Point[];
+  readonly closed: boolean;
+  readonly reach: number;
+  readonly since: number;
+};
+
+function inBand(ray: Ray, { points, closed, reach, since }: Band): Span[] {
   const found: Span[] = [];
   if (!(reach > 0)) return found;
+  // what follows along an outline mostly touches what was before
+  let [low, high] = [Infinity, -Infinity];
+  const add = (spans: readonly Span[]) => {
+    for (const [from, to] of spans) {
+      if (from > high || to < low) {
+        if (high > low) found.push([low, high]);
+        [low, high] = [from, to];
+      } else [low, high] = [Math.min(low, from), Math.max(high, to)];
+    }
+  };
   for (const run of runsOf(points)) {
-    if (isAside(ray, run, reach)) continue;
+    if (isAside(ray, run, reach) || furthestAlong(ray, run) + reach < since) continue;
     for (let i = run.first; i < run.end; i++) {
       const a = points[i];
       if (a === undefined) break;
       const b = points[i + 1] ?? (closed ? points[0] : undefined);
       const [sa, sb] = [side(ray, a), b === undefined ? Infinity : side(ray, b)];
-      if (Math.abs(sa) < reach) found.push(...inDisc(ray, a, reach));
+      if (Math.abs(sa) < reach) add(inDisc(ray, a, reach));
       if (b !== undefined && Math.min(sa, sb) < reach && Math.max(sa, sb) > -reach)
-        found.push(...inSlab(ray, a, b, reach));
+        add(inSlab(ray, a, b, reach));
     }
   }
+  if (high > low) found.push([low, high]);
   return found;
+}
+
+/** No place of a run lies further (m) along a ray. */
+function furthestAlong({ from, ahead }: Ray, { low, high }: Run): number {
+  const [x, y] = [ahead.x > 0 ? high.x : low.x, ahead.y > 0 ? high.y : low.y];
+  return (x - from.x) * ahead.x + (y - from.y) * ahead.y;
 }
 
 /** Whether a run lies to one side of a ray's whole line, and by as much as `reach`. */

@@ -1,6 +1,6 @@
 import { nearestOnSegment, type Point } from '@footmark/geometry';
 import type { Obstacle, RouteEnd, RouteRequest, Shape } from '../request';
-import { type Ray, rayInShape } from './rayInShape';
+import { type Ray, spansAhead } from './rayInShape';
 import { shapeDistance } from './shapeDistance';
 import { type Span, without } from './spans';
 
@@ -46,12 +46,12 @@ function leastAway({ at }: RouteEnd, shape: Shape): number {
 
 /** How far (m) a ray goes before it comes too near to a solid by more than `slack` (m); Infinity when it never does. */
 export function freeOf(ray: Ray, solid: Solid, freeEnds: number, slack = ROUNDING_M): number {
-  const full = rayInShape(ray, solid.shape, solid.need - slack);
+  const full = spansAhead(ray, solid.shape, solid.need - slack);
   if (solid.ends.length === 0) return firstOf(full);
   const zones = solid.ends.map(({ zone, need }) => ({
-    zone: rayInShape(ray, zone, freeEnds),
+    zone: spansAhead(ray, zone, freeEnds),
     // an end on the very edge, or a hair inside, leaves it: only the inside is closed, and not even that to one that lies in it
-    low: need < -ROUNDING_M ? [] : rayInShape(ray, solid.shape, Math.max(0, need - slack)),
+    low: need < -ROUNDING_M ? [] : spansAhead(ray, solid.shape, Math.max(0, need - slack)),
   }));
   const outside = zones.reduce((left, { zone }) => without(left, zone), full);
   return Math.min(firstOf(outside), ...zones.map(({ zone, low }) => firstOf(both(low, zone))));
