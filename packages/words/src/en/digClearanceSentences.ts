@@ -13,7 +13,7 @@ type Sentences = {
 /** What is said of pipes and marks that come too near to something. */
 export const clearanceSentences: Sentences = {
   'pipe-too-near': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} ${apartText(v, speech)} at ${speech.length(v.station)}${
+    text: `${atStart(speech.path(v.path))} ${apartText(v, speech)} at ${speech.size(v.station)}${
       v.toCentre ? ', counted to its middle' : ''
     }; ${speech.length(v.required)} is asked.`,
     cure:
@@ -22,7 +22,7 @@ export const clearanceSentences: Sentences = {
         : 'Move the pipe away, or ask the code officer what holds here.',
   }),
   'service-nearer-than-elsewhere': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} ${apartText(v, speech)} at ${speech.length(v.station)}, as far as is asked here; some codes ask for ${speech.length(v.elsewhere)}.`,
+    text: `${atStart(speech.path(v.path))} ${apartText(v, speech)} at ${speech.size(v.station)}, as far as is asked here; some codes ask for ${speech.length(v.elsewhere)}.`,
     cure: 'Ask the code officer and whoever owns the line what holds here.',
   }),
   'mark-in-tolerance-zone': (v, speech) => ({
@@ -30,7 +30,7 @@ export const clearanceSentences: Sentences = {
     cure: 'Dig by hand there, or with vacuum or water, until it is seen; private lines are usually not marked.',
   }),
   'pipe-along-wall': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} runs along ${speech.feature(v.feature)} from ${speech.length(v.from)} to ${speech.length(v.to)}, ${speech.size(v.distance)} from it; ${speech.length(v.required)} is asked beside a bearing wall.`,
+    text: `${atStart(speech.path(v.path))} runs along ${speech.feature(v.feature)} from ${speech.size(v.from)} to ${speech.size(v.to)}, ${speech.size(v.distance)} from it; ${speech.length(v.required)} is asked beside a bearing wall.`,
     cure: 'A trench there may weaken the wall: move it away, or ask an engineer.',
   }),
   'outline-doubtful': ({ feature }, speech) => ({

@@ -49,7 +49,7 @@ export const cutSentences: Sentences = {
   }),
 
   'depth-not-known': ({ dig, because, station }, speech) => ({
-    text: `How deep ${speech.dig(dig)} is cannot be told at ${speech.length(station)}: ${depthMissing[because].text}. What it meets is told of its bottom and of what is known of its sides, so it is the least.`,
+    text: `How deep ${speech.dig(dig)} is cannot be told at ${speech.size(station)}: ${depthMissing[because].text}. What it meets is told of its bottom and of what is known of its sides, so it is the least.`,
     cure: depthMissing[because].cure,
   }),
   'depth-carried-on': ({ dig, sigma }, speech) => ({
@@ -57,7 +57,7 @@ export const cutSentences: Sentences = {
     cure: 'Find the pipe’s depth near by before the dig.',
   }),
   'depth-not-positive': ({ dig, depth, station }, speech) => ({
-    text: `The bottom of ${speech.dig(dig)} comes out ${speech.length(Math.abs(depth))} ${depth < 0 ? 'above' : 'from'} the ground at ${speech.length(station)}.`,
+    text: `The bottom of ${speech.dig(dig)} comes out ${speech.length(Math.abs(depth))} ${depth < 0 ? 'above' : 'from'} the ground at ${speech.size(station)}.`,
     cure: 'Check the levels of the ground and the pipe, or the depth that was said.',
   }),
 

@@ -45,31 +45,31 @@ export const drainSentences: Sentences = {
     cure: 'Plan a cleanout there, or draw the one that is there.',
   }),
   'cleanout-at-junction': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} has left the building at ${speech.length(v.station)} and has no cleanout within ${speech.length(v.limit)} of there, nor a stack that serves.`,
+    text: `${atStart(speech.path(v.path))} has left the building at ${speech.size(v.station)} and has no cleanout within ${speech.length(v.limit)} of there, nor a stack that serves.`,
     cure: 'Plan a cleanout just outside the wall, two-way if it can be, or draw the one that is there.',
   }),
   'manhole-along': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} is a large sewer and runs on past ${speech.length(v.station)} without a manhole; further ones stand ${speech.length(v.spacing)} apart at most.`,
+    text: `${atStart(speech.path(v.path))} is a large sewer and runs on past ${speech.size(v.station)} without a manhole; further ones stand ${speech.length(v.spacing)} apart at most.`,
     cure: 'Plan a manhole there or before, or draw the one that is there.',
   }),
   'cleanout-too-small': (v, speech) => ({
-    text: `${atStart(speech.feature(v.feature))} at ${speech.length(v.station)} of ${speech.path(v.path)} is ${speech.diameter(v.diameter)} wide; ${speech.diameter(v.asked)} is asked.`,
+    text: `${atStart(speech.feature(v.feature))} at ${speech.size(v.station)} of ${speech.path(v.path)} is ${speech.diameter(v.diameter)} wide; ${speech.diameter(v.asked)} is asked.`,
     cure: 'Put in one as wide as the pipe, or correct its size.',
   }),
   'cleanout-at-turn': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} turns by ${angleText(v.turn)} at ${speech.length(v.station)}, more than ${angleText(v.limit)}, and has no cleanout there.`,
+    text: `${atStart(speech.path(v.path))} turns by ${angleText(v.turn)} at ${speech.size(v.station)}, more than ${angleText(v.limit)}, and has no cleanout there.`,
     cure: 'Plan a cleanout at the turn, or draw the one that is there.',
   }),
   'cleanout-after-turns': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} has turned by ${angleText(v.turn)} in all at ${speech.length(v.station)}, more than ${angleText(v.limit)} since the last cleanout.`,
+    text: `${atStart(speech.path(v.path))} has turned by ${angleText(v.turn)} in all at ${speech.size(v.station)}, more than ${angleText(v.limit)} since the last cleanout.`,
     cure: 'Plan a cleanout there, or draw the one that is there.',
   }),
   'cleanout-along': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} runs on past ${speech.length(v.station)} without a cleanout within ${speech.length(v.spacing)} before.`,
+    text: `${atStart(speech.path(v.path))} runs on past ${speech.size(v.station)} without a cleanout within ${speech.length(v.spacing)} before.`,
     cure: 'Plan a cleanout there or before, or draw the one that is there.',
   }),
   'turn-needs-sweep': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} turns by ${angleText(v.turn)} at ${speech.length(v.station)}, more than the ${angleText(v.limit)} of a single bend.`,
+    text: `${atStart(speech.path(v.path))} turns by ${angleText(v.turn)} at ${speech.size(v.station)}, more than the ${angleText(v.limit)} of a single bend.`,
     cure: 'Use a long sweep, or two gentler bends with pipe between them.',
   }),
   ...waterSentences,
@@ -78,7 +78,7 @@ export const drainSentences: Sentences = {
 function covered({ path, cover, station }: DrainFindingValues['cover-too-thin'], speech: DigSpeech): string {
   const has =
     cover < 0 ? `comes ${speech.size(-cover)} out of the ground` : `has ${speech.size(cover)} of cover`;
-  return `${atStart(speech.path(path))} ${has} at ${speech.length(station)}`;
+  return `${atStart(speech.path(path))} ${has} at ${speech.size(station)}`;
 }
 
 function unsure({ sure }: { sure: boolean }): string {

@@ -63,12 +63,12 @@ function slopeCure(
   speech: DigSpeech,
 ): string {
   return state === 'proposed'
-    ? `Lower it by ${speech.size(short)} at ${speech.length(to)} or raise it as much at ${speech.length(from)}, ${orAsk}`
-    : `It lies there already: check both levels. Laid anew, it lies ${speech.size(short)} lower at ${speech.length(to)} or higher at ${speech.length(from)}.`;
+    ? `Lower it by ${speech.size(short)} at ${speech.size(to)} or raise it as much at ${speech.size(from)}, ${orAsk}`
+    : `It lies there already: check both levels. Laid anew, it lies ${speech.size(short)} lower at ${speech.size(to)} or higher at ${speech.size(from)}.`;
 }
 
 function between({ from, to }: { readonly from: number; readonly to: number }, speech: DigSpeech): string {
-  return ` between ${speech.length(from)} and ${speech.length(to)}`;
+  return ` between ${speech.size(from)} and ${speech.size(to)}`;
 }
 
 function giveOrTake({ sigma }: { readonly sigma: number }, speech: DigSpeech): string {

@@ -6,7 +6,7 @@ import type {
 } from '@footmark/dig';
 import type { Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
-import { digFindingText } from './digFindingText';
+import { digFindingText, digFindingTitle } from './digFindingText';
 import { acrossText, areaText, shareText, volumeText } from './digMeasure';
 import { boreText, treeTakenText } from './digTreeText';
 import { sampleYard } from './sampleYard';
@@ -148,6 +148,16 @@ describe.each(['ft', 'ft-in', 'm'] as const)('in %s', (length) => {
       expect(text.replace(WITHOUT_UNIT, '').replace(NUMBER_WITH_UNIT, '')).not.toMatch(/\d/);
     }
   });
+
+  it.each(codes)('%s is told in a line that a phone has the room for', (code) => {
+    const title = digFindingTitle(findingOf(code), dugYard(length));
+    // two lines of a phone's list at the most
+    expect(title.length).toBeLessThanOrEqual(62);
+    expect(title).toMatch(/^[\p{Lu}\d].*[^.]$/u);
+    expect(title).not.toMatch(/undefined|null|NaN|\[object|[{}$]|\s\s|,,/);
+    const plain = title.replace(/\b\d (facts|ladders)\b|Type B/, '').replace(NUMBER_WITH_UNIT, '');
+    expect(plain).not.toMatch(/\d/);
+  });
 });
 
 describe('a finding says what, how much and what to do', () => {
@@ -206,7 +216,7 @@ describe('a finding says what, how much and what to do', () => {
   });
 
   it('says how deep a pipe lies and how sure that is', () => {
-    expect(said('cover-too-thin').text).toMatch(/^Lateral has 0\.7 ft of cover at 29\.53 ft, less than/);
+    expect(said('cover-too-thin').text).toMatch(/^Lateral has 0\.7 ft of cover at 29\.5 ft, less than/);
     expect(said('cover-too-thin').text).not.toContain('leave it open');
     expect(said('cover-too-thin', { cover: -0.2 }).text).toContain('out of the ground');
     expect(said('cover-above-frost').text).toContain('the levels leave it open');

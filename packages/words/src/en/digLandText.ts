@@ -70,7 +70,7 @@ export const landSentences: Sentences = {
     cure: 'A trench there touches both sides: tell the neighbour, and know where the line is.',
   }),
   'path-crosses-open-boundary': ({ path, station, feature }, speech) => ({
-    text: `${atStart(speech.path(path))} crosses ${speech.feature(feature)} at ${speech.length(station)}; nothing else tells whose land lies on either side.`,
+    text: `${atStart(speech.path(path))} crosses ${speech.feature(feature)} at ${speech.size(station)}; nothing else tells whose land lies on either side.`,
     cure: 'Draw the whole lot, closed; until then ask whoever may own the land beyond the line.',
   }),
   'mark-not-private': (v, speech) => ({
@@ -83,7 +83,7 @@ function onPath(
   { path, from, to }: { readonly path: string; readonly from: number; readonly to: number },
   speech: DigSpeech,
 ): string {
-  return `${atStart(speech.path(path))} from ${speech.length(from)} to ${speech.length(to)}`;
+  return `${atStart(speech.path(path))} from ${speech.size(from)} to ${speech.size(to)}`;
 }
 
 /** On how much of a site's pipes somebody else is to be asked, the longest first. */

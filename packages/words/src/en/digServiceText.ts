@@ -19,7 +19,7 @@ const byHand =
 /** What is said of other services: where they cross, where to dig by hand, and how it stands with the one-call ticket. */
 export const serviceSentences: Sentences = {
   'service-crossed': (v, speech) => ({
-    text: `${atStart(speech.path(v.path))} crosses ${speech.feature(v.feature)} at ${speech.length(v.station)}, at ${angleText(v.angle)}${height(v, speech)}.`,
+    text: `${atStart(speech.path(v.path))} crosses ${speech.feature(v.feature)} at ${speech.size(v.station)}, at ${angleText(v.angle)}${height(v, speech)}.`,
     cure: v.missing.length > 0 ? `${byHand} Its depth is not known here.` : byHand,
   }),
   'dig-in-tolerance-zone': (v, speech) => ({
