@@ -97,7 +97,7 @@ test('what must be settled is seen at once, whatever is in hand', async ({ page,
   await screen.press('Route');
   await expect(screen.tab('Route')).toContainText(/\d must/);
   const must = screen.card.getByRole('region', { name: 'Must be settled before the dig' });
-  for (const line of [/Gas service/, /cut back or hold the sides/]) {
+  for (const line of [/No one-call ticket/, /Gas service/, /cut back or hold the sides/]) {
     await expect(must.getByRole('listitem').filter({ hasText: line }).first()).toBeInViewport({ ratio: 0.9 });
   }
   // all else waits folded, and says what it comes to

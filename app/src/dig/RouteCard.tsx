@@ -33,11 +33,11 @@ export function RouteCard() {
           <BookOpen size={20} aria-hidden /> Rules
         </Action>
       </div>
+      <MustSection findings={digging.findings} />
+      <DigList excavations={digging.excavations} />
       <Action onPress={() => toggleLeaf('reroute')}>
         <RouteIcon size={20} aria-hidden /> Find another way
       </Action>
-      <MustSection findings={digging.findings} />
-      <DigList excavations={digging.excavations} />
       <div>
         <OneCallFold services={digging.services} />
         <LesserFolds findings={digging.findings} />
