@@ -1,7 +1,7 @@
 import type { Route } from '../foundRoute';
 import type { Area, Obstacle, RouteRequest } from '../request';
 import { type Field, fieldOf } from './field';
-import { legSearch } from './legSearch';
+import { type LegSearch, legSearch } from './legSearch';
 import { areasCrossed, obstaclesHit } from './routeHits';
 import { type Solid, solidOf } from './solid';
 import { turnSteps } from './turns';
@@ -17,13 +17,18 @@ export function regardedFor(request: RouteRequest): Regarded {
   return { obstacles: new Set(), areas: new Set(), field: fieldOf(request) };
 }
 
-export type BestRoute =
-  | { readonly is: 'found'; readonly route: Route; readonly cost: number }
-  | { readonly is: 'none' | 'gave-up' | 'stopped' };
+type Found = { readonly is: 'found'; readonly route: Route; readonly cost: number };
+export type BestRoute = Found | { readonly is: 'none' | 'gave-up' | 'stopped' };
 
-/** A first route may cost so many times what the best does, and the one that is given so many times. */
+/** A first route may cost so many times what the best does. */
 const SOON = 1.5;
-const NEAR_ENOUGH = 1.005;
+
+/** The same of each that is then looked for: of the best route, and of one that stands beside it. */
+export const BEST: readonly number[] = [1.2, 1.1, 1.05, 1.02];
+export const GOOD: readonly number[] = [1.2, 1.1];
+
+/** Looks no further than this many places for a route that is a little cheaper. */
+const MOST_PLACES_TO_BETTER = 2500;
 
 export type BestOptions = {
   readonly regarded: Regarded;
@@ -32,8 +37,8 @@ export type BestOptions = {
   readonly mostPlaces: number;
   /** Routes that cost as much are of no use. */
   readonly below?: number;
-  /** The first that is found will do. */
-  readonly soon?: boolean;
+  /** How much dearer than the best it may be, time after time; absent: the first that is found will do. */
+  readonly better?: readonly number[];
   readonly shouldStop: () => boolean;
 };
 
@@ -43,7 +48,7 @@ export type BestOptions = {
  */
 export function bestRoute(
   request: RouteRequest,
-  { regarded, fences = [], mostPlaces, below = Infinity, soon: isSoon = false, shouldStop }: BestOptions,
+  { regarded, fences = [], mostPlaces, below = Infinity, better = [], shouldStop }: BestOptions,
 ): BestRoute {
   const steps = turnSteps(request);
   const field = fences.length === 0 ? regarded.field : fieldOf(request, fences);
@@ -68,12 +73,26 @@ export function bestRoute(
     const soon = legSearch({ ...search, greed: SOON, below });
     if (soon.is !== 'found') return soon;
     if (regardMore(request, soon.route, regarded)) continue;
-    if (isSoon) return soon;
-    const found = legSearch({ ...search, greed: NEAR_ENOUGH, below: soon.cost });
-    if (found.is === 'stopped') return found;
-    if (found.is !== 'found') return soon;
-    if (!regardMore(request, found.route, regarded)) return found;
+    const best = bettered(search, soon, better);
+    if (best.is !== 'found' || !regardMore(request, best.route, regarded)) return best;
   }
+}
+
+/** A route with the cheaper ones that less and less greed finds, until one costs too much looking. */
+function bettered(
+  search: Omit<LegSearch, 'greed' | 'below'>,
+  soon: Found,
+  better: readonly number[],
+): BestRoute {
+  let best = soon;
+  for (const greed of better) {
+    const mostPlaces = Math.min(search.mostPlaces, MOST_PLACES_TO_BETTER);
+    const next = legSearch({ ...search, greed, below: best.cost, mostPlaces });
+    if (next.is === 'stopped') return next;
+    if (next.is === 'found') best = next;
+    if (next.is === 'gave-up') break;
+  }
+  return best;
 }
 
 /** Regards what a route meets besides; false when there is nothing. */

@@ -1,6 +1,6 @@
 import type { Route } from '../foundRoute';
 import type { Obstacle, RouteRequest } from '../request';
-import { bestRoute, type Regarded, regardedFor } from './bestRoute';
+import { bestRoute, GOOD, type Regarded, regardedFor } from './bestRoute';
 import type { Ground } from './ground';
 import { type RatedRoute, rated } from './ratedRoute';
 import { type Change, changed, shareGiven } from './relaxation';
@@ -110,7 +110,7 @@ function lookingFor(request: RouteRequest, { regarded, shouldStop }: Search): Lo
     const found = bestRoute(asked, {
       regarded: { ...regardedFor(asked), obstacles, areas },
       mostPlaces: soon ? MOST_PLACES_SOON : MOST_PLACES,
-      soon,
+      better: soon ? [] : GOOD,
       shouldStop,
     });
     return found.is === 'found' ? found.route : null;

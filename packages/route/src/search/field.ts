@@ -7,7 +7,7 @@ import type { Solid } from './solid';
 /** About so many cells make up the ground that is looked at. */
 const CELLS = 12_000;
 /** Ways over cells in sixteen directions are longer than the straight ones by up to this. */
-const STRAIGHTER = 0.972;
+const STRAIGHTER = 0.985;
 
 const FENCE_CELLS = 1.2;
 
@@ -33,13 +33,26 @@ export function fieldOf(request: RouteRequest, fences: readonly Solid[] = []): F
   const { left, bottom, cell, columns, rows } = grid;
   const extra = costsOf(request, fences, grid);
   const cost = costsToEnds(request, grid, extra);
-  const most = extra.reduce((a, b) => (Number.isFinite(b) ? Math.max(a, b) : a), 0);
-  const slack = (1 + most) * cell;
+  const least = cost.map((value, k) =>
+    Math.max(0, STRAIGHTER * value - 0.5 * cell * (1 + dearestAbout(extra, grid, k))),
+  );
   return (x, y) => {
     const [i, j] = [Math.floor((x - left) / cell), Math.floor((y - bottom) / cell)];
     if (i < 0 || j < 0 || i >= columns || j >= rows) return 0;
-    return Math.max(0, STRAIGHTER * (cost[j * columns + i] ?? 0) - slack);
+    return least[j * columns + i] ?? 0;
   };
+}
+
+/** The dearest ground of a cell and its neighbours: so much may be wrong with what leads on from their middles. */
+function dearestAbout(extra: Float64Array, { columns, rows }: Grid, k: number): number {
+  const [i, j] = [k % columns, Math.floor(k / columns)];
+  let most = 0;
+  for (let b = Math.max(0, j - 1); b <= Math.min(rows - 1, j + 1); b++)
+    for (let a = Math.max(0, i - 1); a <= Math.min(columns - 1, i + 1); a++) {
+      const here = extra[b * columns + a] ?? 0;
+      if (here !== Infinity && here > most) most = here;
+    }
+  return most;
 }
 
 /** By cell what a metre in it costs beyond its length; Infinity where a pipe cannot be. */

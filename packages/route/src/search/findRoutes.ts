@@ -1,6 +1,6 @@
 import type { Route } from '../foundRoute';
 import type { Obstacle, RouteRequest } from '../request';
-import { type BestRoute, bestRoute, type Regarded, regardedFor } from './bestRoute';
+import { BEST, type BestRoute, bestRoute, GOOD, type Regarded, regardedFor } from './bestRoute';
 import { type NoRoute, whyNone } from './blocked';
 import { groundOf } from './ground';
 import { type RatedRoute, rated } from './ratedRoute';
@@ -31,7 +31,7 @@ const DEAREST = 2;
 /** To find the route with fewer bends, those are taken as so many times as dear. */
 const DEAR_BENDS = 5;
 const MOST_PLACES = 20_000;
-const MOST_PLACES_OF_OTHERS = 4000;
+const MOST_PLACES_OF_OTHERS = 1500;
 
 /**
  * The cheapest route, then others that truly differ: by the side on which they go by something, or with fewer bends. Cheapest first; the same
@@ -47,7 +47,9 @@ export function findRoutes(
   const regarded: Regarded = regardedFor(request);
   const ground = groundOf(request);
   const best: BestRoute =
-    ground.is === 'apart' ? { is: 'none' } : bestRoute(request, { regarded, mostPlaces, shouldStop });
+    ground.is === 'apart'
+      ? { is: 'none' }
+      : bestRoute(request, { regarded, mostPlaces, better: BEST, shouldStop });
   if (best.is === 'stopped') return { is: 'stopped' };
   if (best.is !== 'found')
     return whyNone(request, { ground, regarded, gaveUp: best.is === 'gave-up', shouldStop });
@@ -56,6 +58,7 @@ export function findRoutes(
       regarded,
       fences,
       below,
+      better: GOOD,
       mostPlaces: Math.min(mostPlaces, MOST_PLACES_OF_OTHERS),
       shouldStop,
     });
