@@ -13,7 +13,8 @@ import { aStar } from 'ngraph.path';
 import { randomRequest } from '../route/randomRequest';
 import { awayFrom } from '../route/rays';
 
-const RUNS = 5;
+const RUNS = 7;
+const WARM_UP = 5;
 const CELL_M = 0.2;
 /** Ground beside the straight way that the grid covers (m). */
 const BESIDE_M = 8;
@@ -27,6 +28,7 @@ const cases: readonly (readonly [name: string, request: RouteRequest, targetMs: 
 let missed = 0;
 for (const [name, request, target] of cases) {
   const answer = findRoutes(request);
+  for (let i = 1; i < WARM_UP; i++) findRoutes(request);
   const ours = median(() => findRoutes(request));
   const way = gridWay(request);
   const theirs = median(() => gridWay(request));

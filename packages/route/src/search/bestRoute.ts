@@ -24,11 +24,11 @@ export type BestRoute = Found | { readonly is: 'none' | 'gave-up' | 'stopped' };
 const SOON = 1.5;
 
 /** The same of each that is then looked for: of the best route, and of one that stands beside it. */
-export const BEST: readonly number[] = [1.2, 1.1, 1.05, 1.02];
-export const GOOD: readonly number[] = [1.2, 1.1];
+export const BEST: readonly number[] = [1.1, 1.05, 1.02];
+export const GOOD: readonly number[] = [1.1];
 
 /** Looks no further than this many places for a route that is a little cheaper. */
-const MOST_PLACES_TO_BETTER = 2500;
+const MOST_PLACES_TO_BETTER = 700;
 
 export type BestOptions = {
   readonly regarded: Regarded;

@@ -1,3 +1,4 @@
+import type { Point } from '@footmark/geometry';
 import type { Route } from '../foundRoute';
 import type { RouteEnd, RouteRequest, Shape } from '../request';
 import { areasAlong, costBehind } from './areaCost';
@@ -52,11 +53,13 @@ export function legSearch(search: LegSearch): LegSearchResult {
 
   /** What a route costs at least that goes on from there; Infinity when it is of no use. */
   const leastFrom = ({ at, direction }: Pick<Place, 'at' | 'direction'>, cost: number, length: number) => {
-    if (cost + left.distance(at) >= below) return Infinity;
+    const over = field(at.x, at.y);
+    if (cost + Math.max(over, left.distance(at)) >= below) return Infinity;
     const more = left.from(at, direction);
-    const rest = Math.max(more.cost, field(at.x, at.y) + more.bends);
+    const rest = Math.max(more.cost, over + more.bends);
     return length + more.length > mostLength || cost + rest >= below ? Infinity : cost + greed * rest;
   };
+  const isOfUse = (at: Point, cost: number) => cost + field(at.x, at.y) < below;
   const arrived: LegSetting['arrived'] = (from, end, along, cost) => {
     if (from.length + along <= (mostTo.get(end) ?? 0) && cost < below)
       waiting.push(from, end, along, cost, cost);
@@ -98,7 +101,7 @@ export function legSearch(search: LegSearch): LegSearchResult {
     const along = alongOf(direction, place.at);
     const leg = { at: place.at, along, until: along + free, cost: place.cost, bends: place.bends };
     if (!lines.isWorth(direction, leg, (before) => costBehind(areas, along - before))) continue;
-    legsFrom(place, { request, steps, tables, free, areas, arrived, turned });
+    legsFrom(place, { request, steps, tables, free, areas, isOfUse, arrived, turned });
   }
   return { is: 'none' };
 }

@@ -15,6 +15,8 @@ export type LegSetting = {
   readonly tables: Tables;
   readonly free: number;
   readonly areas: AreaSpans;
+  /** Whether to be there at a cost can be of use: what is not need not be reckoned to the end. */
+  readonly isOfUse: (at: Point, cost: number) => boolean;
   /** Told of each leg, how far (m) it goes and what it costs in all; of a turn also where it leads. */
   readonly arrived: (from: Place, end: RouteEnd, along: number, cost: number) => void;
   readonly turned: (
@@ -56,15 +58,16 @@ function turns(
   place: Place,
   step: TurnStep,
   least: number,
-  { request, tables, free, areas, turned }: LegSetting,
+  { request, tables, free, areas, isOfUse, turned }: LegSetting,
 ): void {
   const { at, direction } = place;
   const after = tables.turned(direction, step.turn);
   const across = acrossStep(step, direction.heading);
   const between = step.between?.length ?? 0;
   const turnAfter = (t: number) => {
-    const cost = place.cost + t + between + step.cost + (areas.length === 0 ? 0 : costAhead(areas, t));
-    turned(place, step, t, cost, { at: pointAfter(place, t, across), direction: after });
+    const to = { at: pointAfter(place, t, across), direction: after };
+    const plain = place.cost + t + between + step.cost;
+    if (isOfUse(to.at, plain)) turned(place, step, t, plain + costAhead(areas, t), to);
   };
   if (place.step === null) turnAfter(least);
   for (const end of request.ends) {
