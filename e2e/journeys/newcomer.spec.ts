@@ -4,7 +4,7 @@ import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
 import { keepPicture } from '../src/keepPicture';
-import { factOn, feetOn, tapesOn } from '../src/Marks';
+import { factOn, feetOn, nearOn, tapesOn } from '../src/Marks';
 import { dec } from '../src/measuredYard';
 import { type Place, Plan } from '../src/Plan';
 import { expectReading, typeReadings } from '../src/Runs';
@@ -14,6 +14,8 @@ import { Yard } from '../src/Yard';
 
 const FOOT_M = 0.3048; // exact, by the definition of the international foot
 const ft = (feet: number) => feet * FOOT_M;
+/** What is near is told to the inch. */
+const HALF_INCH_FT = 0.5 / 12 + 1e-3;
 const apart = (a: Place, b: Place) => Math.hypot(b.x - a.x, b.y - a.y);
 const from = (p: Place, east: number, north: number): Place => ({ x: p.x + ft(east), y: p.y + ft(north) });
 
@@ -314,8 +316,8 @@ test('a newcomer sketches a yard, types a run and reads its marks', async ({ pag
   ).toBeVisible();
   const trunkFeet = (apart(maple, expected) - 9 * 0.0254) / FOOT_M;
   const boundaryFeet = (expected.x - placeOf(site, 'Boundary', 'a').x) / FOOT_M;
-  expect(Math.abs((await feetOn(mark, 'Maple')) - trunkFeet)).toBeLessThan(PRINTED_TO_FT);
-  expect(Math.abs((await feetOn(mark, 'Boundary')) - boundaryFeet)).toBeLessThan(PRINTED_TO_FT);
+  expect(Math.abs((await nearOn(mark, 'Maple')) - trunkFeet)).toBeLessThan(HALF_INCH_FT);
+  expect(Math.abs((await nearOn(mark, 'Boundary')) - boundaryFeet)).toBeLessThan(HALF_INCH_FT);
   await expect(factOn(mark, 'Counter')).toHaveText('9.2 ft');
   await expect(factOn(mark, 'Zero')).toContainText('0.0 ft');
   await expect(factOn(mark, 'Zero')).toContainText('Head in the pipe.');

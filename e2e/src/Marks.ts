@@ -12,6 +12,12 @@ export async function tapesOn(mark: Locator): Promise<readonly TapeOnCard[]> {
   return [...rows].map(([, length = '', use = '', from = '']) => ({ feet: feetOf(length), use, from }));
 }
 
+/** How far a mark is from something near it, in decimal feet, to the inch in which that is said. */
+export async function nearOn(card: Locator, thing: string): Promise<number> {
+  const row = card.getByRole('button', { name: new RegExp(`^${thing} `) });
+  return feetOf(/(?:\d+′\s*)?\d+″/u.exec((await row.textContent()) ?? '')?.[0] ?? '');
+}
+
 /** The length that the text beside a term begins with, in decimal feet. */
 export async function feetOn(card: Locator, term: string): Promise<number> {
   const text = (await factOn(card, term).textContent()) ?? '';
