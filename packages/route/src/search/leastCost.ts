@@ -56,14 +56,15 @@ export function leastCost(ends: readonly RouteEnd[], steps: readonly TurnStep[])
     let [bestCost, bestLength, bends] = [Infinity, Infinity, least];
     for (const { end, straight, turns } of arrivalsIn(direction)) {
       const along = straight ? alongToEnd(from, direction, end) : null;
+      const isPiece = 'from' in end.at;
       if (along !== null && along >= 0) {
         bestCost = Math.min(bestCost, along);
         bestLength = Math.min(bestLength, along);
         bends = 0;
-        continue;
+        // straight on a piece is met further off than where it is nearest
+        if (!isPiece) continue;
       }
       const away = distanceToEnd(end, from);
-      const isPiece = 'from' in end.at;
       let cost = away + (isPiece ? 1 : 2) * least;
       if (!isPiece) {
         const ahead = alongOf(direction, end.at as Point) - alongOf(direction, from);
