@@ -50,6 +50,18 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
           {giveOrTakeText(fall.available.sigma * WITHIN_95, units)}
         </Fact>
       )}
+      {check.flow === null ? null : (
+        <Fact
+          name="When it runs full"
+          note={
+            check.flow.scours
+              ? `Fast enough to carry solids along: ${words.velocityText(check.flow.asked, units)} is.`
+              : `Too slow to carry solids along: ${words.velocityText(check.flow.asked, units)} would.`
+          }
+        >
+          {words.velocityText(check.flow.velocity, units)}, {words.dischargeText(check.flow.discharge, units)}
+        </Fact>
+      )}
       <Fact
         name="Least cover"
         {...(cover.least === null ? {} : { note: `At ${sureText(cover.least.station, units)}.` })}

@@ -22,6 +22,7 @@ export type { DrainCheck } from './drain/drainCheck';
 export { type DrainChecks, drainChecks } from './drain/drainChecks';
 export type { DrainFinding, DrainFindingValues, WaterUnknown } from './drain/drainFinding';
 export type { FallAsked, FallAvailable, FallCheck, FallSaid } from './drain/fallCheck';
+export type { FlowCheck } from './drain/flowCheck';
 export type { TapDepth } from './drain/tapDepth';
 export type { Turn } from './drain/turns';
 export type { WaterSeparation, WaterVerdict } from './drain/waterSeparation';

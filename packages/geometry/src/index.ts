@@ -37,6 +37,7 @@ export { type ErrorEllipse, errorEllipse, type PlaneCovariance, tapeFixCovarianc
 export { chordStations, flattenPath, slicePath } from './flattenPath';
 export { lineInRegion } from './lineInRegion';
 export { locate, locateMany, type PathPlace } from './locate';
+export { manningFlow, type PipeFlow } from './manning';
 export { type PathStretch, pathInCircle } from './pathInCircle';
 export {
   type PathElement,

@@ -255,6 +255,9 @@ export type Words = {
   areaText(squareMetres: number, units: Units): string;
   /** A volume of ground given in cubic metres. */
   volumeText(cubicMetres: number, units: Units): string;
+  /** How fast water runs (m/s), and how much a pipe carries (m³/s). */
+  velocityText(metresPerSecond: number, units: Units): string;
+  dischargeText(cubicMetresPerSecond: number, units: Units): string;
   /** A share of a whole, in per cent. */
   shareText(share: number): string;
   /** How a side is cut back, given as horizontal over vertical. */

@@ -2,6 +2,7 @@ import type { Path } from '@footmark/site';
 import type { CleanoutAsked, NarrowCleanout } from './cleanouts';
 import type { CoverCheck } from './coverCheck';
 import type { FallCheck } from './fallCheck';
+import type { FlowCheck } from './flowCheck';
 import type { TapDepth } from './tapDepth';
 import type { Turn } from './turns';
 import type { WaterSeparation } from './waterSeparation';
@@ -14,6 +15,8 @@ export type DrainCheck = {
   readonly length: number;
   readonly developed: number;
   readonly fall: FallCheck;
+  /** How it runs; null where its levels do not tell. */
+  readonly flow: FlowCheck | null;
   readonly cover: CoverCheck;
   /** Null for a path that ends at no tap. */
   readonly tap: TapDepth | null;

@@ -6,6 +6,7 @@ import type { DrainCheck } from './drainCheck';
 import type { DrainFinding } from './drainFinding';
 import { fallCheck } from './fallCheck';
 import { sharpTurns } from './fittings';
+import { flowCheck } from './flowCheck';
 import { sayOfDrain } from './sayOfDrain';
 import { tapDepth } from './tapDepth';
 import { turnsOf } from './turns';
@@ -36,6 +37,7 @@ function drainCheck(site: Site, derived: Derived, on: DerivedPath, profile: Path
     length: on.length,
     developed: on.profile.total,
     fall: fallCheck(site, on, profile),
+    flow: flowCheck(site, on, profile),
     cover: coverCheck(site, on, profile),
     tap: tapDepth(site, derived, on, profile),
     cleanouts: cleanoutsAsked(site, derived, on, profile, turns),

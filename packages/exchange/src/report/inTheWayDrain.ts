@@ -13,6 +13,7 @@ export function drainReport(check: DrainCheck, setting: ReportSetting) {
     length,
     developed,
     fall,
+    flow,
     cover,
     tap,
     cleanouts,
@@ -27,6 +28,7 @@ export function drainReport(check: DrainCheck, setting: ReportSetting) {
     state,
     length: roundedLength(length),
     developedLength: roundedLength(developed),
+    flow: roundedValues(flow),
     fall: {
       required: roundedLength(fall.required),
       available: roundedValues(fall.available),

@@ -46,6 +46,24 @@ export const drainRules = {
     clause: '75-A.5, house sewer at least 1/4 inch per foot: a caution elsewhere',
     basis: 'read',
   },
+  /** Manning's n of an old drain. */
+  roughness: {
+    value: 0.015,
+    unit: '1',
+    title: 'NSPC',
+    edition: '2009',
+    clause: 'Appendix K, Table K-1, rough pipe',
+    basis: 'read',
+  },
+  /** Metres in a second, full or half full, that carry solids along. */
+  scourVelocity: {
+    value: 2 * FOOT_M,
+    unit: '1',
+    title: 'NSPC',
+    edition: '2009',
+    clause: 'Appendix K, 2 ft/s',
+    basis: 'read',
+  },
   /** A code leaves this blank for the adopting body: set it to what the local one says. */
   leastCover: {
     value: 1 * FOOT_M,

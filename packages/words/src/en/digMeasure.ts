@@ -1,4 +1,4 @@
-import { FOOT_M, type Units } from '@footmark/site';
+import { FOOT_M, INCH_M, type Units } from '@footmark/site';
 
 /** Loose ground is ordered and carted by the cubic yard. */
 const YARD_M3 = (3 * FOOT_M) ** 3;
@@ -15,6 +15,20 @@ export function areaText(squareMetres: number, { length }: Lengths): string {
 /** A volume (m³) of ground: `4.6 cu yd`, `3.5 m³`. */
 export function volumeText(cubicMetres: number, { length }: Lengths): string {
   return length === 'm' ? `${cubicMetres.toFixed(1)} m³` : `${(cubicMetres / YARD_M3).toFixed(1)} cu yd`;
+}
+
+/** How fast water runs (m/s): `2.6 ft/s`, `0.79 m/s`. */
+export function velocityText(metresPerSecond: number, { length }: Lengths): string {
+  return length === 'm'
+    ? `${metresPerSecond.toFixed(2)} m/s`
+    : `${(metresPerSecond / FOOT_M).toFixed(1)} ft/s`;
+}
+
+/** How much a pipe carries (m³/s): `125 gal/min`, `7.9 L/s`. The US gallon is 231 cubic inches. */
+export function dischargeText(cubicMetresPerSecond: number, { length }: Lengths): string {
+  if (length === 'm') return `${(1000 * cubicMetresPerSecond).toFixed(1)} L/s`;
+  const gallon = 231 * INCH_M ** 3;
+  return `${Math.round((60 * cubicMetresPerSecond) / gallon)} gal/min`;
 }
 
 /** A share of a whole, in whole per cent; a share too small for that is said to be below one. */

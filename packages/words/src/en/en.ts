@@ -6,7 +6,7 @@ import { cautions, modelValuesText } from './cautions';
 import { dimensionText, obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
 import { landCrossingText, landName, landText, whoseAtText, whoseNames } from './digLandText';
-import { acrossText, areaText, shareText, volumeText } from './digMeasure';
+import { acrossText, areaText, dischargeText, shareText, velocityText, volumeText } from './digMeasure';
 import { oneCallText } from './digOneCallText';
 import { boreText, treeTakenText } from './digTreeText';
 import { digSeverityNames, holdingNames } from './digZone';
@@ -160,6 +160,8 @@ export const en: Words = {
   obstacleText,
   dimensionText,
   areaText,
+  velocityText,
+  dischargeText,
   volumeText,
   shareText,
   acrossText,
