@@ -1,5 +1,6 @@
 // From a site to a request and back. Outside of it: handbook ratios of offsets, IRC P3005.3.
 import { readFileSync } from 'node:fs';
+import { standsInTheWay } from '@footmark/dig';
 import {
   bendTable,
   checkPath,
@@ -132,6 +133,38 @@ describe.each(SAMPLES)('the sample %s', (name) => {
       expect(on?.line.reducedBends).toEqual([]);
       expect(way.route?.cost.length).toBeCloseTo(way.facts.length, 6);
     }
+  });
+});
+
+describe('what is said of a way', () => {
+  const site = sample('rear-alley');
+  const { ways } = waysOn(site);
+
+  it.each(['repair', 'in-place', 'new', 'bored'] as const)('%s: all that is said of its digs', (is) => {
+    for (const way of only(ways, is)) {
+      const dug = { ...site, digging: { ...site.digging, digs: [...way.digs] } };
+      const tried = way.route === null ? dug : { ...dug, paths: [...site.paths, way.path] };
+      const { findings } = standsInTheWay(tried, derive(tried), null, TODAY);
+      const ofDigs = findings.filter(({ values }) => 'dig' in values);
+      expect(ofDigs.length).toBeGreaterThan(0);
+      expect(way.facts.findings.filter(({ values }) => 'dig' in values)).toEqual(ofDigs);
+    }
+  });
+
+  it('has the sides, the way out and the tree of a deep trench in the old pipe', () => {
+    const musts = (is: Way['is']) =>
+      only(ways, is).flatMap((w) =>
+        w.facts.findings.flatMap(({ severity, code }) => (severity === 'must' ? [code] : [])),
+      );
+    // 29 CFR 1926.652(a)(1)(ii) and .651(c)(2): deeper than 5 ft, and 4 ft
+    const trench = ['protective-system-needed', 'egress-needed'];
+    expect(musts('repair')).toEqual(expect.arrayContaining([...trench, 'dig-in-structural-roots']));
+    expect(musts('in-place')).toEqual(expect.arrayContaining(trench));
+  });
+
+  it('has nothing of where a pipe lies that lies there already', () => {
+    for (const way of [...only(ways, 'repair'), ...only(ways, 'in-place')])
+      expect(way.facts.findings.map(({ code }) => code).filter((c) => c.startsWith('path-'))).toEqual([]);
   });
 });
 

@@ -1,4 +1,10 @@
-import { type AnyDigFinding, type EdgeClearance, type InTheWay, standsInTheWay } from '@footmark/dig';
+import {
+  type AnyDigFinding,
+  type EdgeClearance,
+  findingSubject,
+  type InTheWay,
+  standsInTheWay,
+} from '@footmark/dig';
 import { degrees } from '@footmark/geometry';
 import { type Dig, derive, type Path, type Side, type Site, standardBendOf } from '@footmark/site';
 
@@ -45,7 +51,7 @@ export type WayFacts = {
   readonly others: number;
   readonly public: number;
   readonly unknownLand: number;
-  /** About this way alone, worst first. */
+  /** Of what is dug for it, and of its pipe where that is not there yet, worst first. */
   readonly findings: readonly AnyDigFinding[];
 };
 
@@ -137,7 +143,10 @@ function dugOf({ excavations }: InTheWay): Dug {
 }
 
 /** Of an old pipe that is mended only what is dug for it: what it lies in, it lies in already. */
-function isAbout({ at }: AnyDigFinding, path: string, digs: readonly Dig[], isPlanned: boolean): boolean {
-  if (at.kind === 'dig') return digs.some((d) => d.id === at.id);
-  return isPlanned && at.kind === 'path' && at.id === path;
+function isAbout(finding: AnyDigFinding, path: string, digs: readonly Dig[], isPlanned: boolean): boolean {
+  // of all digs together: there are no others on the site
+  if (finding.code === 'minor-encroachment' || finding.code === 'major-encroachment') return true;
+  const { kind, id } = { id: '', ...findingSubject(finding) };
+  if (kind === 'dig') return digs.some((d) => d.id === id);
+  return isPlanned && kind === 'path' && id === path;
 }
