@@ -47,8 +47,8 @@ export function wayRows({ facts, bored }: Way, site: Site): readonly WayRow[] {
   return [
     { name: 'Length of pipe', text: length(facts.length) },
     { name: 'Bends', text: bendsText(facts) },
-    { name: 'Fall it needs, and has', text: fallText(facts, length) },
-    { name: 'Least cover', text: facts.cover === null ? 'not known' : length(facts.cover) },
+    { name: 'Fall', text: fallText(facts, length) },
+    { name: 'Least cover', text: coverText(facts, length) },
     { name: 'Trench', text: facts.dug.length === 0 ? 'none' : trenchText(facts, length) },
     { name: 'Without a trench', text: bored.length === 0 ? 'nothing' : length(boredLength(bored)) },
     {
@@ -113,8 +113,15 @@ function bendsText({ bends }: WayFacts): string {
 }
 
 function fallText({ fall }: WayFacts, length: (metres: number) => string): string {
-  const has = fall.available === null ? 'not known' : length(fall.available);
-  return `${length(fall.required)}, ${has}`;
+  const { required, available } = fall;
+  const needs = `needs ${length(required)}`;
+  if (available === null) return `${needs}, what it has is not known`;
+  return `${needs}, ${available < 0 ? 'rises' : 'has'} ${length(available)}`;
+}
+
+function coverText({ cover }: WayFacts, length: (metres: number) => string): string {
+  if (cover === null) return 'not known';
+  return cover < 0 ? `${length(cover)} above ground` : length(cover);
 }
 
 function trenchText({ dug }: WayFacts, length: (metres: number) => string): string {
@@ -127,13 +134,18 @@ function joined(parts: readonly (readonly [number, string])[], print: (value: nu
   return found.length === 0 ? 'none' : found.map(([value, what]) => `${print(value)} ${what}`).join(', ');
 }
 
+/** Of what it neither crosses nor begins or ends at, whether a rule asks for room or not. */
 function nearestText({ nearest }: WayFacts, site: Site): string {
-  const asked = nearest.filter((n) => n.required !== null && (n.verdict === 'misses' || n.distance > 0));
-  const [first = nearest.find((n) => n.distance > 0)] = asked;
+  const [first] = nearest
+    .filter(({ distance, verdict }) => distance > 0 && verdict !== 'crosses' && verdict !== 'serves')
+    .toSorted((a, b) => a.distance - b.distance);
   if (first === undefined) return 'nothing';
-  const apart = sureText(first.distance, site.units);
-  const ask = first.required === null ? '' : `, ${sureText(first.required, site.units)} asked`;
-  return `${atStart(targetInText({ kind: 'feature', id: first.feature }, site))} ${first.distance < 0 ? `${apart} into it` : apart}${ask}`;
+  const { feature, distance, required, toCentre } = first;
+  return [
+    `${atStart(targetInText({ kind: 'feature', id: feature }, site))} ${sureText(distance, site.units)}`,
+    ...(toCentre ? ['to its middle'] : []),
+    ...(required === null || required === 0 ? [] : [`${sureText(required, site.units)} asked`]),
+  ].join(', ');
 }
 
 /** Who has to be asked before a way is dug. */

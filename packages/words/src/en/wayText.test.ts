@@ -1,0 +1,98 @@
+import type { EdgeClearance } from '@footmark/dig';
+import type { Way, WayFacts } from '@footmark/reroute';
+import { describe, expect, it } from 'vitest';
+import { sampleYard } from './sampleYard';
+import { wayRows } from './wayText';
+
+const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
+const FT = 0.3048;
+
+const facts: WayFacts = {
+  length: 60 * FT,
+  developed: 60 * FT,
+  bends: [],
+  fall: { required: 0.8 * FT, available: 1.4 * FT },
+  cover: 3 * FT,
+  cleanouts: { asked: 0, missing: 0 },
+  nearest: [],
+  trees: [],
+  dug: { length: 0, deepest: null, volume: null, paved: 0, lawn: 0, beyond: 0 },
+  services: [],
+  shared: 0,
+  others: 0,
+  public: 0,
+  unknownLand: 0,
+  findings: [],
+};
+
+function row(name: string, changed: Partial<WayFacts>): string | undefined {
+  const [path] = site.paths;
+  if (path === undefined) throw new Error('the yard has no pipe');
+  const way: Way = {
+    id: 'new-1',
+    is: 'new',
+    route: null,
+    path,
+    digs: [],
+    bored: [],
+    facts: { ...facts, ...changed },
+  };
+  return wayRows(way, site).find((r) => r.name === name)?.text;
+}
+
+describe('the fall of a way', () => {
+  it.each([
+    [1.4 * FT, 'needs 0.8 ft, has 1.4 ft'],
+    [-1.6 * FT, 'needs 0.8 ft, rises 1.6 ft'],
+    [-0.01, 'needs 0.8 ft, rises less than 0.1 ft'],
+    [0, 'needs 0.8 ft, has 0.0 ft'],
+    [null, 'needs 0.8 ft, what it has is not known'],
+  ])('of %f m', (available, text) => {
+    expect(row('Fall', { fall: { required: 0.8 * FT, available } })).toBe(text);
+  });
+});
+
+describe('the least cover of a way', () => {
+  it.each([
+    [3 * FT, '3.0 ft'],
+    [-0.5 * FT, '0.5 ft above ground'],
+    [null, 'not known'],
+  ])('of %f m', (cover, text) => {
+    expect(row('Least cover', { cover })).toBe(text);
+  });
+});
+
+describe('what a way comes nearest to', () => {
+  const to = (feature: string, feet: number, changed: Partial<EdgeClearance> = {}): EdgeClearance => ({
+    of: { is: 'path', id: 'p1', state: 'proposed' },
+    feature,
+    kind: 'pole',
+    distance: feet * FT,
+    from: { x: 0, y: 0 },
+    at: { x: 0, y: 0 },
+    station: 0,
+    toCentre: false,
+    rule: null,
+    required: null,
+    verdict: null,
+    ...changed,
+  });
+
+  it('is what lies at the least distance, whether a rule asks for room or not', () => {
+    const maple = to('f2', 6, { required: 10 * FT, verdict: 'misses' });
+    expect(row('Nearest', { nearest: [maple, to('f4', 2)] })).toBe('Pole 2.0 ft');
+    expect(row('Nearest', { nearest: [maple, to('f4', 7)] })).toBe('Maple 6.0 ft, 10.0 ft asked');
+  });
+
+  it('is nothing that it crosses, or that it begins or ends at', () => {
+    const house = to('f1', 1, { required: 3 * FT, verdict: 'serves' });
+    const crossed = to('f5', 0.5, { required: FT, verdict: 'crosses' });
+    const within = to('f3', -0.2);
+    expect(row('Nearest', { nearest: [house, crossed, within, to('f4', 9)] })).toBe('Pole 9.0 ft');
+    expect(row('Nearest', { nearest: [house, crossed, within] })).toBe('nothing');
+  });
+
+  it('is to a middle where no size is known', () => {
+    expect(row('Nearest', { nearest: [to('f4', 2, { toCentre: true })] })).toBe('Pole 2.0 ft, to its middle');
+  });
+});
