@@ -98,6 +98,9 @@ function waysOn(site: Site, change: Partial<RerouteAsk> = {}) {
   };
 }
 
+/** AS 4970-2009, 3.3.5: (D × 50)^0.42 × 0.64, at least 1.5 m; wider than three diameters for these trunks. */
+const heldRoots = (diameter: number) => Math.max(1.5, (diameter * 50) ** 0.42 * 0.64);
+
 const only = (ways: readonly Way[], is: Way['is']) => ways.filter((w) => w.is === is);
 
 describe.each(SAMPLES)('the sample %s', (name) => {
@@ -169,12 +172,12 @@ describe('what is said of a way', () => {
 });
 
 describe('a request', () => {
-  it('keeps clear of a trunk by three times its diameter, and lets its roots cost', () => {
+  it('keeps the trench out of the roots that hold a tree up, and lets the others cost', () => {
     const site = straightDrain([thing('oak', 'tree', [[0, 10]], { trunkDiameter: 0.4 })]);
     const minded = mindedOn(site, derive(site), { start: { x: 0, y: 0 }, end: { x: 0, y: 20 } });
-    // 3 × the diameter from the middle (STANDARDS 4: roots that hold a tree up), less the trunk itself
     const usual = minded.find((m) => m.id === 'oak')?.usual;
-    expect(usual?.as === 'clear' ? usual.clearance : null).toBeCloseTo(0.4 * 3 - 0.2, 9);
+    const clear = heldRoots(0.4) + ruleValue(site, 'bottomWidth') / 2 - 0.2;
+    expect(usual?.as === 'clear' ? usual.clearance : null).toBeCloseTo(clear, 9);
     expect(minded.find((m) => m.id === 'roots/oak')?.usual.as).toBe('cost');
   });
 
@@ -198,7 +201,8 @@ describe('a request', () => {
   });
 
   it('comes into a pipe that goes on as a wye does, and at its end as it may', () => {
-    expect(waysOn(straightDrain()).request.ends[0]?.headings).toBeNull();
+    const [last] = waysOn(straightDrain()).request.ends[0]?.headings ?? [];
+    expect([last?.from, last?.to]).toEqual([-Math.PI / 2, Math.PI / 2]);
     const [into] = waysOn(straightDrain(), { to: 15 }).request.ends[0]?.headings ?? [];
     expect([into?.from, into?.to]).toEqual([-Math.PI / 4, Math.PI / 4]);
   });
@@ -210,7 +214,7 @@ describe('ways around a trunk on the pipe', () => {
   const { ways, request } = waysOn(site, { treat: { 'roots/oak': { as: 'free' } } });
 
   it('cost no more than an offset by handbook ratios, on either side', () => {
-    const aside = ruleValue(site, 'stabilityDiameters') * 0.3 + request.diameter / 2;
+    const aside = heldRoots(0.3) + ruleValue(site, 'bottomWidth') / 2 + request.diameter / 2;
     const news = only(ways, 'new');
     expect(news.length).toBeGreaterThanOrEqual(2);
     // 1/16, 1/8 and 1/16 bends around the trunk: travel is the offset × 2.61313, its run × 2.41421 (handbook ratios), there and back
@@ -279,27 +283,16 @@ describe('a pipe that is drawn', () => {
     ).toEqual(['short-leg']);
   });
 
-  it('is told when it comes too near to a trunk, by three times its diameter', () => {
+  it('is told when its trench comes into the roots that hold a tree up', () => {
     const oak = (x: number) => thing('oak', 'tree', [[x, 10]], { trunkDiameter: 0.3 });
-    // 0.9 m from the middle of the trunk to the outside of a pipe of 0.13 m
-    expect(
-      drawn(
-        [
-          [0, 0],
-          [0, 20],
-        ],
-        [oak(0.98)],
-      ),
-    ).toEqual([]);
-    expect(
-      drawn(
-        [
-          [0, 0],
-          [0, 20],
-        ],
-        [oak(0.95)],
-      ),
-    ).toEqual(['too-near']);
+    // half of a trench's bottom of 24 in and of a pipe of 0.13 m beside those roots
+    const least = heldRoots(0.3) + 0.3048 + 0.065;
+    const straight = [
+      [0, 0],
+      [0, 20],
+    ] as const;
+    expect(drawn(straight, [oak(least + 0.01)])).toEqual([]);
+    expect(drawn(straight, [oak(least - 0.01)])).toEqual(['too-near']);
   });
 });
 

@@ -29,6 +29,12 @@ export function usualAsk(derived: Derived): RerouteAsk | null {
   const [on] = existing.sort(
     (a, b) => (seen.get(b.path.id) ?? 0) - (seen.get(a.path.id) ?? 0) || b.length - a.length,
   );
+  return on === undefined ? null : usualAskOf(derived, on.path.id);
+}
+
+/** What would be asked first of one pipe; null for one without a line. */
+export function usualAskOf(derived: Derived, path: string): RerouteAsk | null {
+  const on = derived.paths.get(path);
   if (on === undefined) return null;
   const [first] = on.path.stretches;
   return {

@@ -22,7 +22,7 @@ export function checkPath(site: Site, derived: Derived, path: string): readonly 
   const [start, second] = on?.points ?? [];
   const end = on?.points.at(-1);
   if (on === undefined || start === undefined || second === undefined || end === undefined) return null;
-  const bends = bendTable(site);
+  const bends = [...bendTable(site), STRAIGHT];
   const profile = derived.profiles.get(path);
   const invert = (station: number) =>
     profile === undefined ? null : (profileAt(profile, station).pipe?.invert ?? null);
@@ -34,7 +34,7 @@ export function checkPath(site: Site, derived: Derived, path: string): readonly 
     diameter: diameter * (1 + 2 * wallShares[stretch?.material ?? 'unknown'].value),
     bends,
     leastStraight: ruleValue(site, 'routeStraight'),
-    mostBends: Math.round(ruleValue(site, 'routeBends')),
+    mostBends: Math.round(ruleValue(site, 'routeBends')) + straightPoints(on),
     obstacles: mindedOn(site, derived, { start, end }).flatMap(({ id, shape, usual }) =>
       usual.as === 'clear' ? [{ id, shape, clearance: usual.clearance }] : [],
     ),
@@ -45,6 +45,18 @@ export function checkPath(site: Site, derived: Derived, path: string): readonly 
   return checkRoute(request, nearestRoute(on, bends)).filter((fault) => !isDrawn(fault));
 }
 
+/** A point that does not turn has no fitting. */
+const STRAIGHT: Bend = { id: 'straight', turn: 0, radius: 0, laying: 0, cost: 0 };
+
+function straightPoints({ points }: DerivedPath): number {
+  return points.slice(1, -1).filter((p, i) => isStraight(turnAt(points[i] ?? p, p, points[i + 2] ?? p)))
+    .length;
+}
+
+function isStraight(turn: number): boolean {
+  return Math.abs(turn) <= DRAWN_TURN_RAD;
+}
+
 /** The drawn line with the standard bend at each point that turns most like it. */
 function nearestRoute({ points }: DerivedPath, bends: readonly Bend[]): Route {
   return {
@@ -52,9 +64,9 @@ function nearestRoute({ points }: DerivedPath, bends: readonly Bend[]): Route {
     end: 'end',
     bends: points.slice(1, -1).map((p, i) => {
       const turn = turnAt(points[i] ?? p, p, points[i + 2] ?? p);
-      const [nearest] = bends.toSorted(
-        (a, b) => Math.abs(a.turn - Math.abs(turn)) - Math.abs(b.turn - Math.abs(turn)),
-      );
+      const [nearest] = isStraight(turn)
+        ? [STRAIGHT]
+        : bends.toSorted((a, b) => Math.abs(a.turn - Math.abs(turn)) - Math.abs(b.turn - Math.abs(turn)));
       return { bend: nearest?.id ?? '', to: turn < 0 ? 'left' : 'right' };
     }),
   };
@@ -64,9 +76,9 @@ function turnAt(before: Point, p: Point, after: Point): number {
   return deflectionBetween(azimuthBetween(before, p), azimuthBetween(p, after));
 }
 
-/** No hand draws a turn truer than that, and a point that does not turn needs no fitting. */
+/** No hand draws a turn truer than that. */
 function isDrawn(fault: RouteFault): boolean {
   if (fault.code !== 'wrong-turn') return false;
   const { turn, asked } = fault.values;
-  return Math.abs(turn - asked) <= DRAWN_TURN_RAD || Math.abs(turn) <= DRAWN_TURN_RAD;
+  return Math.abs(turn - asked) <= DRAWN_TURN_RAD;
 }

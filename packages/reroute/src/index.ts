@@ -1,4 +1,4 @@
-export { type RerouteAsk, stationsOf, usualAsk } from './ask';
+export { type RerouteAsk, stationsOf, usualAsk, usualAskOf } from './ask';
 export { bendTable } from './bendTable';
 export { checkPath } from './checkPath';
 export { type PriceItem, type PriceList, priceItems, priceOf } from './price';

@@ -1,5 +1,5 @@
 import { type Lot, lotsOf, type TreeZones, treeZones } from '@footmark/dig';
-import { type Point, pointInRing, segmentCrossesRing } from '@footmark/geometry';
+import { intersectSegments, type Point, pointInRing } from '@footmark/geometry';
 import type { Shape } from '@footmark/route';
 import {
   type Derived,
@@ -16,7 +16,7 @@ export type Treatment =
   | { readonly as: 'cost'; readonly perMetre: number }
   | { readonly as: 'free' };
 
-/** A thing of the plan that a route may mind, as it usually does. `reach`: what it is treated with goes on beside it (m). */
+/** A thing of the plan that a route may mind, as it usually does. */
 export type Minded = {
   /** Of the feature; of a tree's roots `roots/` and its id; `beyond`: the land beyond the lot, whose first line is the feature. */
   readonly id: string;
@@ -44,6 +44,8 @@ const USUAL: Partial<Record<FeatureKind, Usual>> = {
   'retaining-wall': { as: 'clear', rule: 'otherService' },
   pole: { as: 'clear', rule: 'otherService' },
   hydrant: { as: 'clear', rule: 'otherService' },
+  meter: { as: 'clear', rule: 'otherService' },
+  manhole: { as: 'clear', rule: 'otherService' },
   boundary: { as: 'clear', rule: 'propertyLine' },
   'boundary-line': { as: 'clear', rule: 'propertyLine' },
   easement: { as: 'cost', rule: 'routeOtherLand' },
@@ -52,7 +54,8 @@ const USUAL: Partial<Record<FeatureKind, Usual>> = {
   driveway: { as: 'cost', rule: 'routePavement' },
   patio: { as: 'cost', rule: 'routePavement' },
   hedge: { as: 'cost', rule: 'routeRoots', beside: 'otherService' },
-  service: { as: 'cost', rule: 'routeBesideService', beside: 'otherService' },
+  service: { as: 'cost', rule: 'routeBesideService', beside: 'toleranceZone' },
+  main: { as: 'cost', rule: 'routeBesideService', beside: 'toleranceZone' },
 };
 
 /** Half the width (m) in which going over a boundary counts: across it about as much as a metre of other land. */
@@ -108,10 +111,18 @@ function thing(
   const { feature, spec } = of;
   const common = { id: feature.id, feature: feature.id };
   if (tree !== undefined) {
-    const rule = 'stabilityDiameters';
-    const clearance = Math.max(0, (ruleValue(site, rule) - 0.5) * tree.diameter);
+    // no side of the trench's bottom in the roots that hold it up
+    const { radius, row: rule } = tree.held;
+    const clearance = Math.max(0, radius + ruleValue(site, 'bottomWidth') / 2 - tree.diameter / 2);
     const shape: Shape = { is: 'circle', centre: tree.at, radius: tree.diameter / 2 };
     return [{ ...common, shape, usual: { as: 'clear', clearance }, rule }];
+  }
+  const [place] = of.points;
+  if (feature.kind === 'tree' && place !== undefined) {
+    // nobody knows how large it is
+    const rule = 'routeTreeUnknown';
+    const shape: Shape = { is: 'circle', centre: place, radius: 0 };
+    return [{ ...common, shape, usual: { as: 'clear', clearance: ruleValue(site, rule) }, rule }];
   }
   const usual = usualOf(feature.kind, feature.fields);
   const shape = shapeOf(of);
@@ -120,7 +131,7 @@ function thing(
   if (own?.features.includes(feature.id) && isOutside(own.ring, ends.start, ends.end)) return [];
   // what lies between the ends is gone over
   if (usual.as === 'clear' && (isBoundary(feature.kind) || spec.shape === 'line') && liesBetween(of, ends)) {
-    const rule = 'routeOtherLand';
+    const rule = isBoundary(feature.kind) ? 'routeOtherLand' : 'routeBesideService';
     return [{ ...common, shape: edgeOf(of), usual: { as: 'cost', perMetre: ruleValue(site, rule) }, rule }];
   }
   if (usual.as === 'clear') {
@@ -185,5 +196,10 @@ function isBoundary(kind: FeatureKind): boolean {
 function liesBetween({ spec, outline }: DerivedFeature, { start, end }: Ends): boolean {
   if (spec.shape === 'area')
     return (pointInRing(start, outline) === 'outside') !== (pointInRing(end, outline) === 'outside');
-  return segmentCrossesRing(start, end, outline);
+  let passed = 0;
+  for (const [i, a] of outline.entries()) {
+    const b = outline[i + 1];
+    if (b !== undefined && intersectSegments(start, end, a, b, 'included').kind !== 'none') passed += 1;
+  }
+  return passed % 2 === 1;
 }

@@ -14,6 +14,8 @@ export const routeRules = {
   /** Straight pipe between two fittings. */
   routeStraight: { value: 4 * INCH_M, unit: 'm', ...practice },
   routeBends: { value: 6, unit: '1', ...practice },
+  /** From the middle of a tree of which nobody said how large it is. */
+  routeTreeUnknown: { value: 10 * FOOT_M, unit: 'm', ...practice },
   /** Over so much from either end a route may be nearer to what its end is already near to. */
   routeEnds: { value: 6 * FOOT_M, unit: 'm', ...practice },
   routeBend: { value: 2 * FOOT_M, unit: 'm', ...practice },

@@ -108,6 +108,7 @@ export const ruleNames: Record<RuleName, string> = {
   fittingSocket: 'A fitting reaches past its arc by',
   routeStraight: 'Straight pipe between two fittings',
   routeBends: 'Bends of a new pipe, at most',
+  routeTreeUnknown: 'From a tree of unknown size a new pipe keeps',
   routeEnds: 'At its ends a new pipe may be nearer to things over',
   routeBend: 'A bend counts as so much pipe',
   routeCleanout: 'A cleanout that a bend asks for counts as so much pipe',
