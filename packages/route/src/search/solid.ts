@@ -44,17 +44,25 @@ function leastAway({ at }: RouteEnd, shape: Shape): number {
   return Math.min(...[at.from, at.to, ...places].map((p) => shapeDistance(p, shape)));
 }
 
+/** An end within so much (m) of an outline stands on it, and a way that leaves it within so much does not run inside. */
+const ON_THE_WALL_M = 0.01;
+const STEP_OFF_M = 0.03;
+
 /** How far (m) a ray goes before it comes too near to a solid by more than `slack` (m); Infinity when it never does. */
 export function freeOf(ray: Ray, solid: Solid, freeEnds: number, slack = ROUNDING_M): number {
   const full = spansAhead(ray, solid.shape, solid.need - slack);
   if (solid.ends.length === 0) return firstOf(full);
   const zones = solid.ends.map(({ zone, need }) => ({
     zone: spansAhead(ray, zone, freeEnds),
-    // an end on the very edge, or a hair inside, leaves it: only the inside is closed, and not even that to one that lies in it
-    low: need < -ROUNDING_M ? [] : spansAhead(ray, solid.shape, Math.max(0, need - slack)),
+    // an end on the wall, or a hair inside, steps off it, and not into it
+    low: need > ON_THE_WALL_M ? spansAhead(ray, solid.shape, need - slack) : inside(ray, solid.shape),
   }));
   const outside = zones.reduce((left, { zone }) => without(left, zone), full);
   return Math.min(firstOf(outside), ...zones.map(({ zone, low }) => firstOf(both(low, zone))));
+}
+
+function inside(ray: Ray, shape: Shape): readonly Span[] {
+  return spansAhead(ray, shape, 0).filter(([, to]) => to > STEP_OFF_M);
 }
 
 function firstOf(spans: readonly Span[]): number {
