@@ -1,6 +1,6 @@
 import type { Blocked, Change, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type { Site } from '@footmark/site';
-import { angleText, lengthText, slopeText } from '../measureText';
+import { angleText, slopeText } from '../measureText';
 import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { andList } from './listText';
@@ -38,11 +38,11 @@ export function relaxationText({ change, route }: Relaxation, site: Site): strin
 }
 
 function changeText(change: Change, site: Site): string {
-  const length = (metres: number) => lengthText(metres, site.units);
+  const size = (metres: number) => sureText(metres, site.units);
   switch (change.is) {
     case 'less-clearance': {
       const name = obstacleName(change.obstacle, site);
-      return `${sureText(change.from - change.to, site.units)} nearer to ${name}, ${length(change.to)} off it`;
+      return `Keep ${size(change.to)} from ${name} (${size(change.from)} asked)`;
     }
     case 'through':
       return `Through ${obstacleName(change.obstacle, site)}`;
@@ -70,13 +70,16 @@ export function routeProblemText({ code, values }: RequestProblem, site: Site): 
     case 'end-inside':
       return {
         text: `It would come back ${size(values.depth)} inside ${obstacle}.`,
-        cure: 'Let it come back at another station, or do not mind that.',
+        cure: 'Let it come back at another station, clear of that.',
       };
     case 'start-is-end':
       return { text: 'It would begin where it ends.', cure: 'Give it two stations that are apart.' };
     case 'end-not-lower':
       return {
-        text: `Its end lies ${size(values.rise)} higher than its start.`,
+        text:
+          values.rise > 0
+            ? `Its end lies ${size(values.rise)} higher than its start.`
+            : 'It has no fall: its end lies level with its start.',
         cure: 'Check the levels of the pipe at both stations.',
       };
     case 'too-little-fall':
@@ -87,7 +90,8 @@ export function routeProblemText({ code, values }: RequestProblem, site: Site): 
     case 'no-ground':
       return {
         text: `${size(values.clearance)} clear of ${obstacle} leaves no ground to lay it in.`,
-        cure: `Keep at most ${size(values.most)} off it.`,
+        cure:
+          values.most > 0 ? `Only whoever may allow less can: ${size(values.most)} would leave room.` : '',
       };
     case 'no-bends':
       return { text: 'There is no bend to turn with.', cure: 'Give the rules a sharper turn for fittings.' };
