@@ -3,6 +3,7 @@ export const cautionCodes = [
   'not-a-utility-locate',
   'call-before-digging',
   'hand-dig',
+  'bored',
   'private-lines',
   'depths-are-estimates',
   'damage',

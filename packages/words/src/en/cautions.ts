@@ -4,7 +4,8 @@ import type { CautionCode } from '../caution';
  * The rules behind them: 49 CFR 196.103, .107 and .109 (call first, respect marks, report damage); 29 CFR 1926.651 and .652
  * (trenches: protection from 5 ft or where the ground may cave in, egress from 4 ft, spoil back 2 ft); 29 CFR 1910.146 and its
  * Appendix E (sewer air, hydrogen sulfide deadens the sense of smell); state one-call centres on private lines. That hand
- * digging is asked for in the tolerance zone, and that its width is the state's, is common practice, no source.
+ * digging is asked for in the tolerance zone, and that its width is the state's, and that crossing services are exposed before a
+ * pipe is pulled or bored, are common practice, no source.
  */
 export const cautions: Record<CautionCode, { readonly title: string; readonly text: string }> = {
   'not-a-utility-locate': {
@@ -18,6 +19,10 @@ export const cautions: Record<CautionCode, { readonly title: string; readonly te
   'hand-dig': {
     title: 'Dig by hand near marks',
     text: 'Dig by hand or with vacuum in the tolerance zone on both sides of a mark. State law says how wide it is.',
+  },
+  bored: {
+    title: 'Before it is pulled or bored',
+    text: 'Expose by hand every service that crosses or lies close, where the new pipe passes it, before anything is pulled, burst or bored, and watch it there meanwhile. What passes under ground unseen can tear a gas line, a cable or a drain. This is common practice; the operator of the line may ask for more.',
   },
   'private-lines': {
     title: 'Private lines',
