@@ -67,7 +67,7 @@ test('the sample is rerouted around the sycamore: found, compared, taken and set
     await hand.press(card.getByRole('button', { name: 'Take this way' }));
     await expect(screen.notice).toContainText('Planned.');
     await expect(card.getByRole('button', { name: 'Set it out' })).toBeVisible();
-    await expect(card).toContainText('Yes: standard bends');
+    await expect(card).toContainText('Its bends fit and it keeps its clearances.');
     const { site } = await downloadSite(screen);
     const taken = site.paths.find((p) => p.name === 'New drain');
     expect(taken?.state).toBe('proposed');

@@ -1,5 +1,5 @@
-import { checkPath } from '@footmark/reroute';
-import { letters, type Path } from '@footmark/site';
+import { checkPath, type RerouteAsk } from '@footmark/reroute';
+import { type Derived, letters, type Path, profileAt } from '@footmark/site';
 import { useMemo } from 'react';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
@@ -20,7 +20,7 @@ export function AsRoute({ path }: { readonly path: Path }) {
     <div className={cards.section}>
       <h3>Can it be laid so?</h3>
       {faults.length === 0 ? (
-        <p>Yes: standard bends, room for their fittings, clear of what it must keep clear of.</p>
+        <p>Its bends fit and it keeps its clearances.</p>
       ) : (
         <ul className={styles.list}>
           {faults.map((fault) => {
@@ -33,9 +33,14 @@ export function AsRoute({ path }: { readonly path: Path }) {
           })}
         </ul>
       )}
+      {isFallJudged(derived, path.id) ? null : (
+        <p>Its fall was not judged: the levels at its two ends are not both known.</p>
+      )}
+      <p>Services, trench and roots: see what stands in the way.</p>
+      <Action onPress={() => goTo('route')}>What stands in the way</Action>
       <Action
         onPress={() => {
-          askAbout(site, { path: path.id, from: 0, to: null, leaves: 'along' });
+          askAbout(site, { path: path.id, from: 0, to: null, leaves: 'along', ...diameterOf(path) });
           goTo('route');
           toggleLeaf('reroute');
           startLooking();
@@ -45,4 +50,15 @@ export function AsRoute({ path }: { readonly path: Path }) {
       </Action>
     </div>
   );
+}
+
+/** Fall is judged between the inverts of both ends. */
+function isFallJudged({ paths, profiles }: Derived, path: string): boolean {
+  const [on, profile] = [paths.get(path), profiles.get(path)];
+  if (on === undefined || profile === undefined) return false;
+  return [0, on.length].every((station) => (profileAt(profile, station).pipe?.invert ?? null) !== null);
+}
+
+function diameterOf({ stretches: [first] }: Path): Partial<Pick<RerouteAsk, 'diameter'>> {
+  return first === undefined ? {} : { diameter: first.diameter };
 }
