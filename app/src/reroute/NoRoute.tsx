@@ -1,4 +1,5 @@
 import type { FoundRoutes, Relaxation } from '@footmark/route';
+import type { FeatureKind, Site } from '@footmark/site';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
@@ -36,10 +37,13 @@ export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
       <ul className={cards.rows}>
         {routes.relaxations.map((relaxation) => {
           const text = words.relaxationText(relaxation, site);
-          const allow = allowing(relaxation);
+          const allow = allowing(relaxation, site);
           return (
             <li key={text} className={styles.relaxation}>
-              <span>{text}</span>
+              <span>
+                {text}
+                {isToBeAsked(relaxation, site) ? ' Only whoever may allow it can: ask first.' : null}
+              </span>
               {allow === null ? null : <Action onPress={allow}>Try it</Action>}
             </li>
           );
@@ -49,8 +53,33 @@ export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
   );
 }
 
-/** Asks again with a requirement less; null for what only a rule can change. */
-function allowing({ change }: Relaxation): (() => void) | null {
+/** No pipe is laid through these, whoever allows it. */
+const STANDING: ReadonlySet<FeatureKind> = new Set([
+  'building',
+  'shed',
+  'tree',
+  'well',
+  'septic-tank',
+  'main',
+]);
+/** What services carry that can be moved out of the way; what one carries may not be known. */
+const MOVABLE: ReadonlySet<unknown> = new Set(['water', 'reclaimed-water', 'storm-drain', 'communication']);
+/** Less room to these is for others to allow. */
+const GUARDED: ReadonlySet<FeatureKind> = new Set(['building', 'well']);
+
+function mustStand(obstacle: string, { features }: Site): boolean {
+  const feature = features.find((f) => f.id === obstacle);
+  if (feature === undefined) return false;
+  return STANDING.has(feature.kind) || (feature.kind === 'service' && !MOVABLE.has(feature.fields.carries));
+}
+
+function isToBeAsked({ change }: Relaxation, { features }: Site): boolean {
+  if (change.is !== 'less-clearance') return false;
+  return features.some((f) => f.id === change.obstacle && GUARDED.has(f.kind));
+}
+
+/** Asks again with a requirement less; null for what only a rule can change, and for what must not be gone through. */
+function allowing({ change }: Relaxation, site: Site): (() => void) | null {
   const again = (how: () => void) => () => {
     how();
     startLooking();
@@ -59,7 +88,7 @@ function allowing({ change }: Relaxation): (() => void) | null {
     case 'less-clearance':
       return again(() => treat(change.obstacle, { as: 'clear', clearance: change.to }));
     case 'through':
-      return again(() => treat(change.obstacle, { as: 'free' }));
+      return mustStand(change.obstacle, site) ? null : again(() => treat(change.obstacle, { as: 'free' }));
     case 'less-fall':
       return again(() => changeAsk({ keepsGrade: false }));
     case 'any-heading':
