@@ -1,4 +1,4 @@
-import { bendTable, type RerouteAsk } from '@footmark/reroute';
+import { bendTable, type RerouteAsk, usualAskOf } from '@footmark/reroute';
 import cards from '../cards/cards.module.css';
 import { Choice } from '../controls/Choice';
 import { Segments } from '../controls/Segments';
@@ -18,7 +18,8 @@ const NEW_MATERIALS = ['plastic', 'cast-iron', 'clay', 'concrete'] as const;
 /** Between which places of which pipe a new one is to go, and what it is to be. */
 export function AskFields({ ask }: { readonly ask: RerouteAsk }) {
   const site = useSite();
-  const { paths } = useDerived();
+  const derived = useDerived();
+  const { paths } = derived;
   const on = paths.get(ask.path);
   const length = on?.length ?? 0;
   return (
@@ -29,7 +30,7 @@ export function AskFields({ ask }: { readonly ask: RerouteAsk }) {
           .filter(({ path }) => path.state !== 'as-built')
           .map(({ path }) => ({ id: path.id, name: words.targetName({ kind: 'path', id: path.id }, site) }))}
         value={ask.path}
-        onChange={(path) => changeAsk({ path, from: 0, to: null })}
+        onChange={(path) => changeAsk(usualAskOf(derived, path) ?? { path, from: 0, to: null })}
       />
       <div className={cards.pair}>
         <LengthField
