@@ -8,6 +8,7 @@ import { DigCautions } from '../dig/DigCautions';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { AskFields } from './AskFields';
+import type { NothingAsked } from './lookForWays';
 import { MindedFold } from './MindedFold';
 import { NoRoute } from './NoRoute';
 import { PricesFold } from './PricesFold';
@@ -18,7 +19,7 @@ import { takeWay } from './takeWay';
 import { useAsk } from './useAsk';
 import { WayList } from './WayList';
 import { WayTable } from './WayTable';
-import { shownWays, startLooking, stopLooking, useWays } from './waysSession';
+import { askedNow, shownWays, startLooking, stopLooking, useWays } from './waysSession';
 
 /** Ways in which the drain could be made good: new routes around what stands in the way, beside mending the old pipe. */
 export function RerouteCard({ onClose }: { readonly onClose: () => void }) {
@@ -48,7 +49,7 @@ export function RerouteCard({ onClose }: { readonly onClose: () => void }) {
           <Looking />
           <State />
           {ways.length > 0 ? <WayList ways={ways} chosen={session.chosen} /> : null}
-          {way === undefined ? null : <ChosenWay way={way} asked={ask.path} />}
+          {way === undefined ? null : <ChosenWay way={way} />}
           {ways.length > 1 ? (
             <Fold title="Side by side">
               <WayTable ways={ways} chosen={session.chosen} />
@@ -87,24 +88,35 @@ function Looking() {
   );
 }
 
+const NOTHING: Record<NothingAsked, string> = {
+  'no-line':
+    'There is no new pipe to look for: the pipe that it is to take the place of has no line yet. Draw that first.',
+  'nothing-between':
+    'There is no new pipe to look for: the two stations leave nothing of the old one to replace. Give them further apart, upstream first.',
+};
+
 /** What is to be said of the answer as a whole. */
 function State() {
   const site = useSite();
-  const { ask, found, of } = useWays();
-  if (found === null || of === null) return null;
+  const session = useWays();
+  const { found } = session;
+  if (found === null) return null;
   if (found.is === 'failed')
     return <p className={cards.empty}>That broke down. The old pipe stays as it is.</p>;
-  const old = of.site !== site || of.ask !== ask;
+  const asked = askedNow(session, site);
   return (
     <>
-      {old ? <p className={cards.empty}>The site or what is asked for has changed since.</p> : null}
-      <NoRoute routes={found.routes} />
+      {asked === null ? (
+        <p className={cards.empty}>The site or what is asked for has changed since.</p>
+      ) : null}
+      {found.is === 'nothing' ? <p role="status">{NOTHING[found.why]}</p> : <NoRoute routes={found.routes} />}
     </>
   );
 }
 
-function ChosenWay({ way, asked }: { readonly way: Way; readonly asked: string }) {
+function ChosenWay({ way }: { readonly way: Way }) {
   const site = useSite();
+  const asked = askedNow(useWays(), site);
   const prices = usePrices();
   return (
     <div className={cards.section}>
@@ -137,9 +149,22 @@ function ChosenWay({ way, asked }: { readonly way: Way; readonly asked: string }
           </ul>
         </Fold>
       )}
-      <Action look="primary" onPress={() => takeWay(way, site, asked)}>
-        {way.route === null ? 'Plan what is dug for it' : 'Take this way'}
-      </Action>
+      {way.bored.length === 0 ? null : <BoredCaution />}
+      {asked === null ? null : (
+        <Action look="primary" onPress={() => takeWay(way, site, asked.path)}>
+          {way.route === null ? 'Plan what is dug for it' : 'Take this way'}
+        </Action>
+      )}
     </div>
+  );
+}
+
+/** What is pulled or bored passes services that nobody sees. */
+function BoredCaution() {
+  const { title, text } = words.cautionText('bored');
+  return (
+    <aside className={cards.caution} aria-label={title}>
+      <strong>{title}</strong> {text}
+    </aside>
   );
 }

@@ -5,6 +5,9 @@ import { derive, type Site } from '@footmark/site';
 /** What is looked for: on which state of a site, and the day on which tickets hold. */
 export type WaysAsked = { readonly site: Site; readonly ask: RerouteAsk; readonly today: string };
 
+/** Why nothing is asked for: the pipe has no line, or the stations leave nothing of it to replace. */
+export type NothingAsked = 'no-line' | 'nothing-between';
+
 /** All ways that were found, and what the search for new routes came to; `failed` when the computation broke down. */
 export type WaysFound =
   | {
@@ -12,6 +15,7 @@ export type WaysFound =
       readonly ways: readonly Way[];
       readonly routes: FoundRoutes;
     }
+  | { readonly is: 'nothing'; readonly why: NothingAsked }
   | { readonly is: 'failed' };
 
 /** Looks for routes and tries every way on the site. Never throws. */
@@ -22,8 +26,10 @@ export function lookForWays(
   try {
     const derived = derive(site);
     const rerouting = requestOf(site, derived, ask);
-    if (rerouting === null)
-      return { is: 'found', ways: [], routes: { is: 'none', gaveUp: false, because: [], relaxations: [] } };
+    if (rerouting === null) {
+      const length = derived.paths.get(ask.path)?.length ?? 0;
+      return { is: 'nothing', why: length === 0 ? 'no-line' : 'nothing-between' };
+    }
     const found = findRoutes(rerouting.request, onProgress === undefined ? {} : { onProgress });
     if (found.is === 'stopped') return { is: 'failed' };
     const routes = found.is === 'found' ? found.routes : [];

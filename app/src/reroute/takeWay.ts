@@ -3,6 +3,7 @@ import { addDig, addPath, removeThing, type Site } from '@footmark/site';
 import { derivedFrom, edit } from '../session/siteSession';
 import { notify, show } from '../session/workbench';
 import { newId } from '../tools/newId';
+import { clearWays } from './waysSession';
 
 /**
  * Makes a way what is planned: its pipe a proposed one, with what is dug for it. Of an old pipe only what is dug. A pipe that was planned in place of
@@ -24,6 +25,8 @@ export function takeWay(way: Way, site: Site, asked: string): void {
     }, withPath);
   });
   if (!done) return;
+  // they were found for the site as it was
+  clearWays();
   if (isNew) {
     show({ kind: 'path', id: path });
     notify('Planned. Its points to set out are in Marks, what is dug for it in Route.');

@@ -81,6 +81,16 @@ export function chooseWay(id: string): void {
   useWays.setState({ chosen: id });
 }
 
+/** Forgets the ways that were found; what is asked stays. */
+export function clearWays(): void {
+  useWays.setState({ found: null, of: null, chosen: null });
+}
+
+/** What the ways that are shown were found for; null once the site or what is asked has changed since. */
+export function askedNow({ ask, of }: WaysSession, site: Site): RerouteAsk | null {
+  return of !== null && of.site === site && of.ask === ask ? of.ask : null;
+}
+
 /** The ways that are shown and the chosen one among them; none while they are of another site. */
 export function shownWays({ found, of }: WaysSession, site: Site): readonly Way[] {
   return found?.is === 'found' && of?.site.id === site.id ? found.ways : [];
