@@ -55,7 +55,7 @@ test('the sample is rerouted around the sycamore: found, compared, taken and set
   await test.step('more room around the trunk is asked for, and the old answer says that it is old', async () => {
     await hand.press(card.getByRole('button', { name: /What it minds/ }));
     const sycamore = card.getByRole('listitem').filter({ hasText: /^Sycamore/ });
-    await sycamore.getByLabel('By').fill('6 ft');
+    await sycamore.getByLabel('By').fill('10 ft');
     await sycamore.getByLabel('By').press('Enter');
     await expect(card).toContainText('has changed since');
     await hand.press(card.getByRole('button', { name: 'Find ways' }));
