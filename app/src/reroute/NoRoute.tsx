@@ -1,9 +1,10 @@
 import type { FoundRoutes, Relaxation } from '@footmark/route';
-import type { FeatureKind, Site } from '@footmark/site';
+import type { Site } from '@footmark/site';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
+import { isToBeAsked, mustStand } from './mustStand';
 import styles from './reroute.module.css';
 import { changeAsk, startLooking, treat } from './waysSession';
 
@@ -42,7 +43,7 @@ export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
             <li key={text} className={styles.relaxation}>
               <span>
                 {text}
-                {isToBeAsked(relaxation, site) ? ' Only whoever may allow it can: ask first.' : null}
+                {isToBeAsked(relaxation.change, site) ? ' Only whoever may allow it can: ask first.' : null}
               </span>
               {allow === null ? null : <Action onPress={allow}>Try it</Action>}
             </li>
@@ -51,31 +52,6 @@ export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
       </ul>
     </div>
   );
-}
-
-/** No pipe is laid through these, whoever allows it. */
-const STANDING: ReadonlySet<FeatureKind> = new Set([
-  'building',
-  'shed',
-  'tree',
-  'well',
-  'septic-tank',
-  'main',
-]);
-/** What services carry that can be moved out of the way; what one carries may not be known. */
-const MOVABLE: ReadonlySet<unknown> = new Set(['water', 'reclaimed-water', 'storm-drain', 'communication']);
-/** Less room to these is for others to allow. */
-const GUARDED: ReadonlySet<FeatureKind> = new Set(['building', 'well']);
-
-function mustStand(obstacle: string, { features }: Site): boolean {
-  const feature = features.find((f) => f.id === obstacle);
-  if (feature === undefined) return false;
-  return STANDING.has(feature.kind) || (feature.kind === 'service' && !MOVABLE.has(feature.fields.carries));
-}
-
-function isToBeAsked({ change }: Relaxation, { features }: Site): boolean {
-  if (change.is !== 'less-clearance') return false;
-  return features.some((f) => f.id === change.obstacle && GUARDED.has(f.kind));
 }
 
 /** Asks again with a requirement less; null for what only a rule can change, and for what must not be gone through. */
