@@ -58,6 +58,7 @@ test('the sample is rerouted around the sycamore: found, compared, taken and set
     await sycamore.getByLabel('By').fill('10 ft');
     await sycamore.getByLabel('By').press('Enter');
     await expect(card).toContainText('has changed since');
+    await expect(card.getByRole('button', { name: 'Take this way' })).toHaveCount(0);
     await hand.press(card.getByRole('button', { name: 'Find ways' }));
     await expect(card).not.toContainText('has changed since', { timeout: 30_000 });
   });
