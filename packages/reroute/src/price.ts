@@ -26,11 +26,11 @@ export const priceItems = [
 export type PriceItem = (typeof priceItems)[number];
 
 /** What a way costs by a list; null without any price, or where an amount that has one is not known. */
-export function priceOf({ is, route, facts, bored }: Way, prices: PriceList): number | null {
+export function priceOf({ is, facts, bored }: Way, prices: PriceList): number | null {
   if (priceItems.every((item) => prices[item] === undefined)) return null;
   const without = bored.reduce((sum, { from, to }) => sum + to - from, 0);
   const amounts: Record<PriceItem, number | null> = {
-    pipe: is === 'in-place' ? 0 : (route === null ? facts.dug.length : facts.length) - without,
+    pipe: facts.length - without,
     bored: without,
     bend: is === 'in-place' ? 0 : facts.bends.reduce((all, b) => all + b.count, 0),
     cleanout: facts.cleanouts.missing,

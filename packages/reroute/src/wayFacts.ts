@@ -5,8 +5,9 @@ import {
   type InTheWay,
   standsInTheWay,
 } from '@footmark/dig';
-import { degrees } from '@footmark/geometry';
-import { type Dig, derive, type Path, type Side, type Site, standardBendOf } from '@footmark/site';
+import { degrees, developedAt } from '@footmark/geometry';
+import { type Derived, type Dig, type Path, type Side, type Site, standardBendOf } from '@footmark/site';
+import { coverOn, fallOn, isWithin, lengthWithin, nearestTo, type Piece } from './pieceOfPipe';
 
 /** Bends of one kind: what they turn by (rad), as a standard bend's name where it is one, and how many. */
 export type BendCount = { readonly name: string | null; readonly turn: number; readonly count: number };
@@ -33,7 +34,7 @@ export type TreeShare = {
 
 /** What a way takes, read off the site on which it was tried. */
 export type WayFacts = {
-  /** Of the pipe (m): in plan, and along it. */
+  /** Of the pipe that is laid or mended (m): in plan, and along it. */
   readonly length: number;
   readonly developed: number;
   readonly bends: readonly BendCount[];
@@ -58,42 +59,53 @@ export type WayFacts = {
 /** Standard bends are drawn as true as this (rad). */
 const SAME_BEND_RAD = 0.5 / degrees(1);
 
-/** A way as it is tried: its pipe on the site, new or there already, and what is dug for it. */
-export type Tried = { readonly path: Path; readonly isNew: boolean; readonly digs: readonly Dig[] };
+/** A way as it is tried: its pipe on the site, new or there already, the piece of it that is laid or mended, and what is dug for it. */
+export type Tried = {
+  readonly path: Path;
+  readonly isNew: boolean;
+  readonly piece: Piece;
+  readonly digs: readonly Dig[];
+};
 
-/** Tries a way on a site that has no other digs, and reads off what it takes. `today`: an ISO day. Null where its pipe has no line. */
-export function wayFacts(site: Site, { path, isNew, digs }: Tried, today: string): WayFacts | null {
-  const tried: Site = {
-    ...site,
-    paths: isNew ? [...site.paths, path] : site.paths,
-    digging: { ...site.digging, digs: [...digs] },
-  };
-  const derived = derive(tried);
+/**
+ * Tries a way on a site that holds its pipe, with no other digs, and reads off what it takes: of its pipe what the piece takes, but of the
+ * cleanouts all. `today`: an ISO day. Null where its pipe has no line.
+ */
+export function wayFacts(
+  site: Site,
+  derived: Derived,
+  { path, isNew, piece, digs }: Tried,
+  today: string,
+): WayFacts | null {
   const on = derived.paths.get(path.id);
-  if (on === undefined) return null;
+  const profile = derived.profiles.get(path.id);
+  if (on === undefined || profile === undefined) return null;
+  const tried: Site = { ...site, digging: { ...site.digging, digs: [...digs] } };
   const all = standsInTheWay(tried, derived, null, today);
   const drain = all.drains.paths.find((d) => d.path === path.id);
+  if (drain === undefined) return null;
   const land = (...whose: readonly string[]) =>
-    all.land.stretches
-      .filter((s) => s.path === path.id && whose.includes(s.whose))
-      .reduce((sum, s) => sum + s.to - s.from, 0);
-  const cover = drain?.cover.least?.cover ?? null;
+    lengthWithin(
+      all.land.stretches.filter((s) => s.path === path.id && whose.includes(s.whose)),
+      piece,
+    );
+  const crossings = all.services.crossings.filter(
+    (c) => c.path === path.id && !c.joins && isWithin(c.station, piece),
+  );
   return {
-    length: on.length,
-    developed: on.profile.total,
-    bends: bendsOf(path, drain?.turns.map((t) => t.turn) ?? []),
-    fall: { required: drain?.fall.required ?? 0, available: drain?.fall.available?.available ?? null },
-    cover,
+    length: piece.to - piece.from,
+    developed: developedAt(on.profile, piece.to, 'after') - developedAt(on.profile, piece.from),
+    bends: bendsOf(drain.turns.filter((t) => isWithin(t.station, piece)).map((t) => t.turn)),
+    fall: fallOn(drain, piece),
+    cover: coverOn(drain, profile, piece),
     cleanouts: {
-      asked: drain?.cleanouts.length ?? 0,
-      missing: drain?.cleanouts.filter((c) => c.by === null).length ?? 0,
+      asked: drain.cleanouts.length,
+      missing: drain.cleanouts.filter((c) => c.by === null).length,
     },
-    nearest: all.clearances.filter(({ of }) => of.is === 'path' && of.id === path.id),
-    trees: treesOf(all, path.id),
+    nearest: nearestTo(site, derived, on, piece),
+    trees: treesOf(all, path.id, piece),
     dug: dugOf(all),
-    services: [
-      ...new Set(all.services.crossings.filter((c) => c.path === path.id && !c.joins).map((c) => c.feature)),
-    ],
+    services: [...new Set(crossings.map((c) => c.feature))],
     shared: land('shared'),
     others: land('neighbour', 'outside'),
     public: land('public'),
@@ -102,10 +114,9 @@ export function wayFacts(site: Site, { path, isNew, digs }: Tried, today: string
   };
 }
 
-function bendsOf(path: Path, drawn: readonly number[]): readonly BendCount[] {
-  const known = path.vertices.flatMap(({ bend }) => (bend === undefined ? [] : [bend]));
+function bendsOf(turns: readonly number[]): readonly BendCount[] {
   const counts = new Map<string, BendCount>();
-  for (const turn of known.length > 0 ? known : drawn) {
+  for (const turn of turns) {
     const name = standardBendOf(turn, SAME_BEND_RAD)?.name ?? null;
     const key = name ?? String(Math.round(degrees(turn)));
     counts.set(key, { name, turn, count: (counts.get(key)?.count ?? 0) + 1 });
@@ -113,11 +124,14 @@ function bendsOf(path: Path, drawn: readonly number[]): readonly BendCount[] {
   return [...counts.values()].sort((a, b) => a.turn - b.turn);
 }
 
-function treesOf({ trees }: InTheWay, path: string): readonly TreeShare[] {
+function treesOf({ trees }: InTheWay, path: string, piece: Piece): readonly TreeShare[] {
   return trees.trees.flatMap(({ tree }) => {
     const pipe = trees.pipes.find((p) => p.tree === tree && p.path === path);
     const taken = trees.totals.find((t) => t.tree === tree);
-    const [length, share] = [pipe?.zones[0]?.length ?? 0, taken?.zones[0]?.share ?? 0];
+    const [length, share] = [
+      lengthWithin(pipe?.zones[0]?.stretches ?? [], piece),
+      taken?.zones[0]?.share ?? 0,
+    ];
     return length > 0 || share > 0 ? [{ tree, length, share, side: pipe?.side ?? null }] : [];
   });
 }

@@ -1,8 +1,17 @@
 import { treeZones } from '@footmark/dig';
 import { pathInCircle } from '@footmark/geometry';
 import type { RatedRoute } from '@footmark/route';
-import { type Derived, type Dig, derive, type Path, ruleValue, type Site } from '@footmark/site';
+import {
+  type Derived,
+  type DerivedPath,
+  type Dig,
+  derive,
+  type Path,
+  ruleValue,
+  type Site,
+} from '@footmark/site';
 import { type RerouteAsk, stationsOf } from './ask';
+import type { Piece } from './pieceOfPipe';
 import type { Rerouting } from './requestOf';
 import { routePath } from './routePath';
 import { type WayFacts, wayFacts } from './wayFacts';
@@ -38,41 +47,48 @@ export function waysOf(
   today: string,
 ): readonly Way[] {
   const ways: Way[] = [];
-  const add = (way: Omit<Way, 'facts'>, isNew: boolean) => {
-    const facts = wayFacts(site, { path: way.path, isNew, digs: way.digs }, today);
+  const add = (
+    way: Omit<Way, 'facts'>,
+    on: { site: Site; derived: Derived; isNew: boolean; piece: Piece },
+  ) => {
+    const tried = { path: way.path, isNew: on.isNew, piece: on.piece, digs: way.digs };
+    const facts = wayFacts(on.site, on.derived, tried, today);
     if (facts !== null) ways.push({ ...way, facts });
   };
   for (const [i, route] of routes.entries()) {
     const path = routePath(site, derived, { ask, request, route, id: `way-${i + 1}`, name: '' });
-    const length = lengthOf(site, path);
+    const withPath = { ...site, paths: [...site.paths, path] };
+    const tried = derive(withPath);
+    const line = tried.paths.get(path.id);
+    if (line === undefined) continue;
+    const { length } = line;
+    const on = { site: withPath, derived: tried, isNew: true, piece: { from: 0, to: length } };
+    const common = { route, path };
+    add({ ...common, id: `new-${i + 1}`, is: 'new', digs: [trench(path.id, 0, length, 1)], bored: [] }, on);
+    const bored = boredStretches(withPath, tried, line);
+    if (bored.length === 0) continue;
     add(
-      { id: `new-${i + 1}`, is: 'new', route, path, digs: [trench(path.id, 0, length, 1)], bored: [] },
-      true,
+      { ...common, id: `bored-${i + 1}`, is: 'bored', digs: around(site, path.id, length, bored), bored },
+      on,
     );
-    const bored = boredStretches(site, path, length);
-    if (bored.length > 0)
-      add(
-        { id: `bored-${i + 1}`, is: 'bored', route, path, digs: around(site, path.id, length, bored), bored },
-        true,
-      );
   }
   const old = derived.paths.get(ask.path);
-  if (old !== undefined) {
-    const { from, to } = stationsOf(ask, old.length);
-    const common = { route: null, path: old.path };
-    if (old.path.state === 'proposed') {
-      add({ ...common, id: 'drawn', is: 'drawn', digs: [trench(ask.path, from, to, 1)], bored: [] }, false);
-      return ways;
-    }
-    add({ ...common, id: 'repair', is: 'repair', digs: [trench(ask.path, from, to, 1)], bored: [] }, false);
-    const bored = [{ from, to }];
-    add({ ...common, id: 'in-place', is: 'in-place', digs: pits(site, ask.path, from, to), bored }, false);
+  if (old === undefined) return ways;
+  const piece = stationsOf(ask, old.length);
+  const { from, to } = piece;
+  const common = { route: null, path: old.path };
+  const on = { site, derived, isNew: false, piece };
+  const open = { ...common, digs: [trench(ask.path, from, to, 1)], bored: [] };
+  if (old.path.state === 'proposed') {
+    add({ ...open, id: 'drawn', is: 'drawn' }, on);
+    return ways;
   }
+  add({ ...open, id: 'repair', is: 'repair' }, on);
+  add(
+    { ...common, id: 'in-place', is: 'in-place', digs: pits(site, ask.path, from, to), bored: [piece] },
+    on,
+  );
   return ways;
-}
-
-function lengthOf(site: Site, path: Path): number {
-  return derive({ ...site, paths: [...site.paths, path], runs: [] }).paths.get(path.id)?.length ?? 0;
 }
 
 function trench(path: string, from: number, to: number, number: number): Dig {
@@ -104,13 +120,10 @@ function around(site: Site, path: string, length: number, bored: Way['bored']): 
 }
 
 /** Where a new pipe runs through a root zone on one straight leg: a bore has no bends. */
-function boredStretches(site: Site, path: Path, length: number): Way['bored'] {
-  const derived = derive({ ...site, paths: [...site.paths, path], runs: [] });
-  const on = derived.paths.get(path.id);
-  if (on === undefined) return [];
-  const bends = [...on.line.vertexStations].slice(1, -1);
+function boredStretches(site: Site, derived: Derived, { line, length }: DerivedPath): Way['bored'] {
+  const bends = [...line.vertexStations].slice(1, -1);
   const inside = treeZones(site, derived)
-    .trees.flatMap(({ at, chosen }) => pathInCircle(on.line, at, chosen.radius))
+    .trees.flatMap(({ at, chosen }) => pathInCircle(line, at, chosen.radius))
     .sort((a, b) => a.from - b.from);
   const joined: { from: number; to: number }[] = [];
   for (const { from, to } of inside) {
