@@ -41,7 +41,7 @@ test('the sample is rerouted around the sycamore: found, compared, taken and set
       .getByRole('row', { name: /^Length of pipe/ })
       .getByRole('cell');
     const feet = Number.parseFloat((await length.first().textContent()) ?? '');
-    const price = Number(((await priced.first().textContent()) ?? '').replace(',', ''));
+    const price = Number.parseFloat(((await priced.first().textContent()) ?? '').replace(',', ''));
     expect(Math.abs(price - 40 * feet)).toBeLessThan(40 * 0.06);
     const table = card.getByRole('table');
     const roots = table.getByRole('row', { name: /^Root zones/ }).getByRole('cell');

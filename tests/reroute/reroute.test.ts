@@ -5,6 +5,7 @@ import {
   bendTable,
   checkPath,
   mindedOn,
+  planWay,
   priceOf,
   type RerouteAsk,
   requestOf,
@@ -433,6 +434,28 @@ describe('bad input', () => {
   });
 });
 
+describe('a way that is taken', () => {
+  let count = 0;
+  const newId = (prefix: string) => `${prefix}-new-${count++}`;
+
+  it('joins the old pipe where it comes back to it, and leaves its line as it was', () => {
+    const site = straightDrain([thing('oak', 'tree', [[0, 8]], { trunkDiameter: 0.3 })]);
+    const derived = derive(site);
+    const { ways } = waysOn(site, { to: 16, keepsGrade: false });
+    const [way] = only(ways, 'new');
+    if (way === undefined) throw new Error('no way');
+    const taken = planWay(site, derived, way, { asked: 'p', newId, name: 'New drain' });
+    const opened = openSite(writeSite(taken));
+    if (!opened.ok) expect.fail(JSON.stringify(opened.failure));
+    const after = derive(opened.site);
+    const fresh = [...after.paths.values()].find(({ path }) => path.name === 'New drain');
+    expect(fresh?.joins).toMatchObject({ path: 'p' });
+    expect(fresh?.joins?.station).toBeCloseTo(16, 6);
+    expect(after.paths.get('p')?.length).toBeCloseTo(20, 9);
+    expect(opened.site.digging.digs).toHaveLength(1);
+  });
+});
+
 describe('a planned pipe', () => {
   it('is improved from its own ends, beside what it takes as it is drawn', () => {
     const site = straightDrain();
@@ -466,9 +489,12 @@ describe('a price list', () => {
     expect(priceOf(fresh, {})).toBeNull();
     // 10 a metre of pipe and 40 a bend, by hand
     const bends = fresh.route?.bends.length ?? 0;
-    expect(priceOf(fresh, { pipe: 10, bend: 40 })).toBeCloseTo(10 * fresh.facts.length + 40 * bends, 9);
+    expect(priceOf(fresh, { pipe: 10, bend: 40 })?.total).toBeCloseTo(
+      10 * fresh.facts.length + 40 * bends,
+      9,
+    );
     // the old pipe from end to end without a trench, none of it new in the ground, no bend
-    expect(priceOf(inPlace, { pipe: 10, bored: 90, bend: 40 })).toBeCloseTo(90 * 20, 9);
+    expect(priceOf(inPlace, { pipe: 10, bored: 90, bend: 40 })?.total).toBeCloseTo(90 * 20, 9);
   });
 
   it('knows no price where an amount that has one is not known', () => {
@@ -477,6 +503,28 @@ describe('a price list', () => {
     // without any level of the ground the trench has no depth
     expect(repair.facts.dug.volume).toBeNull();
     expect(priceOf(repair, { dug: 50 })).toBeNull();
-    expect(priceOf(repair, { pipe: 10 })).not.toBeNull();
+    // nor how wide it is at the top
+    expect([repair.facts.dug.paved, repair.facts.dug.lawn, repair.facts.dug.beyond]).toEqual([
+      null,
+      null,
+      null,
+    ]);
+    expect(priceOf(repair, { lawn: 5 })).toBeNull();
+    expect(priceOf(repair, { pipe: 10 })?.total).toBeCloseTo(10 * 20, 9);
+  });
+
+  it('tells what it is without: all that a way takes, or may take, and that has no price', () => {
+    const [repair] = only(ways, 'repair');
+    const [inPlace] = only(ways, 'in-place');
+    if (repair === undefined || inPlace === undefined) throw new Error('no ways');
+    const missing = repair.facts.cleanouts.missing > 0 ? ['cleanout'] : [];
+    // a straight pipe: nothing bored, no bend
+    expect(priceOf(repair, { pipe: 10 })?.without).toEqual([...missing, 'dug', 'paved', 'lawn']);
+    expect(priceOf(inPlace, { pipe: 10 })?.without).toEqual(['bored', ...missing, 'dug', 'paved', 'lawn']);
+    const known = { volume: 3, paved: 0, lawn: 0, beyond: 2 };
+    const flat = { ...repair, facts: { ...repair.facts, dug: { ...repair.facts.dug, ...known } } };
+    expect(priceOf(flat, { pipe: 10 })?.without).toEqual([...missing, 'dug', 'lawn']);
+    const all = { pipe: 10, cleanout: 0, dug: 50, lawn: 5 };
+    expect(priceOf(flat, all)).toEqual({ total: expect.closeTo(10 * 20 + 50 * 3 + 5 * 2, 9), without: [] });
   });
 });

@@ -1,7 +1,8 @@
 export { type RerouteAsk, stationsOf, usualAsk, usualAskOf } from './ask';
 export { bendTable } from './bendTable';
 export { checkPath } from './checkPath';
-export { type PriceItem, type PriceList, priceItems, priceOf } from './price';
+export { type Planning, planWay } from './planWay';
+export { type Price, type PriceItem, type PriceList, priceItems, priceOf } from './price';
 export { type Rerouting, requestOf } from './requestOf';
 export { routePath } from './routePath';
 export { type Ends, type Minded, mindedOn, type Treatment } from './treatment';

@@ -1,6 +1,6 @@
 import type { Way } from './ways';
 
-/** What is charged, in one currency: by metre, piece, m³ and m². What is not given costs nothing. */
+/** What is charged, in one currency: by metre, piece, m³ and m². What is not given is left out. */
 export type PriceList = {
   /** For each metre of new pipe, laid; for each metre that is bored, burst or lined, with its pipe. */
   readonly pipe?: number | undefined;
@@ -25,25 +25,37 @@ export const priceItems = [
 ] as const satisfies readonly (keyof PriceList)[];
 export type PriceItem = (typeof priceItems)[number];
 
-/** What a way costs by a list; null without any price, or where an amount that has one is not known. */
-export function priceOf({ is, facts, bored }: Way, prices: PriceList): number | null {
+/** What a way costs: the sum of all that has a price, and what it takes besides that has none. */
+export type Price = { readonly total: number; readonly without: readonly PriceItem[] };
+
+/** As much of a thing (m, m², m³) is none of it: rounding. */
+const NONE = 0.005;
+
+/**
+ * What a way costs by a list; null without any price, or where an amount that has one is not known. An amount that is not known and has no
+ * price is `without`, too.
+ */
+export function priceOf({ is, facts, bored }: Way, prices: PriceList): Price | null {
   if (priceItems.every((item) => prices[item] === undefined)) return null;
-  const without = bored.reduce((sum, { from, to }) => sum + to - from, 0);
+  const trenchless = bored.reduce((sum, { from, to }) => sum + to - from, 0);
+  const { volume, paved, lawn, beyond } = facts.dug;
   const amounts: Record<PriceItem, number | null> = {
-    pipe: facts.length - without,
-    bored: without,
+    pipe: facts.length - trenchless,
+    bored: trenchless,
     bend: is === 'in-place' ? 0 : facts.bends.reduce((all, b) => all + b.count, 0),
     cleanout: facts.cleanouts.missing,
-    dug: facts.dug.volume,
-    paved: facts.dug.paved,
-    lawn: facts.dug.lawn + facts.dug.beyond,
+    dug: volume,
+    paved,
+    lawn: lawn === null || beyond === null ? null : lawn + beyond,
   };
-  let sum = 0;
+  const without: PriceItem[] = [];
+  let total = 0;
   for (const item of priceItems) {
     const [price, amount] = [prices[item], amounts[item]];
-    if (price === undefined) continue;
-    if (amount === null) return null;
-    sum += price * amount;
+    if (price === undefined) {
+      if (amount === null || amount > NONE) without.push(item);
+    } else if (amount === null) return null;
+    else total += price * amount;
   }
-  return sum;
+  return { total, without };
 }

@@ -17,9 +17,9 @@ export type Dug = {
   readonly length: number;
   readonly deepest: number | null;
   readonly volume: number | null;
-  readonly paved: number;
-  readonly lawn: number;
-  readonly beyond: number;
+  readonly paved: number | null;
+  readonly lawn: number | null;
+  readonly beyond: number | null;
 };
 
 /** What of a tree's root zone, by the rule that the site has chosen, a way takes. */
@@ -150,9 +150,9 @@ function dugOf({ excavations }: InTheWay): Dug {
     length: sum((e) => e.bottom?.length ?? 0) ?? 0,
     deepest: excavations.length === 0 ? null : deepest,
     volume: sum((e) => e.volume),
-    paved: sum((e) => e.restore?.paved ?? 0) ?? 0,
-    lawn: sum((e) => e.restore?.lawn ?? 0) ?? 0,
-    beyond: sum((e) => e.restore?.beyond ?? 0) ?? 0,
+    paved: sum((e) => e.restore?.paved ?? null),
+    lawn: sum((e) => e.restore?.lawn ?? null),
+    beyond: sum((e) => e.restore?.beyond ?? null),
   };
 }
 

@@ -96,3 +96,15 @@ describe('what a way comes nearest to', () => {
     expect(row('Nearest', { nearest: [to('f4', 2, { toCentre: true })] })).toBe('Pole 2.0 ft, to its middle');
   });
 });
+
+describe('the surfaces that a way takes', () => {
+  const dug = { length: 3, deepest: 1, volume: 2, paved: 0, lawn: 10 * FT * FT, beyond: 0 };
+
+  it('are told by their areas, as none, or as not known', () => {
+    expect(row('Surfaces to restore', { dug })).toBe('10 sq ft lawn');
+    expect(row('Surfaces to restore', {})).toBe('none');
+    expect(row('Surfaces to restore', { dug: { ...dug, paved: null, lawn: null, beyond: null } })).toBe(
+      'not known',
+    );
+  });
+});

@@ -129,9 +129,15 @@ function trenchText({ dug }: WayFacts, length: (metres: number) => string): stri
   return `${length(dug.length)}, ${deep}`;
 }
 
-function joined(parts: readonly (readonly [number, string])[], print: (value: number) => string): string {
-  const found = parts.filter(([value]) => value > 0.005);
-  return found.length === 0 ? 'none' : found.map(([value, what]) => `${print(value)} ${what}`).join(', ');
+function joined(
+  parts: readonly (readonly [number | null, string])[],
+  print: (value: number) => string,
+): string {
+  if (parts.some(([value]) => value === null)) return 'not known';
+  const found = parts.flatMap(([value, what]) =>
+    value !== null && value > 0.005 ? [`${print(value)} ${what}`] : [],
+  );
+  return found.length === 0 ? 'none' : found.join(', ');
 }
 
 /** Of what it neither crosses nor begins or ends at, whether a rule asks for room or not. */
