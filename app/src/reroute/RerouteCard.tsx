@@ -151,7 +151,7 @@ function ChosenWay({ way }: { readonly way: Way }) {
       )}
       {way.bored.length === 0 ? null : <BoredCaution />}
       {asked === null ? null : (
-        <Action look="primary" onPress={() => takeWay(way, site, asked.path)}>
+        <Action look="primary" onPress={() => takeWay(way, asked.path)}>
           {way.route === null ? 'Plan what is dug for it' : 'Take this way'}
         </Action>
       )}
