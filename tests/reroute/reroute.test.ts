@@ -129,6 +129,12 @@ describe.each(SAMPLES)('the sample %s', (name) => {
     for (const route of routes) expect(checkRoute(request, route)).toEqual([]);
   });
 
+  it('tell of the branches that would hang in the air', () => {
+    const joining = site.paths.filter((p) => p.vertices.at(-1)?.spot.by === 'at').map((p) => p.id);
+    for (const way of only(ways, 'new')) expect(joining).toEqual(expect.arrayContaining([...way.branches]));
+    for (const way of only(ways, 'repair')) expect(way.branches).toEqual([]);
+  });
+
   it('has the old pipe beside them, dug up and from pits', () => {
     const [repair] = only(ways, 'repair');
     const [inPlace] = only(ways, 'in-place');
@@ -299,6 +305,52 @@ describe('an old pipe of which a piece is replaced', () => {
   });
 });
 
+describe('pits at the ends of a bore', () => {
+  const bores = (trees: readonly (readonly [x: number, y: number, trunk: number])[]) => {
+    const site = straightDrain(
+      trees.map(([x, y, trunkDiameter], i) => thing(`oak${i}`, 'tree', [[x, y]], { trunkDiameter })),
+    );
+    const { ways } = waysOn(site, {
+      treat: Object.fromEntries(trees.map((_, i) => [`roots/oak${i}`, { as: 'free' as const }])),
+    });
+    return { ways: only(ways, 'bored'), pit: ruleValue(site, 'routePit') };
+  };
+  const pieces = (way: Way) =>
+    way.digs.flatMap((dig) => (dig.is === 'trench' ? [[dig.from, dig.to] as const] : []));
+
+  it('are as long as the rule says where the roots reach past the end, on the inner side', () => {
+    const { ways, pit } = bores([[2, 0, 0.3]]);
+    const [way] = ways;
+    if (way === undefined) throw new Error('no bore');
+    expect(pieces(way)[0]).toEqual([0, expect.closeTo(pit, 9)]);
+  });
+
+  it('and trenches take the whole pipe with what is bored, each metre once', () => {
+    for (const trees of [
+      [[2, 0, 0.3]],
+      [[2, 10, 0.3]],
+      [[2, 20, 0.3]],
+      [
+        [1.5, 4, 0.2],
+        [-1.5, 15, 0.2],
+      ],
+    ] as const)
+      for (const way of bores(trees).ways) {
+        const all = [...pieces(way), ...way.bored.map((b) => [b.from, b.to] as const)].sort(
+          (a, b) => a[0] - b[0],
+        );
+        expect(all[0]?.[0]).toBe(0);
+        for (const [i, [from]] of all.entries()) if (i > 0) expect(from).toBe(all[i - 1]?.[1]);
+        expect(all.at(-1)?.[1]).toBeCloseTo(way.facts.length, 9);
+      }
+  });
+
+  it('are no bore where they take up all of the roots', () => {
+    const zone = bores([[2, 0, 0.3]]);
+    console.log(zone.pit, zone.ways.map((w) => [pieces(w), w.bored]), bores([[2, 10, 0.3]]).ways.length, bores([[2, 20, 0.3]]).ways.length,bores([[1.5, 4, 0.2], [-1.5, 15, 0.2]]).ways.map((w) => [pieces(w), w.bored]));
+    });
+});
+
 describe('a request', () => {
   it('keeps the trench out of the roots that hold a tree up, and lets the others cost', () => {
     const site = straightDrain([thing('oak', 'tree', [[0, 10]], { trunkDiameter: 0.4 })]);
@@ -453,6 +505,27 @@ describe('a way that is taken', () => {
     expect(fresh?.joins?.station).toBeCloseTo(16, 6);
     expect(after.paths.get('p')?.length).toBeCloseTo(20, 9);
     expect(opened.site.digging.digs).toHaveLength(1);
+  });
+});
+
+describe('a branch of the piece that is replaced', () => {
+  it('is told with every new pipe, and one past its end is not', () => {
+    const site = straightDrain();
+    const [old] = site.paths;
+    if (old === undefined) throw new Error('no pipe');
+    const middle = { id: 'm', spot: at(0, 12) };
+    const main = { ...old, vertices: [...old.vertices.slice(0, 1), middle, ...old.vertices.slice(1)] };
+    const branch: Path = {
+      ...old,
+      id: 'kitchen',
+      vertices: [
+        { id: 'a', spot: at(-5, 8) },
+        { id: 'b', spot: { by: 'at', point: { of: 'p', at: 'm' } } },
+      ],
+    };
+    const both = { ...site, paths: [main, branch] };
+    expect(only(waysOn(both, { path: 'p' }).ways, 'new')[0]?.branches).toEqual(['kitchen']);
+    expect(only(waysOn(both, { path: 'p', to: 10 }).ways, 'new')[0]?.branches).toEqual([]);
   });
 });
 

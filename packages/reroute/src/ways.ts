@@ -30,7 +30,9 @@ export type Way = {
   readonly path: Path;
   readonly digs: readonly Dig[];
   /** Stretches that are bored (plan metres along the pipe). */
-  readonly bored: readonly { readonly from: number; readonly to: number }[];
+  readonly bored: readonly Piece[];
+  /** Pipes that join the piece that a new one takes the place of: somebody has to bring them over. */
+  readonly branches: readonly string[];
   readonly facts: WayFacts;
 };
 
@@ -47,13 +49,14 @@ export function waysOf(
   today: string,
 ): readonly Way[] {
   const ways: Way[] = [];
+  const branches = branchesOf(derived, ask);
   const add = (
-    way: Omit<Way, 'facts'>,
+    way: Omit<Way, 'facts' | 'branches'>,
     on: { site: Site; derived: Derived; isNew: boolean; piece: Piece },
   ) => {
     const tried = { path: way.path, isNew: on.isNew, piece: on.piece, digs: way.digs };
     const facts = wayFacts(on.site, on.derived, tried, today);
-    if (facts !== null) ways.push({ ...way, facts });
+    if (facts !== null) ways.push({ ...way, branches: on.isNew ? branches : [], facts });
   };
   for (const [i, route] of routes.entries()) {
     const path = routePath(site, derived, { ask, request, route, id: `way-${i + 1}`, name: '' });
@@ -65,12 +68,11 @@ export function waysOf(
     const on = { site: withPath, derived: tried, isNew: true, piece: { from: 0, to: length } };
     const common = { route, path };
     add({ ...common, id: `new-${i + 1}`, is: 'new', digs: [trench(path.id, 0, length, 1)], bored: [] }, on);
-    const bored = boredStretches(withPath, tried, line);
+    const trenches = trenchesAround(site, length, boredStretches(withPath, tried, line));
+    const bored = between(trenches, length).filter((s) => s.to > s.from);
     if (bored.length === 0) continue;
-    add(
-      { ...common, id: `bored-${i + 1}`, is: 'bored', digs: around(site, path.id, length, bored), bored },
-      on,
-    );
+    const digs = trenches.map((t, n) => trench(path.id, t.from, t.to, n + 1));
+    add({ ...common, id: `bored-${i + 1}`, is: 'bored', digs, bored }, on);
   }
   const old = derived.paths.get(ask.path);
   if (old === undefined) return ways;
@@ -91,6 +93,15 @@ export function waysOf(
   return ways;
 }
 
+function branchesOf({ paths }: Derived, ask: RerouteAsk): readonly string[] {
+  const { from, to } = stationsOf(ask, paths.get(ask.path)?.length ?? 0);
+  return [...paths.values()].flatMap(({ path, joins }) =>
+    path.state === 'existing' && joins?.path === ask.path && joins.station > from && joins.station < to
+      ? [path.id]
+      : [],
+  );
+}
+
 function trench(path: string, from: number, to: number, number: number): Dig {
   return { id: `${path}-dig-${number}`, name: '', note: '', is: 'trench', path, from, to };
 }
@@ -101,22 +112,33 @@ function pits(site: Site, path: string, from: number, to: number): readonly Dig[
   return [trench(path, from, from + length, 1), trench(path, to - length, to, 2)];
 }
 
-/** Trenches before, between and past what is bored, each at least as long as a pit. */
-function around(site: Site, path: string, length: number, bored: Way['bored']): readonly Dig[] {
-  const pit = ruleValue(site, 'routePit');
-  const edges = [0, ...bored.flatMap(({ from, to }) => [from, to]), length];
-  const digs: Dig[] = [];
-  for (let i = 0; i + 1 < edges.length; i += 2) {
-    const [from, to] = [edges[i] ?? 0, edges[i + 1] ?? length];
-    const short = Math.max(0, Math.min(pit, length) - (to - from));
-    // a pit reaches into what would be bored where there is no room for it beside that
-    const [a, b] = [
-      Math.max(0, from - (from === 0 ? 0 : short / 2)),
-      Math.min(length, to + (to === length ? 0 : short / 2)),
-    ];
-    if (b - a > SHORTEST_M) digs.push(trench(path, a, b, digs.length + 1));
+/** Trenches before, between and past what is bored, each at least as long as a pit; those that meet are one. */
+function trenchesAround(site: Site, length: number, bored: readonly Piece[]): readonly Piece[] {
+  const pit = Math.min(ruleValue(site, 'routePit'), length);
+  const trenches = between(bored, length).map(({ from, to }): Piece => {
+    const short = Math.max(0, pit - (to - from));
+    // a pit reaches into what would be bored where there is no room for it beside that; at an end of the pipe to its inner side alone
+    if (from === 0) return { from, to: to + short };
+    if (to === length) return { from: from - short, to };
+    return { from: from - short / 2, to: to + short / 2 };
+  });
+  return joined(trenches).filter(({ from, to }) => to - from > SHORTEST_M);
+}
+
+/** Before, between and past pieces of a pipe, with those at its ends that have no length. */
+function between(pieces: readonly Piece[], length: number): readonly Piece[] {
+  return [...pieces, null].map((next, i) => ({ from: pieces[i - 1]?.to ?? 0, to: next?.from ?? length }));
+}
+
+/** Pieces in order, those that hardly stand apart as one. */
+function joined(pieces: readonly Piece[]): readonly Piece[] {
+  const all: { from: number; to: number }[] = [];
+  for (const { from, to } of pieces) {
+    const last = all.at(-1);
+    if (last !== undefined && from <= last.to + SHORTEST_M) last.to = Math.max(last.to, to);
+    else all.push({ from, to });
   }
-  return digs;
+  return all;
 }
 
 /** Where a new pipe runs through a root zone on one straight leg: a bore has no bends. */
@@ -125,12 +147,6 @@ function boredStretches(site: Site, derived: Derived, { line, length }: DerivedP
   const inside = treeZones(site, derived)
     .trees.flatMap(({ at, chosen }) => pathInCircle(line, at, chosen.radius))
     .sort((a, b) => a.from - b.from);
-  const joined: { from: number; to: number }[] = [];
-  for (const { from, to } of inside) {
-    const last = joined.at(-1);
-    if (last !== undefined && from <= last.to + SHORTEST_M) last.to = Math.max(last.to, to);
-    else joined.push({ from, to });
-  }
   const straight = ({ from, to }: { from: number; to: number }) => !bends.some((b) => b > from && b < to);
-  return joined.filter((s) => s.to - s.from > SHORTEST_M && s.to - s.from < length && straight(s));
+  return joined(inside).filter((s) => s.to - s.from > SHORTEST_M && s.to - s.from < length && straight(s));
 }

@@ -35,6 +35,7 @@ function row(name: string, changed: Partial<WayFacts>): string | undefined {
     path,
     digs: [],
     bored: [],
+    branches: [],
     facts: { ...facts, ...changed },
   };
   return wayRows(way, site).find((r) => r.name === name)?.text;

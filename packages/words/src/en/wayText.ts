@@ -40,7 +40,7 @@ function boredLength(bored: Way['bored']): number {
 }
 
 /** What a way takes, row by row; the same rows in the same order for every way. */
-export function wayRows({ facts, bored }: Way, site: Site): readonly WayRow[] {
+export function wayRows({ facts, bored, branches }: Way, site: Site): readonly WayRow[] {
   const { units } = site;
   const length = (metres: number) => sureText(metres, units);
   const feature = (id: string) => targetInText({ kind: 'feature', id }, site);
@@ -95,6 +95,13 @@ export function wayRows({ facts, bored }: Way, site: Site): readonly WayRow[] {
         ],
         length,
       ),
+    },
+    {
+      name: 'Branches to bring over',
+      text:
+        branches.length === 0
+          ? 'none'
+          : atStart(andList(branches.map((id) => targetInText({ kind: 'path', id }, site)))),
     },
     {
       name: 'Cleanouts to set',
