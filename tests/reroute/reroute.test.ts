@@ -328,14 +328,16 @@ describe('pits at the ends of a bore', () => {
   it('and trenches take the whole pipe with what is bored, each metre once', () => {
     for (const trees of [
       [[2, 0, 0.3]],
-      [[2, 10, 0.3]],
+      [[2.7, 10, 0.3]],
       [[2, 20, 0.3]],
       [
         [1.5, 4, 0.2],
         [-1.5, 15, 0.2],
       ],
-    ] as const)
-      for (const way of bores(trees).ways) {
+    ] as const) {
+      const { ways } = bores(trees);
+      expect(ways.length).toBeGreaterThan(0);
+      for (const way of ways) {
         const all = [...pieces(way), ...way.bored.map((b) => [b.from, b.to] as const)].sort(
           (a, b) => a[0] - b[0],
         );
@@ -343,12 +345,19 @@ describe('pits at the ends of a bore', () => {
         for (const [i, [from]] of all.entries()) if (i > 0) expect(from).toBe(all[i - 1]?.[1]);
         expect(all.at(-1)?.[1]).toBeCloseTo(way.facts.length, 9);
       }
+    }
   });
 
   it('are no bore where they take up all of the roots', () => {
-    const zone = bores([[2, 0, 0.3]]);
-    console.log(zone.pit, zone.ways.map((w) => [pieces(w), w.bored]), bores([[2, 10, 0.3]]).ways.length, bores([[2, 20, 0.3]]).ways.length,bores([[1.5, 4, 0.2], [-1.5, 15, 0.2]]).ways.map((w) => [pieces(w), w.bored]));
-    });
+    const oak = straightDrain([thing('oak', 'tree', [[0, 0]], { trunkDiameter: 0.3 })]);
+    const radius = treeZones(oak, derive(oak)).trees[0]?.chosen.radius ?? 0;
+    const reaching = (along: number) => bores([[Math.sqrt(radius ** 2 - along ** 2), 0, 0.3]]);
+    const { pit, ways } = reaching(3);
+    expect(ways.map((way) => way.bored)).toEqual([
+      [{ from: expect.closeTo(pit, 6), to: expect.closeTo(3, 6) }],
+    ]);
+    expect(reaching(pit - 0.3).ways).toEqual([]);
+  });
 });
 
 describe('a request', () => {

@@ -120,7 +120,7 @@ function trenchesAround(site: Site, length: number, bored: readonly Piece[]): re
     // a pit reaches into what would be bored where there is no room for it beside that; at an end of the pipe to its inner side alone
     if (from === 0) return { from, to: to + short };
     if (to === length) return { from: from - short, to };
-    return { from: from - short / 2, to: to + short / 2 };
+    return { from: Math.max(0, from - short / 2), to: Math.min(length, to + short / 2) };
   });
   return joined(trenches).filter(({ from, to }) => to - from > SHORTEST_M);
 }
