@@ -1,7 +1,7 @@
 import type { Route } from '../foundRoute';
 import type { Area, Obstacle, RouteRequest } from '../request';
 import { type Field, fieldOf } from './field';
-import { type LegSearch, legSearch } from './legSearch';
+import { type LegSearch, type LegSearchResult, legSearch } from './legSearch';
 import { areasCrossed, obstaclesHit } from './routeHits';
 import { type Solid, solidOf } from './solid';
 import { turnSteps } from './turns';
@@ -20,8 +20,9 @@ export function regardedFor(request: RouteRequest): Regarded {
 type Found = { readonly is: 'found'; readonly route: Route; readonly cost: number };
 export type BestRoute = Found | { readonly is: 'none' | 'gave-up' | 'stopped' };
 
-/** A first route may cost so many times what the best does. */
-const SOON = 1.5;
+/** A first route may cost so many times what the best does; where that costs too much looking, so many times. */
+const SOON = [1.5, 3, 8] as const;
+const MOST_PLACES_SOON = 4000;
 
 /** The same of each that is then looked for: of the best route, and of one that stands beside it. */
 export const BEST: readonly number[] = [1.1, 1.05, 1.02];
@@ -70,12 +71,24 @@ export function bestRoute(
       shouldStop,
     };
     // a route that is good enough is found soon; what costs more need not be looked at then
-    const soon = legSearch({ ...search, greed: SOON, below });
+    const soon = foundSoon(search, below);
     if (soon.is !== 'found') return soon;
     if (regardMore(request, soon.route, regarded)) continue;
     const best = bettered(search, soon, better);
     if (best.is !== 'found' || !regardMore(request, best.route, regarded)) return best;
   }
+}
+
+/** Any route: with more greed where less of it finds none in good time. */
+function foundSoon(search: Omit<LegSearch, 'greed' | 'below'>, below: number): LegSearchResult {
+  let last: LegSearchResult = { is: 'gave-up' };
+  for (const greed of SOON) {
+    const mostPlaces =
+      greed === SOON.at(-1) ? search.mostPlaces : Math.min(MOST_PLACES_SOON, search.mostPlaces);
+    last = legSearch({ ...search, greed, below, mostPlaces });
+    if (last.is !== 'gave-up') return last;
+  }
+  return last;
 }
 
 /** A route with the cheaper ones that less and less greed finds, until one costs too much looking. */
