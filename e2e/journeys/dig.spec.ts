@@ -3,9 +3,7 @@ import { Digs } from '../src/Digs';
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
-import { Plan } from '../src/Plan';
 import { Screen } from '../src/Screen';
-import { Yard } from '../src/Yard';
 
 test('a trench beside the sycamore: what it takes, what it meets, and what makes it smaller', async ({
   page,
@@ -107,45 +105,6 @@ test('what must be settled is seen at once, whatever is in hand', async ({ page,
   const sides = await digs.open('cut back or hold the sides');
   await hand.press(sides.getByRole('button', { name: 'Open its card' }));
   await expect(digs.dig('Trench on Lateral, 36.0 ft to 60.0 ft')).toBeVisible();
-});
-
-test('a tree that is moved says with every move what digs and pipes do to it', async ({ page, hand }) => {
-  test.skip(hand.by !== 'mouse', 'a finger that stays down in the middle of a drag has no hand here');
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  const digs = new Digs(screen);
-  await home.open();
-  await home.press('Open the sample site');
-  await screen.goTo('Route');
-  await digs.trench('Lateral', '36', '60');
-  const plan = new Plan(page, hand);
-  const beside = await plan.share(0.62, 0.5);
-  await screen.goTo('Yard');
-  await new Yard(screen).draw('Tree');
-  await hand.tap(beside);
-  await screen.fill('Trunk diameter', '12');
-  const concerns = screen.card.getByRole('region', { name: 'What concerns it' });
-  const taken = /Takes (?:less than )?(\d+) % of the root zone of this tree/;
-  const share = async () => Number(taken.exec((await concerns.textContent()) ?? '')?.[1] ?? 0);
-
-  // on the dig's middle, where it was brought into view
-  const middle = await plan.share(0.5, 0.5);
-  await page.mouse.move(beside.x, beside.y);
-  await page.mouse.down();
-  const seen = new Set<number>();
-  for (let i = 1; i <= 10; i++) {
-    await page.mouse.move(beside.x + ((middle.x - beside.x) * i) / 10, beside.y);
-    await page.waitForTimeout(60);
-    seen.add(await share());
-  }
-  await expect(concerns).toContainText('The trunk of this tree stands in the cut');
-  expect(seen.size, 'shares told on the way').toBeGreaterThan(4);
-  const last = await share();
-  await page.mouse.up();
-  // let go, the whole site says the same
-  await expect(concerns).toContainText('The trunk of this tree stands in the cut');
-  expect(await share()).toBe(last);
-  expect(await screen.undo()).toBe('Move Tree');
 });
 
 test('a rule changed on the site is said so wherever it asks', async ({ page, hand }) => {
