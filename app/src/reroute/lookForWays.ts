@@ -18,6 +18,10 @@ export type WaysFound =
   | { readonly is: 'nothing'; readonly why: NothingAsked }
   | { readonly is: 'failed' };
 
+/** Of all that is done, what has begun once the site is derived, and the search; the rest is trying the ways. */
+const BEGUN = 0.1;
+const SEARCH = 0.6;
+
 /** Looks for routes and tries every way on the site. Never throws. */
 export function lookForWays(
   { site, ask, today }: WaysAsked,
@@ -30,7 +34,9 @@ export function lookForWays(
       const length = derived.paths.get(ask.path)?.length ?? 0;
       return { is: 'nothing', why: length === 0 ? 'no-line' : 'nothing-between' };
     }
-    const found = findRoutes(rerouting.request, onProgress === undefined ? {} : { onProgress });
+    onProgress?.(BEGUN);
+    const searched = (share: number) => onProgress?.(BEGUN + SEARCH * share);
+    const found = findRoutes(rerouting.request, { onProgress: searched });
     if (found.is === 'stopped') return { is: 'failed' };
     const routes = found.is === 'found' ? found.routes : [];
     return { is: 'found', ways: waysOf(site, derived, ask, rerouting, routes, today), routes: found };
