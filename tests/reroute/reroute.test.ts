@@ -452,7 +452,7 @@ describe('a pipe that is drawn', () => {
     if (old === undefined) throw new Error('no pipe');
     const path = { ...old, id: 'drawn', state: 'proposed', vertices } as const;
     const both = { ...site, paths: [old, path] };
-    return checkPath(both, derive(both), 'drawn')?.map((fault) => fault.code);
+    return checkPath(both, derive(both), 'drawn')?.faults.map((fault) => fault.code);
   };
 
   it('is sound with turns of 45 degrees a foot apart, and not with one of 38 or with no room', () => {

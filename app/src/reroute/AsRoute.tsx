@@ -1,5 +1,5 @@
 import { checkPath, type RerouteAsk } from '@footmark/reroute';
-import { type Derived, letters, type Path, profileAt } from '@footmark/site';
+import { letters, type Path } from '@footmark/site';
 import { useMemo } from 'react';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
@@ -13,8 +13,9 @@ import { askAbout, startLooking } from './waysSession';
 export function AsRoute({ path }: { readonly path: Path }) {
   const site = useSite();
   const derived = useDerived();
-  const faults = useMemo(() => checkPath(site, derived, path.id), [site, derived, path.id]);
-  if (faults === null) return null;
+  const check = useMemo(() => checkPath(site, derived, path.id), [site, derived, path.id]);
+  if (check === null) return null;
+  const { faults, fallJudged } = check;
   const names = path.vertices.map((_, i) => letters(i));
   return (
     <div className={cards.section}>
@@ -33,9 +34,7 @@ export function AsRoute({ path }: { readonly path: Path }) {
           })}
         </ul>
       )}
-      {isFallJudged(derived, path.id) ? null : (
-        <p>Its fall was not judged: the levels at its two ends are not both known.</p>
-      )}
+      {fallJudged ? null : <p>Its fall was not judged: the levels at its two ends are not both known.</p>}
       <p>Services, trench and roots: see what stands in the way.</p>
       <Action onPress={() => goTo('route')}>What stands in the way</Action>
       <Action
@@ -50,13 +49,6 @@ export function AsRoute({ path }: { readonly path: Path }) {
       </Action>
     </div>
   );
-}
-
-/** Fall is judged between the inverts of both ends. */
-function isFallJudged({ paths, profiles }: Derived, path: string): boolean {
-  const [on, profile] = [paths.get(path), profiles.get(path)];
-  if (on === undefined || profile === undefined) return false;
-  return [0, on.length].every((station) => (profileAt(profile, station).pipe?.invert ?? null) !== null);
 }
 
 function diameterOf({ stretches: [first] }: Path): Partial<Pick<RerouteAsk, 'diameter'>> {

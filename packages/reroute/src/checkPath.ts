@@ -1,48 +1,37 @@
 import { azimuthBetween, deflectionBetween, type Point } from '@footmark/geometry';
 import { type Bend, checkRoute, type Route, type RouteFault, type RouteRequest } from '@footmark/route';
-import {
-  type Derived,
-  type DerivedPath,
-  DRAWN_TURN_RAD,
-  leastFall,
-  profileAt,
-  ruleValue,
-  type Site,
-  wallShares,
-} from '@footmark/site';
-import { bendTable } from './bendTable';
-import { mindedOn } from './treatment';
+import { type Derived, type DerivedPath, DRAWN_TURN_RAD, type Site } from '@footmark/site';
+import { invertAt, siteRequest, treatedOn } from './siteRequest';
+
+/** What is wrong with a drawn pipe, and whether its fall was judged: that needs the inverts of both its ends. */
+export type PathCheck = { readonly faults: readonly RouteFault[]; readonly fallJudged: boolean };
 
 /**
  * What is wrong with a drawn pipe, were it a route: turns that no standard bend makes, legs too short for their fittings, too near to things, too
  * little fall. Null for a pipe that has no line. Turns are drawn as true as a degree.
  */
-export function checkPath(site: Site, derived: Derived, path: string): readonly RouteFault[] | null {
+export function checkPath(site: Site, derived: Derived, path: string): PathCheck | null {
   const on = derived.paths.get(path);
   const [start, second] = on?.points ?? [];
   const end = on?.points.at(-1);
   if (on === undefined || start === undefined || second === undefined || end === undefined) return null;
-  const bends = [...bendTable(site), STRAIGHT];
-  const profile = derived.profiles.get(path);
-  const invert = (station: number) =>
-    profile === undefined ? null : (profileAt(profile, station).pipe?.invert ?? null);
   const [stretch] = on.path.stretches;
-  const diameter = stretch?.diameter ?? 0;
+  const pipe = {
+    diameter: stretch?.diameter ?? 0,
+    material: stretch?.material ?? 'unknown',
+    keepsGrade: true,
+  } as const;
+  const usual = siteRequest(site, pipe, treatedOn(site, derived, { start, end }, {}));
+  const [from, to] = [invertAt(derived, path, 0), invertAt(derived, path, on.length)];
   const request: RouteRequest = {
-    start: { at: start, heading: azimuthBetween(start, second), invert: invert(0) },
-    ends: [{ id: 'end', at: end, headings: null, invert: invert(on.length) }],
-    diameter: diameter * (1 + 2 * wallShares[stretch?.material ?? 'unknown'].value),
-    bends,
-    leastStraight: ruleValue(site, 'routeStraight'),
-    mostBends: Math.round(ruleValue(site, 'routeBends')) + straightPoints(on),
-    obstacles: mindedOn(site, derived, { start, end }).flatMap(({ id, shape, usual }) =>
-      usual.as === 'clear' ? [{ id, shape, clearance: usual.clearance }] : [],
-    ),
-    areas: [],
-    freeEnds: ruleValue(site, 'routeEnds'),
-    grade: { least: leastFall(site, diameter).value, kept: true },
+    ...usual,
+    start: { at: start, heading: azimuthBetween(start, second), invert: from },
+    ends: [{ id: 'end', at: end, headings: null, invert: to }],
+    bends: [...usual.bends, STRAIGHT],
+    mostBends: usual.mostBends + straightPoints(on),
   };
-  return checkRoute(request, nearestRoute(on, bends)).filter((fault) => !isDrawn(fault));
+  const faults = checkRoute(request, nearestRoute(on, request.bends)).filter((fault) => !isDrawn(fault));
+  return { faults, fallJudged: from !== null && to !== null };
 }
 
 /** A point that does not turn has no fitting. */

@@ -1,6 +1,6 @@
 export { type RerouteAsk, stationsOf, usualAsk, usualAskOf } from './ask';
 export { bendTable } from './bendTable';
-export { checkPath } from './checkPath';
+export { checkPath, type PathCheck } from './checkPath';
 export { type Planning, planWay } from './planWay';
 export { type Price, type PriceItem, type PriceList, priceItems, priceOf } from './price';
 export { type Rerouting, requestOf } from './requestOf';

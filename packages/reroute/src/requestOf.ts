@@ -6,24 +6,15 @@ import {
   pointAtAzimuth,
   pointInRing,
 } from '@footmark/geometry';
-import type { Headings, RouteRequest, Shape } from '@footmark/route';
-import {
-  type Derived,
-  type DerivedPath,
-  leastFall,
-  profileAt,
-  ruleValue,
-  type Site,
-  wallShares,
-} from '@footmark/site';
+import type { Headings, RouteRequest } from '@footmark/route';
+import type { Derived, DerivedPath, Site } from '@footmark/site';
 import { type RerouteAsk, stationsOf } from './ask';
-import { bendTable } from './bendTable';
-import { type Minded, mindedOn, type Treatment } from './treatment';
+import { invertAt, siteRequest, type Treated, treatedOn } from './siteRequest';
 
 /** A request with what it minds, and how. */
 export type Rerouting = {
   readonly request: RouteRequest;
-  readonly minded: readonly (Minded & { readonly treatment: Treatment })[];
+  readonly minded: readonly Treated[];
 };
 
 /** A wye lies level or rolled up: seen from above its branch comes in at up to 45 degrees to the flow. */
@@ -34,7 +25,6 @@ const AT_END_M = 0.05;
 /** The request that an ask comes to; null when its pipe has no line, or nothing lies between its stations. */
 export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Rerouting | null {
   const on = derived.paths.get(ask.path);
-  const profile = derived.profiles.get(ask.path);
   if (on === undefined || on.length === 0) return null;
   const { from, to } = stationsOf(ask, on.length);
   if (to - from < AT_END_M) return null;
@@ -42,36 +32,24 @@ export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Rerout
     locate(on.line, offBend(on, from, 'after')),
     locate(on.line, offBend(on, to, 'before')),
   ];
-  const invert = (station: number) =>
-    profile === undefined ? null : (profileAt(profile, station).pipe?.invert ?? null);
-  const minded = mindedOn(site, derived, { start: start.point, end: end.point }).map((m) => ({
-    ...m,
-    treatment: ask.treat[m.id] ?? m.usual,
-  }));
-  const diameter = ask.diameter * (1 + 2 * wallShares[ask.material].value);
+  const minded = treatedOn(site, derived, { start: start.point, end: end.point }, ask.treat);
   return {
     minded,
     request: {
+      ...siteRequest(site, ask, minded),
       start: {
         at: start.point,
         heading: ask.leaves === 'square' ? squareToWall(derived, start.point, start.azimuth) : start.azimuth,
-        invert: invert(from),
+        invert: invertAt(derived, ask.path, from),
       },
-      ends: [{ id: 'end', at: end.point, headings: headingsAt(on, to, end.azimuth), invert: invert(to) }],
-      diameter,
-      bends: bendTable(site),
-      leastStraight: ruleValue(site, 'routeStraight'),
-      mostBends: Math.round(ruleValue(site, 'routeBends')),
-      obstacles: minded.flatMap(({ id, shape, treatment }) =>
-        treatment.as === 'clear' ? [{ id, shape, clearance: treatment.clearance }] : [],
-      ),
-      areas: minded.flatMap(({ id, shape, treatment }) =>
-        treatment.as === 'cost' && treatment.perMetre > 0
-          ? [{ id, shape: fromOutside(shape, diameter / 2), perMetre: treatment.perMetre }]
-          : [],
-      ),
-      freeEnds: ruleValue(site, 'routeEnds'),
-      grade: { least: leastFall(site, ask.diameter).value, kept: ask.keepsGrade },
+      ends: [
+        {
+          id: 'end',
+          at: end.point,
+          headings: headingsAt(on, to, end.azimuth),
+          invert: invertAt(derived, ask.path, to),
+        },
+      ],
     },
   };
 }
@@ -89,11 +67,6 @@ function offBend({ line, length }: DerivedPath, station: number, to: 'before' | 
     if (element.kind === 'arc' && station > from && station < end) return to === 'after' ? end : from;
   }
   return station;
-}
-
-/** Beside a line it is the pipe's outside that counts. */
-function fromOutside(shape: Shape, radius: number): Shape {
-  return shape.is === 'line' ? { ...shape, halfWidth: shape.halfWidth + radius } : shape;
 }
 
 /** A wall this near (m) is the one that the pipe comes out of. */

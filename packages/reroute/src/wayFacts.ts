@@ -5,7 +5,7 @@ import {
   type InTheWay,
   standsInTheWay,
 } from '@footmark/dig';
-import { degrees, developedAt } from '@footmark/geometry';
+import { degrees, developedAt, radians } from '@footmark/geometry';
 import { type Derived, type Dig, type Path, type Side, type Site, standardBendOf } from '@footmark/site';
 import { coverOn, fallOn, isWithin, lengthWithin, nearestTo, type Piece } from './pieceOfPipe';
 
@@ -57,7 +57,7 @@ export type WayFacts = {
 };
 
 /** Standard bends are drawn as true as this (rad). */
-const SAME_BEND_RAD = 0.5 / degrees(1);
+const SAME_BEND_RAD = radians(0.5);
 
 /** A way as it is tried: its pipe on the site, new or there already, the piece of it that is laid or mended, and what is dug for it. */
 export type Tried = {
