@@ -5,6 +5,7 @@ export { type Planning, planWay } from './planWay';
 export { type Price, type PriceItem, type PriceList, priceItems, priceOf } from './price';
 export { type Rerouting, requestOf } from './requestOf';
 export { routePath } from './routePath';
+export type { Treated } from './siteRequest';
 export { type Ends, type Minded, mindedOn, type Treatment } from './treatment';
 export type { BendCount, Dug, TreeShare, WayFacts } from './wayFacts';
 export { type Way, type WayIs, waysOf } from './ways';
