@@ -1,5 +1,5 @@
 // From a site to a request. Outside of it: the formula of AS 4970, the tangent of a bend.
-import { bendTable, mindedOn, requestOf, usualAsk } from '@footmark/reroute';
+import { bendTable, mindedBy, requestOf, usualAsk } from '@footmark/reroute';
 import { derive, ruleValue } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { asked, heldRoots, straightDrain, thing, waysOn } from './drain';
@@ -7,7 +7,8 @@ import { asked, heldRoots, straightDrain, thing, waysOn } from './drain';
 describe('a request', () => {
   it('keeps the trench out of the roots that hold a tree up, and lets the others cost', () => {
     const site = straightDrain([thing('oak', 'tree', [[0, 10]], { trunkDiameter: 0.4 })]);
-    const minded = mindedOn(site, derive(site), { start: { x: 0, y: 0 }, end: { x: 0, y: 20 } });
+    const derived = derive(site);
+    const minded = mindedBy(site, derived, asked(derived));
     const usual = minded.find((m) => m.id === 'oak')?.usual;
     const clear = heldRoots(0.4) + ruleValue(site, 'bottomWidth') / 2 - 0.2;
     expect(usual?.as === 'clear' ? usual.clearance : null).toBeCloseTo(clear, 9);

@@ -1,6 +1,13 @@
-import { locate } from '@footmark/geometry';
-import { type Minded, mindedOn, type RerouteAsk, stationsOf, type Treatment } from '@footmark/reroute';
+import {
+  mindedBy,
+  type RerouteAsk,
+  sameTreatment,
+  type Treated,
+  type Treatment,
+  treatedAs,
+} from '@footmark/reroute';
 import { parseNumber } from '@footmark/site';
+import { useMemo } from 'react';
 import { Fold } from '../cards/Fold';
 import { Choice } from '../controls/Choice';
 import { MeasureField } from '../controls/MeasureField';
@@ -23,11 +30,8 @@ const MOST_TIMES = 100;
 export function MindedFold({ ask }: { readonly ask: RerouteAsk }) {
   const site = useSite();
   const derived = useDerived();
-  const on = derived.paths.get(ask.path);
-  if (on === undefined) return null;
-  const { from, to } = stationsOf(ask, on.length);
-  const ends = { start: locate(on.line, from).point, end: locate(on.line, to).point };
-  const minded = mindedOn(site, derived, ends);
+  const minded = useMemo(() => mindedBy(site, derived, ask), [site, derived, ask]);
+  if (minded.length === 0) return null;
   const otherwise = minded.filter((m) => ask.treat[m.id] !== undefined).length;
   return (
     <Fold
@@ -37,7 +41,7 @@ export function MindedFold({ ask }: { readonly ask: RerouteAsk }) {
       <ul className={styles.list}>
         {minded.map((m) => (
           <li key={m.id} className={styles.minded}>
-            <MindedRow minded={m} treatment={ask.treat[m.id] ?? m.usual} />
+            <MindedRow minded={m} />
           </li>
         ))}
       </ul>
@@ -45,23 +49,18 @@ export function MindedFold({ ask }: { readonly ask: RerouteAsk }) {
   );
 }
 
-function MindedRow({ minded, treatment }: { readonly minded: Minded; readonly treatment: Treatment }) {
+function MindedRow({ minded }: { readonly minded: Treated }) {
   const site = useSite();
   const name = words.mindedName(minded.id, minded.feature, site);
-  const { usual } = minded;
-  const change = (next: Treatment) =>
-    treat(minded.id, JSON.stringify(next) === JSON.stringify(usual) ? undefined : next);
+  const { usual, treatment } = minded;
+  const change = (next: Treatment) => treat(minded.id, sameTreatment(next, usual) ? undefined : next);
   return (
     <>
       <Choice
         label={name}
         options={HOW}
         value={treatment.as}
-        onChange={(as) => {
-          if (as === usual.as) change(usual);
-          else if (as === 'clear') change({ as, clearance: 0 });
-          else change(as === 'cost' ? { as, perMetre: 1 } : { as });
-        }}
+        onChange={(as) => change(treatedAs(site, usual, as))}
       />
       {treatment.as === 'clear' ? (
         <LengthField

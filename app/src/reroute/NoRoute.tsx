@@ -1,10 +1,10 @@
+import { isToBeAsked, mustStand } from '@footmark/reroute';
 import type { FoundRoutes, Relaxation } from '@footmark/route';
 import type { Site } from '@footmark/site';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
-import { isToBeAsked, mustStand } from './mustStand';
 import styles from './reroute.module.css';
 import { changeAsk, startLooking, treat } from './waysSession';
 

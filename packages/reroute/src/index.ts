@@ -1,11 +1,13 @@
 export { type RerouteAsk, stationsOf, usualAsk, usualAskOf } from './ask';
 export { bendTable } from './bendTable';
 export { checkPath, type PathCheck } from './checkPath';
+export { isToBeAsked, mustStand } from './mustStand';
 export { type Planning, planWay } from './planWay';
 export { type Price, type PriceItem, type PriceList, priceItems, priceOf } from './price';
-export { type Rerouting, requestOf } from './requestOf';
+export { mindedBy, type Rerouting, requestOf } from './requestOf';
 export { routePath } from './routePath';
 export type { Treated } from './siteRequest';
-export { type Ends, type Minded, mindedOn, type Treatment } from './treatment';
+export { sameTreatment, treatedAs } from './treatedAs';
+export type { Treatment } from './treatment';
 export type { BendCount, Dug, TreeShare, WayFacts } from './wayFacts';
 export { type Way, type WayIs, waysOf } from './ways';

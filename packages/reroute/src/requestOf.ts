@@ -2,6 +2,7 @@ import {
   azimuthBetween,
   locate,
   nearestOnSegment,
+  type PathPlace,
   type Point,
   pointAtAzimuth,
   pointInRing,
@@ -24,15 +25,10 @@ const AT_END_M = 0.05;
 
 /** The request that an ask comes to; null when its pipe has no line, or nothing lies between its stations. */
 export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Rerouting | null {
-  const on = derived.paths.get(ask.path);
-  if (on === undefined || on.length === 0) return null;
-  const { from, to } = stationsOf(ask, on.length);
-  if (to - from < AT_END_M) return null;
-  const [start, end] = [
-    locate(on.line, offBend(on, from, 'after')),
-    locate(on.line, offBend(on, to, 'before')),
-  ];
-  const minded = treatedOn(site, derived, { start: start.point, end: end.point }, ask.treat);
+  const cuts = cutsOf(derived, ask);
+  if (cuts === null) return null;
+  const { on, from, to, start, end } = cuts;
+  const minded = mindedBetween(site, derived, cuts, ask);
   return {
     minded,
     request: {
@@ -52,6 +48,44 @@ export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Rerout
       ],
     },
   };
+}
+
+/** What a new pipe minds by an ask, before any is looked for; nothing where there is no request. */
+export function mindedBy(site: Site, derived: Derived, ask: RerouteAsk): readonly Treated[] {
+  const cuts = cutsOf(derived, ask);
+  return cuts === null ? [] : mindedBetween(site, derived, cuts, ask);
+}
+
+/** Where the old pipe is cut: its stations (plan metres), and the line there. */
+type Cuts = {
+  readonly on: DerivedPath;
+  readonly from: number;
+  readonly to: number;
+  readonly start: PathPlace;
+  readonly end: PathPlace;
+};
+
+function cutsOf({ paths }: Derived, ask: RerouteAsk): Cuts | null {
+  const on = paths.get(ask.path);
+  if (on === undefined || on.length === 0) return null;
+  const { from, to } = stationsOf(ask, on.length);
+  if (to - from < AT_END_M) return null;
+  return {
+    on,
+    from,
+    to,
+    start: locate(on.line, offBend(on, from, 'after')),
+    end: locate(on.line, offBend(on, to, 'before')),
+  };
+}
+
+function mindedBetween(
+  site: Site,
+  derived: Derived,
+  { start, end }: Cuts,
+  { treat }: RerouteAsk,
+): readonly Treated[] {
+  return treatedOn(site, derived, { start: start.point, end: end.point }, treat);
 }
 
 /** At the very end of a pipe a new fitting is turned as it must be, but for back where it came from; into a pipe that goes on, a wye. */

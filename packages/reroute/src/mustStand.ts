@@ -1,7 +1,7 @@
 import type { Relaxation } from '@footmark/route';
 import type { FeatureKind, Site } from '@footmark/site';
 
-/** No pipe is laid through these, whoever allows it. */
+/** No pipe is laid through these, whoever allows it (common practice, no source). */
 const STANDING: ReadonlySet<FeatureKind> = new Set([
   'building',
   'shed',

@@ -1,13 +1,11 @@
-import { type Feature, openSiteValue, type Site } from '@footmark/site';
+// What no route is tried through, and who has to be asked: common practice, no source.
+import { isToBeAsked, mustStand } from '@footmark/reroute';
+import type { Feature, Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
-import sample from '../../../packages/site/samples/rear-alley.json';
-import { isToBeAsked, mustStand } from './mustStand';
+import { straightDrain, thing } from './drain';
 
 function siteWith(kind: Feature['kind'], carries?: string): Site {
-  const opened = openSiteValue(sample);
-  if (!opened.ok) throw new Error(JSON.stringify(opened.failure));
-  const feature = { id: 'x', kind, name: '', vertices: [], fields: carries === undefined ? {} : { carries } };
-  return { ...opened.site, features: [feature as unknown as Feature] };
+  return straightDrain([thing('x', kind, [], carries === undefined ? {} : { carries })]);
 }
 
 describe('what no route is tried through', () => {
