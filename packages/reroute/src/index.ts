@@ -10,4 +10,4 @@ export type { Treated } from './siteRequest';
 export { sameTreatment, treatedAs } from './treatedAs';
 export type { Treatment } from './treatment';
 export type { BendCount, Dug, TreeShare, WayFacts } from './wayFacts';
-export { type Way, type WayIs, waysOf } from './ways';
+export { boredLength, type Way, type WayIs, waysOf } from './ways';

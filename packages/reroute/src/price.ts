@@ -1,4 +1,4 @@
-import type { Way } from './ways';
+import { boredLength, type Way } from './ways';
 
 /** What is charged, in one currency: by metre, piece, m³ and m². What is not given is left out. */
 export type PriceList = {
@@ -37,7 +37,7 @@ const NONE = 0.005;
  */
 export function priceOf({ is, facts, bored }: Way, prices: PriceList): Price | null {
   if (priceItems.every((item) => prices[item] === undefined)) return null;
-  const trenchless = bored.reduce((sum, { from, to }) => sum + to - from, 0);
+  const trenchless = boredLength(bored);
   const { volume, paved, lawn, beyond } = facts.dug;
   const amounts: Record<PriceItem, number | null> = {
     pipe: facts.length - trenchless,

@@ -13,7 +13,7 @@ import type {
   Whose,
   WhoseAt,
 } from '@footmark/dig';
-import type { PriceItem, Way, WayIs } from '@footmark/reroute';
+import type { Price, PriceItem, Way, WayIs } from '@footmark/reroute';
 import type { Blocked, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type {
   ActionWord,
@@ -268,6 +268,8 @@ export type Words = {
   wayRows(way: Way, site: Site): readonly WayRow[];
   /** What something is charged by, such as `A foot of new pipe`. */
   priceItemName(item: PriceItem, units: Units): string;
+  /** What a way costs; null: an amount of what has a price is not known. */
+  priceText(price: Price | null, units: Units): string;
   /** What keeps a route from being one, the smallest change that opens one, and what is wrong with what is asked for. */
   blockedText(blocked: Blocked, site: Site): string;
   relaxationText(relaxation: Relaxation, site: Site): string;

@@ -47,7 +47,7 @@ import {
   spoilText,
   unseenText,
 } from './planText';
-import { priceItemName } from './priceNames';
+import { priceItemName, priceText } from './priceNames';
 import { reachTexts } from './reachText';
 import { ruleChangeText } from './ruleChangeText';
 import {
@@ -169,6 +169,7 @@ export const en: Words = {
   wayText,
   wayRows,
   priceItemName,
+  priceText,
   blockedText,
   relaxationText,
   routeProblemText,

@@ -1,5 +1,6 @@
-import type { PriceItem } from '@footmark/reroute';
+import type { Price, PriceItem } from '@footmark/reroute';
 import type { Units } from '@footmark/site';
+import { inSentence } from '../named';
 
 /** What something is charged by, in the units that crews price in. */
 export function priceItemName(item: PriceItem, { length }: Units): string {
@@ -14,4 +15,12 @@ export function priceItemName(item: PriceItem, { length }: Units): string {
     lawn: `A square ${metric ? 'meter' : 'foot'} of lawn`,
   };
   return names[item];
+}
+
+/** What a way costs, in whole units of a currency, and what the price is without. */
+export function priceText(price: Price | null, units: Units): string {
+  if (price === null) return 'not known';
+  const sum = Math.round(price.total).toLocaleString('en-US');
+  if (price.without.length === 0) return sum;
+  return `${sum} without ${price.without.map((item) => inSentence(priceItemName(item, units))).join('; ')}`;
 }

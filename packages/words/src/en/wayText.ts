@@ -1,4 +1,4 @@
-import type { Way, WayFacts, WayIs } from '@footmark/reroute';
+import { boredLength, type Way, type WayFacts, type WayIs } from '@footmark/reroute';
 import type { Site } from '@footmark/site';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
@@ -33,10 +33,6 @@ export function wayText({ facts, bored }: Way, site: Site): string {
 function rootsText({ tree, share, side }: WayFacts['trees'][number], site: Site): string {
   const roots = `${shareText(share)} of the roots of ${targetInText({ kind: 'feature', id: tree }, site)}`;
   return side === 'left' || side === 'right' ? `${roots} on its ${side}` : roots;
-}
-
-function boredLength(bored: Way['bored']): number {
-  return bored.reduce((sum, { from, to }) => sum + to - from, 0);
 }
 
 /** What a way takes, row by row; the same rows in the same order for every way. */
