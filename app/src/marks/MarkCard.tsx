@@ -1,14 +1,11 @@
 import { formatClock, type Mark, type MarkPlace } from '@footmark/site';
-import { ArrowLeft, ChevronLeft, ChevronRight } from 'lucide-react';
 import { Caution } from '../cards/Caution';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { FindingRow } from '../cards/FindingRow';
 import { Fold } from '../cards/Fold';
-import { Action } from '../controls/Action';
 import { useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
-import { select } from '../session/workbench';
 import { words } from '../words';
 import { FittedHere } from './FittedHere';
 import { GroundSection } from './GroundSection';
@@ -17,6 +14,7 @@ import { NearMark } from './NearMark';
 import { OffsetSection } from './OffsetSection';
 import { PaintTapes } from './PaintTapes';
 import { ReachFold } from './ReachFold';
+import { StepHead } from './StepHead';
 import { showMark } from './showMark';
 import { ZoneSection } from './ZoneSection';
 
@@ -62,32 +60,14 @@ export function MarkCard({ mark }: { readonly mark: Mark }) {
 /** The way back to the list, and to the marks before and after. */
 function MarkHead({ mark }: { readonly mark: Mark }) {
   const { marks } = useDerived();
-  const index = marks.findIndex((m) => m.reading.id === mark.reading.id);
-  const goTo = (to: Mark | undefined) => to && showMark(to);
   return (
-    <div className={cards.head}>
-      <Action look="quiet" onPress={() => select(null)}>
-        <ArrowLeft size={20} aria-hidden /> Marks
-      </Action>
-      <span className={cards.actions}>
-        <Action
-          look="icon"
-          aria-label="Mark before"
-          isDisabled={index <= 0}
-          onPress={() => goTo(marks[index - 1])}
-        >
-          <ChevronLeft size={22} aria-hidden />
-        </Action>
-        <Action
-          look="icon"
-          aria-label="Next mark"
-          isDisabled={index >= marks.length - 1}
-          onPress={() => goTo(marks[index + 1])}
-        >
-          <ChevronRight size={22} aria-hidden />
-        </Action>
-      </span>
-    </div>
+    <StepHead
+      all={marks}
+      index={marks.findIndex((m) => m.reading.id === mark.reading.id)}
+      show={showMark}
+      before="Mark before"
+      next="Next mark"
+    />
   );
 }
 

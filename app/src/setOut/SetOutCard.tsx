@@ -1,12 +1,10 @@
 import type { SetOut, SetOutPoint } from '@footmark/site';
 import { lengthText } from '@footmark/words';
-import { ArrowLeft, ChevronLeft, ChevronRight } from 'lucide-react';
 import { Caution } from '../cards/Caution';
 import cards from '../cards/cards.module.css';
-import { Action } from '../controls/Action';
+import { StepHead } from '../marks/StepHead';
 import { TapesList } from '../marks/TapesList';
 import { useSite } from '../session/siteSession';
-import { select } from '../session/workbench';
 import { words } from '../words';
 import { SetOutMeasures } from './SetOutMeasures';
 import styles from './setOut.module.css';
@@ -19,7 +17,13 @@ export function SetOutCard({ setOut, point }: Props) {
   const site = useSite();
   return (
     <section className={cards.card} aria-label={`Set out ${point.label}`}>
-      <SetOutHead setOut={setOut} point={point} />
+      <StepHead
+        all={setOut.points}
+        index={setOut.points.indexOf(point)}
+        show={showSetOut}
+        before="Point before"
+        next="Next point"
+      />
       <div>
         <p className={styles.big}>{point.label}</p>
         <h2 className={cards.title}>{words.setOutName(point)}</h2>
@@ -47,36 +51,5 @@ function Tapes({ point: { ties, under } }: { readonly point: SetOutPoint }) {
         ? 'No two things within a tape’s length cut well enough to set it out.'
         : `It lies under ${words.targetName({ kind: 'feature', id: under }, site)}, where no tape goes.`}
     </p>
-  );
-}
-
-/** The way back to the lists, and to the points before and after. */
-function SetOutHead({ setOut: { points }, point }: Props) {
-  const index = points.indexOf(point);
-  const goTo = (to: SetOutPoint | undefined) => to && showSetOut(to);
-  return (
-    <div className={cards.head}>
-      <Action look="quiet" onPress={() => select(null)}>
-        <ArrowLeft size={20} aria-hidden /> Marks
-      </Action>
-      <span className={cards.actions}>
-        <Action
-          look="icon"
-          aria-label="Point before"
-          isDisabled={index <= 0}
-          onPress={() => goTo(points[index - 1])}
-        >
-          <ChevronLeft size={22} aria-hidden />
-        </Action>
-        <Action
-          look="icon"
-          aria-label="Next point"
-          isDisabled={index >= points.length - 1}
-          onPress={() => goTo(points[index + 1])}
-        >
-          <ChevronRight size={22} aria-hidden />
-        </Action>
-      </span>
-    </div>
   );
 }
