@@ -139,16 +139,7 @@ function ChosenWay({ way }: { readonly way: Way }) {
           ))}
         </ul>
       </Fold>
-      {way.facts.findings.length === 0 ? null : (
-        <Fold title="What stands in its way" result={String(way.facts.findings.length)}>
-          <ul className={cards.rows}>
-            {way.facts.findings.map((finding, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: findings have no ids, and the list is made anew as a whole
-              <li key={i}>{words.digFindingTitle(finding, site)}</li>
-            ))}
-          </ul>
-        </Fold>
-      )}
+      <InItsWay findings={way.facts.findings} />
       {way.bored.length === 0 ? null : <BoredCaution />}
       {asked === null ? null : (
         <Action look="primary" onPress={() => takeWay(way, asked.path)}>
@@ -156,6 +147,32 @@ function ChosenWay({ way }: { readonly way: Way }) {
         </Action>
       )}
     </div>
+  );
+}
+
+/** What stands in a way: what must be settled before the rest, as it comes. */
+function InItsWay({ findings }: { readonly findings: Way['facts']['findings'] }) {
+  const site = useSite();
+  const musts = findings.filter((f) => f.severity === 'must').length;
+  if (findings.length === 0) return null;
+  return (
+    <Fold
+      title="What stands in its way"
+      result={musts === 0 ? String(findings.length) : `${musts} of ${findings.length} must be settled`}
+    >
+      <ul className={cards.rows}>
+        {findings.map((finding, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: findings have no ids, and the list is made anew as a whole
+          <li key={i}>
+            {finding.severity === 'must' ? (
+              <b>{words.digFindingTitle(finding, site)}</b>
+            ) : (
+              words.digFindingTitle(finding, site)
+            )}
+          </li>
+        ))}
+      </ul>
+    </Fold>
   );
 }
 
