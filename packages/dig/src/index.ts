@@ -45,7 +45,13 @@ export {
   targetOfDig,
 } from './excavation/excavationFinding';
 export { excavationsOf } from './excavation/excavationsOf';
-export { type Footing, footingOf } from './excavation/footings';
+export {
+  type Footing,
+  type FootingReach,
+  footingOf,
+  footingReach,
+  standsOnFootings,
+} from './excavation/footings';
 export { findingSubject } from './findingSubject';
 export type { Land, LandCrossing, LandMark, LandStretch } from './land/land';
 export type { LandFinding, LandFindingValues } from './land/landFinding';

@@ -39,8 +39,11 @@ export type DrawingWords = Readonly<{
   /** Beside a pipe that is on others' land, and where it crosses from one land to the other. */
   whose?: (whose: Whose) => string;
   landCrossing?: (crossing: LandCrossing, site: Site) => string;
-  /** On the line that a dig's bottom may reach: how flat (across over down) the ground bears below the footing, and how far (m) off that is. */
-  footingLine?: (influence: number, reach: number, units: Units) => string;
+  /**
+   * On the line that a dig's bottom may reach: how flat (across over down) the ground bears below the footing, null where the face that is cut back
+   * reaches further; and how far (m) off that is.
+   */
+  footingLine?: (influence: number | null, reach: number, units: Units) => string;
   /** On a dimension line: how far it is to its other end, what that is and, in full, what is asked. */
   clearance?: (clearance: EdgeClearance, other: Target, said: 'full' | 'brief', site: Site) => string;
 }>;

@@ -168,8 +168,8 @@ export type Words = {
   ): string;
   /** On a heap of spoil on the plan: how much (m³) it is, loose. */
   spoilText(volume: number, units: Units): string;
-  /** On the line that the bottom of a dig may reach: how flat the ground bears below a footing, and how far (m) off that is. */
-  footingLineText(influence: number, reach: number, units: Units): string;
+  /** On the line that the bottom of a dig may reach: how flat the ground bears below a footing (null: its face reaches further), and how far (m) off that is. */
+  footingLineText(influence: number | null, reach: number, units: Units): string;
   /** On a stretch of that length (m) that no camera has seen. */
   unseenText(length: number, units: Units): string;
   /** Beside a line as the evidence puts it; beside what a mark cannot lie outside of. */

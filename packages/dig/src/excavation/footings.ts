@@ -7,7 +7,7 @@ import { OVERLAP_M2, regionOf, type Surroundings } from './surroundings';
 type Foundation = NonNullable<FeatureOf<'building'>['fields']['foundation']>;
 
 /** What stands on footings. Of other kinds than a building nothing is ever known of them. */
-type Standing = FeatureOf<'building' | 'shed' | 'porch' | 'deck'>;
+export type Standing = FeatureOf<'building' | 'shed' | 'porch' | 'deck'>;
 
 const ROWS = {
   basement: 'footingBasement',
@@ -35,6 +35,21 @@ export function footingOf(site: Site, feature: Standing): Footing {
   return { depth: ruleValue(site, row), row, assumed: foundation === undefined ? 'nothing' : 'foundation' };
 }
 
+/** How far off a footing (m) the bottom of a dig stays clear of what bears on the ground from it, and what says so. */
+export type FootingReach = { readonly reach: number; readonly by: 'influence' | 'face' };
+
+/**
+ * How far a dig with such sides stays away whose bottom is `height` metres below a footing's: as the rule of thumb has it, or as its face is cut
+ * back where that goes further.
+ */
+export function footingReach(site: Site, sides: CutSides, height: number): FootingReach {
+  const [byRule, byFace] = [
+    ruleValue(site, 'footingInfluence') * Math.max(0, height),
+    cutBack(sides, height),
+  ];
+  return byFace > byRule ? { reach: byFace, by: 'face' } : { reach: byRule, by: 'influence' };
+}
+
 /** A dig beside buildings: its pieces whose depth is known, `atLeast` where that is not all of it. */
 type Beside = {
   readonly cuts: readonly Cut[];
@@ -55,7 +70,7 @@ type Beside = {
  */
 export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say: Say): void {
   const influence = ruleValue(site, 'footingInfluence');
-  const reachAt = (height: number) => Math.max(influence * Math.max(0, height), cutBack(dig.sides, height));
+  const reachAt = (height: number) => footingReach(site, dig.sides, height).reach;
   const [nearby, shallowest] = [ruleValue(site, 'nearby'), ruleValue(site, SHALLOWEST)];
   const depth = Math.max(0, ...dig.cuts.flatMap((cut) => cut.points.map((p) => p.depth)));
   const [ring = []] = dig.bottom;
@@ -63,7 +78,7 @@ export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say
   if (corner === undefined) return;
   for (const derived of around.buildings) {
     const { feature, outline } = derived;
-    if (!isStanding(feature)) continue;
+    if (!standsOnFootings(feature)) continue;
     const footing = footingOf(site, feature);
     const goesUnder = (bears: number) =>
       dig.cuts.some((cut) => {
@@ -103,6 +118,7 @@ function heightReaching(distance: number, influence: number, { slope, upright }:
   return Math.min(byFace, influence === 0 ? Infinity : distance / influence);
 }
 
-function isStanding(feature: { readonly kind: string }): feature is Standing {
+/** Whether a footing of it is to be minded. */
+export function standsOnFootings(feature: { readonly kind: string }): feature is Standing {
   return ['building', 'shed', 'porch', 'deck'].includes(feature.kind);
 }

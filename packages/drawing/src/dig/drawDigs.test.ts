@@ -267,35 +267,43 @@ describe('the line of a footing', () => {
     ].map(([x = 0, y = 0], i) => ({ id: `${i}`, spot: { by: 'coordinates', x, y } })),
   } as typeof oak; // an area of four points
 
+  const words: DrawOptions['words'] = {
+    footingLine: (influence, reach) => `${influence} ${reach.toFixed(2)}`,
+  };
+  const shed = { ...house, id: 'shed', kind: 'shed', fields: {} } as typeof oak; // an area of four points
+  const rounds = (site: ReturnType<typeof siteWith>, highlight: DrawOptions['highlight'] = { dig: 't' }) => {
+    const drawing = draw(site, derive(site), { dig: digOf(site), words, highlight });
+    const found = lines(drawing, 'excavation').filter((l) => l.stroke?.ink === 'warning');
+    return { found, said: labelsOn(drawing, 'excavation').map((l) => l.text) };
+  };
+
   it('goes round a building as far off as the dig is deeper than its footing, when the dig is chosen', () => {
-    const site = siteWith({}, [house]);
-    const near = {
-      of: { is: 'outline', dig: 't' },
-      feature: 'house',
-      kind: 'building',
-      distance: 2.5,
-      from: { x: 3.5, y: 12 },
-      at: { x: 6, y: 12 },
-      station: null,
-      toCentre: false,
-      rule: null,
-      required: null,
-      verdict: null,
-    } as const;
-    const dig = { ...digOf(site), clearances: [near] };
-    const words: DrawOptions['words'] = { footingLine: (influence, reach) => `${influence} ${reach}` };
-    const rounds = (highlight: DrawOptions['highlight'] = {}) =>
-      lines(draw(site, derive(site), { dig, words, highlight }), 'excavation').filter(
-        (l) => l.stroke?.ink === 'warning',
-      );
-    expect(rounds()).toEqual([]);
-    const [round] = rounds({ dig: 't' });
+    const site = siteWith({ protection: 'shield' }, [house]);
+    expect(rounds(site, {}).found).toEqual([]);
+    const { found, said } = rounds(site);
     // by hand: at 45°, 1 across to 1 down (common practice), 2 m deep and 0.5 m of footing: 1.5 m
-    box(round?.points ?? []).forEach((side, i) => {
+    box(found[0]?.points ?? []).forEach((side, i) => {
       expect(side).toBeCloseTo([4.5, 13.5, 6.5, 17.5][i] ?? Number.NaN, 2);
     });
-    const said = labelsOn(draw(site, derive(site), { dig, words, highlight: { dig: 't' } }), 'excavation');
-    expect(said.map((l) => l.text)).toContain('1 1.5');
+    expect(said).toContain('1 1.50');
+  });
+
+  it('goes as far off as the face is cut back to where that is further, as what is said of the dig does', () => {
+    const { found, said } = rounds(siteWith({}, [house]));
+    // by hand: Type C soil is cut back 1½ to 1 (29 CFR 1926 Subpart P, App. B), 1.5 m above the bottom by 2.25 m
+    box(found[0]?.points ?? []).forEach((side, i) => {
+      expect(side).toBeCloseTo([3.75, 14.25, 5.75, 18.25][i] ?? Number.NaN, 2);
+    });
+    expect(said).toContain('null 2.25');
+  });
+
+  it('goes round a shed, too, of whose footing nothing is known, and round nothing that is far off', () => {
+    expect(rounds(siteWith({}, [shed])).found).toHaveLength(1);
+    const far = house.vertices.map((v, i) => ({
+      ...v,
+      spot: { by: 'coordinates', x: [60, 66, 66, 60][i], y: [8, 8, 16, 16][i] },
+    }));
+    expect(rounds(siteWith({}, [{ ...house, vertices: far } as typeof oak])).found).toEqual([]);
   });
 });
 

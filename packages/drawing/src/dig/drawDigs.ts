@@ -24,7 +24,7 @@ export function drawDigs(
   for (const one of excavations) {
     const isChosen = one.dig.id === highlight?.dig;
     drawExcavation(one, isChosen, words, units, into);
-    if (isChosen) drawFootingLines(site, derived, one, clearances, words, into);
+    if (isChosen) drawFootingLines(site, derived, one, words, into);
   }
   drawClearances(clearances, highlight, site, words, into);
 }

@@ -20,6 +20,7 @@ describe('on the plan', () => {
     // 1 cu yd = 0.764554857984 m³ exactly
     expect(en.spoilText(2 * 0.764554857984, feet)).toBe('Spoil 2.0 cu yd');
     expect(en.footingLineText(1, 1.5, metres)).toBe('45° line of the footing, 1.50 m off');
+    expect(en.footingLineText(null, 2.25, metres)).toBe('Cut back it meets the footing, 2.25 m off');
   });
 
   it('a dig is said by its depth, from the least to the most, and the width of its top', () => {

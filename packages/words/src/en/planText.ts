@@ -42,6 +42,8 @@ export const rootZoneText: Words['rootZoneText'] = ({ is, rule, radius }, units)
 };
 
 export const footingLineText: Words['footingLineText'] = (influence, reach, units) =>
-  `${angleText(Math.atan2(1, influence))} line of the footing, ${sureText(reach, units)} off`;
+  influence === null
+    ? `Cut back it meets the footing, ${sureText(reach, units)} off`
+    : `${angleText(Math.atan2(1, influence))} line of the footing, ${sureText(reach, units)} off`;
 
 export const spoilText: Words['spoilText'] = (volume, units) => `Spoil ${volumeText(volume, units)}`;
