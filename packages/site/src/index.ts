@@ -23,7 +23,7 @@ export { type ProfileCrossing, profileCrossings } from './derive/profileCrossing
 export { type GroundAt, type GroundLine, type GroundMark, groundAt } from './derive/profileGround';
 export { type InvertAt, invertAt, type ProfileLine, type Sag, spanOf } from './derive/profileLine';
 export type { KnownInvert, ProfileDrop, ProfilePoint } from './derive/profilePoints';
-export { type ProfileSlope, type SlopeVerdict, slopeVerdict, WITHIN_95 } from './derive/profileSlopes';
+export { type ProfileSlope, type SlopeVerdict, slopeVerdict } from './derive/profileSlopes';
 export { type LevelSource, type PipeSize, pipeSizeAt, type Sounding } from './derive/profileSoundings';
 export { type MarkReach, type ReachContradiction, reachOfMark } from './derive/reach';
 export type { ReachKnown } from './derive/reachKnowns';
@@ -259,7 +259,7 @@ export {
 } from './rules/rules';
 export { type Basis, type SettingRow, settings } from './rules/settings';
 export { sigmaOf } from './rules/sigmaOf';
-export { type SigmaName, sigmaNames, sigmas } from './rules/sigmas';
+export { type SigmaName, sigmaNames, sigmas, WITHIN_95 } from './rules/sigmas';
 export { boreDistances, type TreeRuleId, treeRuleIds } from './rules/treeRules';
 export {
   type ClockRange,

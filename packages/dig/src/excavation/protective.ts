@@ -1,9 +1,6 @@
-import { type RuleName, ruleValue, type Site } from '@footmark/site';
+import { type RuleName, ruleValue, type Site, WITHIN_95 } from '@footmark/site';
 import type { Sides } from './excavation';
 import type { Say } from './excavationFinding';
-
-/** A normal error lies within this many standard deviations with 95 %. */
-const WITHIN_95 = 1.96;
 
 /** Depths that differ from a limit by less (m) are at it: feet that became metres. */
 const AT_LIMIT_M = 1e-6;

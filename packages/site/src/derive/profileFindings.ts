@@ -1,9 +1,10 @@
 import type { Site } from '../document/site';
+import { WITHIN_95 } from '../rules/sigmas';
 import { type Finding, finding, type Target } from './finding';
 import type { PathProfile } from './profileAt';
 import { groundAt } from './profileGround';
 import type { KnownInvert, ProfilePoint } from './profilePoints';
-import { type ProfileSlope, WITHIN_95 } from './profileSlopes';
+import type { ProfileSlope } from './profileSlopes';
 import type { LevelSource } from './profileSoundings';
 
 /** What is doubtful about the levels and slopes of a path. */

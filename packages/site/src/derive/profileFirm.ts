@@ -1,6 +1,6 @@
+import { WITHIN_95 } from '../rules/sigmas';
 import { invertAt, lineThrough } from './profileLine';
 import type { ProfileDrop, ProfilePoint } from './profilePoints';
-import { WITHIN_95 } from './profileSlopes';
 
 /** A place this many times less sure than the line that runs past it says nothing that bends the line, unless it contradicts it. */
 const LESS_SURE = 2;

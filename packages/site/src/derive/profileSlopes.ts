@@ -2,6 +2,7 @@ import type { Stretch } from '../document/path';
 import type { SiteRules } from '../document/siteRules';
 import { leastFall } from '../rules/leastFall';
 import type { Rule } from '../rules/ruleOf';
+import { WITHIN_95 } from '../rules/sigmas';
 import { heightBetween, type ProfileDrop, type ProfilePoint } from './profilePoints';
 
 /**
@@ -20,9 +21,6 @@ export type ProfileSlope = {
   readonly least: Rule;
   readonly verdict: SlopeVerdict;
 };
-
-/** Of a normal error, 95 % lies within this many standard deviations on either side. */
-export const WITHIN_95 = 1.96;
 
 /** Slopes that differ by less than this are the same: rounding, not a measurement. */
 const SAME_SLOPE = 1e-9;

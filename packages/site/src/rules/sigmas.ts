@@ -1,5 +1,8 @@
 import type { SettingRow } from './settings';
 
+/** Of a normal error, 95 % lies within this many standard deviations on either side. */
+export const WITHIN_95 = 1.96;
+
 const practice = { title: 'common practice, no source', edition: '', clause: '', basis: 'practice' } as const;
 const pas128 = {
   title: 'PAS 128',
@@ -7,9 +10,6 @@ const pas128 = {
   clause: 'Table 1, plus or minus taken as 95 % of one axis',
   basis: 'memory',
 } as const;
-
-/** Of a normal error, 95 % lies within this many standard deviations of one axis. */
-const AXIS_95 = 1.96;
 
 /**
  * How sure each kind of measurement is, as one standard deviation, while nobody has said better. A site may have its own
@@ -38,18 +38,18 @@ export const sigmas = {
   /** Between two looks at the same thing from both its sides, and of a look at a point of the plan. */
   sameThing: { value: 0.1, unit: 'm', ...practice },
   /** Of a locate that peak and null agree on, from two directions; at least, and as a share of the depth. */
-  locateCrossed: { value: 0.15 / AXIS_95, unit: 'm', ...pas128 },
-  locateCrossedShare: { value: 0.15 / AXIS_95, unit: '1', ...pas128 },
+  locateCrossed: { value: 0.15 / WITHIN_95, unit: 'm', ...pas128 },
+  locateCrossedShare: { value: 0.15 / WITHIN_95, unit: '1', ...pas128 },
   /** Of a locate by the peak alone. */
-  locatePeak: { value: 0.25 / AXIS_95, unit: 'm', ...pas128 },
-  locatePeakShare: { value: 0.4 / AXIS_95, unit: '1', ...pas128 },
+  locatePeak: { value: 0.25 / WITHIN_95, unit: 'm', ...pas128 },
+  locatePeakShare: { value: 0.4 / WITHIN_95, unit: '1', ...pas128 },
   /** Of a locate in passing. */
-  locateRough: { value: 0.5 / AXIS_95, unit: 'm', ...pas128 },
+  locateRough: { value: 0.5 / WITHIN_95, unit: 'm', ...pas128 },
   /** Of a pipe that was dug up and seen. */
   exposed: { value: 0.03, unit: 'm', ...practice },
   /** Of a depth that a receiver shows, as a share of it: where peak and null agree, and by the peak alone. */
-  locateDepthShare: { value: 0.15 / AXIS_95, unit: '1', ...pas128 },
-  locatePeakDepthShare: { value: 0.4 / AXIS_95, unit: '1', ...pas128 },
+  locateDepthShare: { value: 0.15 / WITHIN_95, unit: '1', ...pas128 },
+  locatePeakDepthShare: { value: 0.4 / WITHIN_95, unit: '1', ...pas128 },
   /** Of an invert or a depth that was taped. */
   tapedLevel: { value: 0.03, unit: 'm', ...practice },
   /** Of the water's depth in a pipe, judged on the screen, as a share of the bore. */

@@ -1,4 +1,5 @@
 import type { ExcavationFindingValues } from '@footmark/dig';
+import { WITHIN_95 } from '@footmark/site';
 import { inSentence } from '../named';
 import type { Said } from '../words';
 import { acrossText, leastText } from './digMeasure';
@@ -53,7 +54,7 @@ export const cutSentences: Sentences = {
     cure: depthMissing[because].cure,
   }),
   'depth-carried-on': ({ dig, sigma }, speech) => ({
-    text: `The depth of ${speech.dig(dig)} goes by a level carried on along the slope that was said, give or take ${speech.size(1.96 * sigma)}.`,
+    text: `The depth of ${speech.dig(dig)} goes by a level carried on along the slope that was said, give or take ${speech.size(WITHIN_95 * sigma)}.`,
     cure: 'Find the pipe’s depth near by before the dig.',
   }),
   'depth-not-positive': ({ dig, depth, station }, speech) => ({
@@ -82,7 +83,7 @@ export const cutSentences: Sentences = {
     cure: 'A competent person looks at the ground before anyone goes in, and decides.',
   }),
   'depth-may-pass-limit': ({ dig, depth, sigma, limit }, speech) => ({
-    text: `${speech.dig(dig)} comes out ${speech.size(depth)} deep, give or take ${speech.size(1.96 * sigma)}, so it may pass ${speech.length(limit)}.`,
+    text: `${speech.dig(dig)} comes out ${speech.size(depth)} deep, give or take ${speech.size(WITHIN_95 * sigma)}, so it may pass ${speech.length(limit)}.`,
     cure: 'Bring what holds the sides, or find the depth first.',
   }),
   'rock-must-be-stable': ({ dig, depth, atLeast }, speech) => ({

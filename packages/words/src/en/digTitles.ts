@@ -1,3 +1,4 @@
+import { WITHIN_95 } from '@footmark/site';
 import { atStart } from '../named';
 import type { DigFindingValues } from './digFindingValues';
 import { owners } from './digLandText';
@@ -17,7 +18,7 @@ export const digTitles: Titles = {
   'trench-past-end': ({ beyond }, say) => `${say.length(beyond)} past the end of the pipe`,
   'pit-without-size': () => 'Size not known yet',
   'depth-not-known': ({ station }, say) => `Depth not known at ${say.size(station)}`,
-  'depth-carried-on': ({ sigma }, say) => `Depth carried on, give or take ${say.size(1.96 * sigma)}`,
+  'depth-carried-on': ({ sigma }, say) => `Depth carried on, give or take ${say.size(WITHIN_95 * sigma)}`,
   'depth-not-positive': ({ station }, say) => `Bottom not below the ground at ${say.size(station)}`,
   'soil-not-chosen': () => 'Nobody has judged the soil',
   'disturbed-soil-is-not': ({ as }) => `Dug before: taken as ${soilNames[as].split(',')[0]}`,
