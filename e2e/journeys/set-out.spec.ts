@@ -110,7 +110,7 @@ test('a proposed pipe is set out: what is painted, its tapes, its fitting and it
     const rows = readCsv(await textOf(download));
     expect(rows.map((row) => row.point)).toEqual(['NL-1', 'NL-2', 'NL-3', 'NL-4', 'NL-5']);
     expect(rows[2]).toMatchObject({
-      fitting: '1/8',
+      fitting: '1/8 bend',
       turn_deg: '45',
       tie_1_from: 'Gate post',
       tie_1_ft: '15',

@@ -47,7 +47,7 @@ describe('the table that sets a proposed pipe out, read back by another reader',
     expect(Number(rows[3]?.developed_ft)).toBeCloseTo(50.01, 3);
     expect(rows.map((row) => Number(row.invert_ft))).toEqual([90, 89.7, 89.4, 89]);
     expect(rows.map((row) => row.turn_deg)).toEqual(['', '', '45', '']);
-    expect(rows.map((row) => row.fitting)).toEqual(['', '', '1/8', '']);
+    expect(rows.map((row) => row.fitting)).toEqual(['', '', '1/8 bend', '']);
   });
 
   it('gives tapes that lead to the point: each is the distance from its reference, or from its near face', () => {

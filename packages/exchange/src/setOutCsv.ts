@@ -40,10 +40,15 @@ function pointRow(point: SetOutPoint, setting: Setting): readonly CsvCell[] {
     amount(point.at.x, unit),
     amount(point.at.y, unit),
     point.bend === null ? null : degrees(point.bend.turn),
-    point.bend?.fitting?.name ?? null,
+    fittingText(point),
     point.drop === 0 ? null : amount(point.drop, unit),
     known(point.invert?.invert),
     known(point.depth?.depth),
     ...tiesCells(point.ties, setting),
   ];
+}
+
+/** `1/8 bend`: the bare fraction is a date to a spreadsheet. */
+function fittingText({ bend }: SetOutPoint): string | null {
+  return bend?.fitting ? `${bend.fitting.name} bend` : null;
 }
