@@ -51,6 +51,7 @@ it.each([
   [good, '2026-05-10', 'good until May 18, 2026'],
   [good, '2026-05-19', 'ran out on May 18, 2026'],
   [{ ticket: '26-0417', validFrom: '2026-05-04' }, '2026-05-10', 'good, last day not known'],
+  [{ ...good, called: '2026-05-06' }, '2026-05-10', 'its days contradict each other'],
 ] as const)('in a few words %o on %s is %s', (ticket, today, text) => {
   expect(en.oneCallText(oneCallState(ticket, today), ticket ?? { ticket: '' })).toBe(text);
 });

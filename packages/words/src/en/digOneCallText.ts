@@ -45,7 +45,7 @@ export const oneCallSentences: { readonly [Code in TicketCode]: (values: TicketV
 };
 
 /** How it stands with the ticket, in a few words. */
-export function oneCallText({ is }: OneCallState, { validFrom, validUntil }: OneCall): string {
+export function oneCallText({ is, datesClash }: OneCallState, { validFrom, validUntil }: OneCall): string {
   switch (is) {
     case 'missing':
       return 'none kept';
@@ -54,6 +54,7 @@ export function oneCallText({ is }: OneCallState, { validFrom, validUntil }: One
     case 'waiting':
       return validFrom === undefined ? 'marks not made yet' : `good from ${dateText(validFrom)}`;
     case 'valid':
+      if (datesClash) return 'its days contradict each other';
       return validUntil === undefined ? 'good, last day not known' : `good until ${dateText(validUntil)}`;
     case 'expired':
       return validUntil === undefined ? 'ran out' : `ran out on ${dateText(validUntil)}`;
