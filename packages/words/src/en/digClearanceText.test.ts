@@ -32,6 +32,14 @@ describe('a clearance', () => {
     expect(said({ toCentre: true })).toContain('apart, to its middle');
   });
 
+  it('says what decides where water is nearer than asked: of a main the depth alone', () => {
+    const water = { kind: 'service', verdict: 'by-depth' } as const;
+    expect(said({ ...water, rule: 'waterService' })).toMatch(
+      /: its depth and what the sewer is made of decide\.$/,
+    );
+    expect(said({ ...water, rule: 'waterMain' })).toMatch(/: its depth decides\.$/);
+  });
+
   it('says what decides instead beside a dig', () => {
     const dig = { of: { is: 'outline', dig: 'd1' }, rule: null, required: null, verdict: null } as const;
     expect(said({ ...dig, distance: -0.3048 })).toBe('1.0 ft into it; its footing decides.');

@@ -17,15 +17,20 @@ const BEARING: ReadonlySet<EdgeClearance['kind']> = new Set(['building', 'shed',
 
 /** How far two things are apart, and how that stands to the distance that is asked. */
 export function obstacleText(clearance: EdgeClearance, { units }: Pick<Site, 'units'>): string {
-  const { distance, verdict, toCentre } = clearance;
+  const { distance, verdict, toCentre, rule } = clearance;
   const apart =
     verdict === 'crosses'
       ? 'crosses it'
       : distance < 0
         ? `${sureText(distance, units)} into it`
         : `${sureText(distance, units)} apart${toCentre ? ', to its middle' : ''}`;
-  const told = verdict === null || verdict === 'crosses' ? '' : `: ${verdictNames[verdict]}`;
+  const told = verdict === null || verdict === 'crosses' ? '' : `: ${verdictText(verdict, rule)}`;
   return atStart(`${apart}; ${askedText(clearance, units)}${told}.`);
+}
+
+function verdictText(verdict: keyof typeof verdictNames, rule: EdgeClearance['rule']): string {
+  // beside a main no material of the sewer's is enough
+  return verdict === 'by-depth' && rule === 'waterMain' ? 'its depth decides' : verdictNames[verdict];
 }
 
 /** Without a rule of distance something else may be asked, which a finding says. */
