@@ -27,8 +27,10 @@ export const digTitles: Titles = {
   'short-term-may-be-steeper': ({ width }, say) => `Open for a day: ${say.size(width)} across at the top`,
   'competent-person-decides': ({ depth }, say) => `${say.size(depth)} deep: it may still cave in`,
   'depth-may-pass-limit': ({ limit }, say) => `May be deeper than ${say.length(limit)}`,
-  'rock-must-be-stable': ({ depth }, say) => `Straight sides for ${say.size(depth)} in rock`,
-  'engineer-designs': ({ depth }, say) => `${say.size(depth)} deep: an engineer’s work`,
+  'rock-must-be-stable': ({ depth, atLeast }, say) =>
+    `Straight sides for ${leastText(atLeast)}${say.size(depth)} in rock`,
+  'engineer-designs': ({ depth, atLeast }, say) =>
+    `${leastText(atLeast)}${say.size(depth)} deep: an engineer’s work`,
   'shield-stands-above': ({ above, upright }, say) =>
     `Straight for ${say.size(upright)}, shield ${say.length(above)} higher`,
   'shield-reaches-ground': ({ depth, atLeast }, say) =>
@@ -38,12 +40,14 @@ export const digTitles: Titles = {
   'spoil-kept-back': ({ setback, volume }, say) =>
     `Spoil ${say.length(setback)} back, ${say.volume(volume)} loose`,
   'spoil-without-room': () => 'No room for the spoil',
-  'dig-crosses-boundary': ({ feature, length }, say) =>
-    `Over ${say.feature(feature)} for ${say.size(length)}`,
-  'dig-in-easement': ({ feature, area }, say) => `${say.area(area)} of ${say.feature(feature)}`,
-  'dig-reaches-building': ({ feature, area }, say) => `${say.area(area)} under ${say.feature(feature)}`,
-  'dig-takes-pavement': ({ feature, area }, say) =>
-    `${say.area(area)} of ${say.feature(feature)} to put back`,
+  'dig-crosses-boundary': ({ feature, length, atLeast }, say) =>
+    `Over ${say.feature(feature)} for ${leastText(atLeast)}${say.size(length)}`,
+  'dig-in-easement': ({ feature, area, atLeast }, say) =>
+    `${leastText(atLeast)}${say.area(area)} of ${say.feature(feature)}`,
+  'dig-reaches-building': ({ feature, area, atLeast }, say) =>
+    `${leastText(atLeast)}${say.area(area)} under ${say.feature(feature)}`,
+  'dig-takes-pavement': ({ feature, area, atLeast }, say) =>
+    `${leastText(atLeast)}${say.area(area)} of ${say.feature(feature)} to put back`,
   'dig-crosses-service': ({ feature, length, atLeast, unknown }, say) =>
     unknown === null
       ? `${leastText(atLeast)}${say.size(length)} of ${say.feature(feature)} laid bare`
@@ -54,8 +58,8 @@ export const digTitles: Titles = {
     `Spares ${say.feature(feature)} only if its footing is ${say.length(footing)} deep`,
   'footing-not-judged': ({ feature, deepest }, say) =>
     `Deeper than ${say.size(deepest)} undermines ${say.feature(feature)}`,
-  'dig-under-footing': ({ feature, reach }, say) =>
-    `Below the footing of ${say.feature(feature)}: stay ${say.size(reach)} off`,
+  'dig-under-footing': ({ feature, reach, atLeast }, say) =>
+    `Below the footing of ${say.feature(feature)}: stay ${leastText(atLeast)}${say.size(reach)} off`,
 
   'tree-without-diameter': () => 'No trunk diameter',
   'tree-facts-assumed': ({ assumed }) =>
@@ -91,12 +95,12 @@ export const digTitles: Titles = {
   'path-along-boundary': ({ from, to, features }, say) =>
     `${say.size(to - from)} along ${say.features(features)}`,
   'path-crosses-open-boundary': ({ feature, station }, say) =>
-    `Crosses ${say.feature(feature)} at ${say.length(station)}`,
+    `Crosses ${say.feature(feature)} at ${say.size(station)}`,
   'mark-not-private': ({ whose }) => atStart(owners[whose]),
 
   'service-crossed': ({ feature, station }, say) => `Crosses ${say.feature(feature)} at ${say.size(station)}`,
-  'dig-in-tolerance-zone': ({ feature, handDig }, say) =>
-    `${handDig === null ? 'Dig' : say.size(handDig)} by hand near ${say.feature(feature)}`,
+  'dig-in-tolerance-zone': ({ feature, handDig, atLeast }, say) =>
+    `${handDig === null ? 'Dig' : `${leastText(atLeast)}${say.size(handDig)}`} by hand near ${say.feature(feature)}`,
   'tolerance-under-floor': ({ floor }, say) => `Tolerance zone under the least, ${say.length(floor)}`,
   'service-without-diameter': () => 'No diameter',
   'one-call-missing': () => 'No one-call ticket',
@@ -122,15 +126,17 @@ export const digTitles: Titles = {
     `${coverText(cover, say)} at ${say.size(station)}, above frost`,
   'cover-not-known': ({ length }, say) => `Cover not known on ${say.size(length)}`,
   'cleanout-at-head': () => 'No cleanout at the upper end',
-  'cleanout-at-junction': ({ station }, say) => `No cleanout outside the wall, at ${say.length(station)}`,
-  'manhole-along': ({ station }, say) => `No manhole by ${say.length(station)}`,
+  'cleanout-at-junction': ({ station }, say) => `No cleanout outside the wall, at ${say.size(station)}`,
+  'manhole-along': ({ station }, say) => `No manhole by ${say.size(station)}`,
   'cleanout-too-small': ({ feature }, say) => `${say.feature(feature)} is too narrow`,
   'cleanout-at-turn': ({ station }, say) => `No cleanout at the turn at ${say.size(station)}`,
   'cleanout-after-turns': ({ station }, say) => `No cleanout after its turns, at ${say.size(station)}`,
   'cleanout-along': ({ spacing }, say) => `No cleanout within ${say.length(spacing)}`,
   'turn-needs-sweep': ({ station }, say) => `Too sharp a turn at ${say.size(station)}`,
-  'water-too-near': ({ service, crosses, distance }, say) =>
-    `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, not above it`,
+  'water-too-near': ({ service, crosses, distance, main }, say) =>
+    `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, ${
+      main && crosses ? 'too little between them' : 'not high enough above it'
+    }`,
   'water-depth-not-known': ({ service, crosses, distance }, say) =>
     `${say.feature(service)} ${crosses ? 'crosses' : `${say.size(distance)} off`}, not known whether it may`,
   'water-allowed': ({ service, crosses, distance, by }, say) =>
