@@ -46,7 +46,7 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
           name="Fall that there is"
           note={`From ${sureText(fall.available.from, units)} to ${sureText(fall.available.to, units)}, where ${sureText(fall.available.required, units)} is asked: ${words.slopeVerdictName(fall.available.verdict)}.`}
         >
-          {sureText(fall.available.available, units)}{' '}
+          {words.dropText(fall.available.available, units)}{' '}
           {giveOrTakeText(fall.available.sigma * WITHIN_95, units)}
         </Fact>
       )}
@@ -66,11 +66,11 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
         name="Least cover"
         {...(cover.least === null ? {} : { note: `At ${sureText(cover.least.station, units)}.` })}
       >
-        {cover.least === null ? 'not known' : sureText(cover.least.cover, units)}
+        {cover.least === null ? 'not known' : words.belowGroundText(cover.least.cover, units)}
       </Fact>
       {tap === null ? null : (
         <Fact name="Depth at the tap">
-          {tap.depth === null ? 'not known' : sureText(tap.depth.depth, units)}
+          {tap.depth === null ? 'not known' : words.belowGroundText(tap.depth.depth, units)}
         </Fact>
       )}
       <Fact name="Cleanouts asked for and missing">

@@ -258,6 +258,9 @@ export type Words = {
   /** How fast water runs (m/s), and how much a pipe carries (m³/s). */
   velocityText(metresPerSecond: number, units: Units): string;
   dischargeText(cubicMetresPerSecond: number, units: Units): string;
+  /** How much (m) a pipe falls with its flow, and how far (m) below the ground something is; a sign is told in words. */
+  dropText(metres: number, units: Units): string;
+  belowGroundText(metres: number, units: Units): string;
   /** A share of a whole, in per cent. */
   shareText(share: number): string;
   /** How a side is cut back, given as horizontal over vertical. */

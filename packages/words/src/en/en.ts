@@ -30,6 +30,7 @@ import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
 import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
 import { fitText, misfitText, noFitText, oldFitText, suggestedText, surpriseText } from './fitText';
+import { belowGroundText, dropText } from './heightText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
@@ -161,6 +162,8 @@ export const en: Words = {
   dimensionText,
   areaText,
   velocityText,
+  dropText,
+  belowGroundText,
   dischargeText,
   volumeText,
   shareText,

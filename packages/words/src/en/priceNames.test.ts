@@ -10,7 +10,7 @@ describe('a price', () => {
       '900 without a bend; a cubic yard dug out and put back',
     );
     expect(priceText({ total: 0, without: ['lawn'] }, { ...FEET, length: 'm' })).toBe(
-      '0 without a square meter of lawn',
+      '0 without a square metre of lawn',
     );
   });
 

@@ -6,13 +6,13 @@ import { inSentence } from '../named';
 export function priceItemName(item: PriceItem, { length }: Units): string {
   const metric = length === 'm';
   const names: Record<PriceItem, string> = {
-    pipe: `A ${metric ? 'meter' : 'foot'} of new pipe, laid`,
-    bored: `A ${metric ? 'meter' : 'foot'} bored, burst or lined`,
+    pipe: `A ${metric ? 'metre' : 'foot'} of new pipe, laid`,
+    bored: `A ${metric ? 'metre' : 'foot'} bored, burst or lined`,
     bend: 'A bend',
     cleanout: 'A cleanout',
-    dug: `A cubic ${metric ? 'meter' : 'yard'} dug out and put back`,
-    paved: `A square ${metric ? 'meter' : 'foot'} of pavement`,
-    lawn: `A square ${metric ? 'meter' : 'foot'} of lawn`,
+    dug: `A cubic ${metric ? 'metre' : 'yard'} dug out and put back`,
+    paved: `A square ${metric ? 'metre' : 'foot'} of pavement`,
+    lawn: `A square ${metric ? 'metre' : 'foot'} of lawn`,
   };
   return names[item];
 }

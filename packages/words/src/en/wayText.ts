@@ -5,6 +5,7 @@ import { atStart } from '../named';
 import { sureText } from '../sureText';
 import type { WayRow } from '../words';
 import { areaText, shareText, volumeText } from './digMeasure';
+import { belowGroundText, dropText } from './heightText';
 import { andList } from './listText';
 import { targetInText } from './thingName';
 
@@ -43,8 +44,8 @@ export function wayRows({ facts, bored, branches }: Way, site: Site): readonly W
   return [
     { name: 'Length of pipe', text: length(facts.length) },
     { name: 'Bends', text: bendsText(facts) },
-    { name: 'Fall', text: fallText(facts, length) },
-    { name: 'Least cover', text: coverText(facts, length) },
+    { name: 'Fall', text: fallText(facts, site) },
+    { name: 'Least cover', text: facts.cover === null ? 'not known' : belowGroundText(facts.cover, units) },
     { name: 'Trench', text: facts.dug.length === 0 ? 'none' : trenchText(facts, length) },
     { name: 'Without a trench', text: bored.length === 0 ? 'nothing' : length(boredLength(bored)) },
     {
@@ -115,16 +116,10 @@ function bendsText({ bends }: WayFacts): string {
   return bends.map(({ name, turn, count }) => `${count} × ${name ?? angleText(turn)}`).join(', ');
 }
 
-function fallText({ fall }: WayFacts, length: (metres: number) => string): string {
-  const { required, available } = fall;
-  const needs = `needs ${length(required)}`;
+function fallText({ fall: { required, available } }: WayFacts, { units }: Site): string {
+  const needs = `needs ${sureText(required, units)}`;
   if (available === null) return `${needs}, what it has is not known`;
-  return `${needs}, ${available < 0 ? 'rises' : 'has'} ${length(available)}`;
-}
-
-function coverText({ cover }: WayFacts, length: (metres: number) => string): string {
-  if (cover === null) return 'not known';
-  return cover < 0 ? `${length(cover)} above ground` : length(cover);
+  return `${needs}, ${available < 0 ? '' : 'has '}${dropText(available, units)}`;
 }
 
 function trenchText({ dug }: WayFacts, length: (metres: number) => string): string {
@@ -163,10 +158,10 @@ function askedText(facts: WayFacts, site: Site): string {
     site.features.some((f) => f.id === tree && f.kind === 'tree' && f.fields.protected === true),
   );
   const asked = [
-    'the one-call center',
+    'the one-call centre',
     ...(facts.public > 0 ? ['the street’s owner'] : []),
     ...(facts.shared > 0 ? ['who holds the easement'] : []),
-    ...(facts.others > 0 ? ['the neighbor'] : []),
+    ...(facts.others > 0 ? ['the neighbour'] : []),
     ...(trees.length > 0 ? ['an arborist, and who protects the tree'] : []),
   ];
   return atStart(andList(asked));
