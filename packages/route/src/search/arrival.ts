@@ -1,10 +1,10 @@
 import { normalizeAzimuth, type Point } from '@footmark/geometry';
 import type { Headings, RouteEnd } from '../request';
 import type { Direction } from './direction';
+import { ON_LINE_M } from './tolerances';
 
 /** A heading may miss an allowed one by so much (rad): rounding. */
 const ROUNDING_RAD = 1e-7;
-const ROUNDING_M = 1e-7;
 
 export function mayArrive({ headings }: RouteEnd, heading: number): boolean {
   return headings === null || headings.some((allowed) => isWithin(allowed, heading));
@@ -21,7 +21,7 @@ export function alongToEnd(from: Point, direction: Direction, { at }: RouteEnd):
   if ('from' in at) return alongToPiece(from, direction, at);
   const [dx, dy] = [at.x - from.x, at.y - from.y];
   const aside = dx * direction.right.x + dy * direction.right.y;
-  return Math.abs(aside) <= ROUNDING_M ? dx * direction.ahead.x + dy * direction.ahead.y : null;
+  return Math.abs(aside) <= ON_LINE_M ? dx * direction.ahead.x + dy * direction.ahead.y : null;
 }
 
 function alongToPiece(
@@ -32,12 +32,12 @@ function alongToPiece(
   const side = (p: Point) => (p.x - from.x) * right.x + (p.y - from.y) * right.y;
   const along = (p: Point) => (p.x - from.x) * ahead.x + (p.y - from.y) * ahead.y;
   const [a, b] = [side(piece.from), side(piece.to)];
-  if (Math.abs(a) <= ROUNDING_M && Math.abs(b) <= ROUNDING_M) {
+  if (Math.abs(a) <= ON_LINE_M && Math.abs(b) <= ON_LINE_M) {
     // along the piece itself: at the end of it that comes first
     const ends = [along(piece.from), along(piece.to)].filter((t) => t >= 0);
     return ends.length === 0 ? null : Math.min(...ends);
   }
-  if (Math.min(a, b) > ROUNDING_M || Math.max(a, b) < -ROUNDING_M) return null;
+  if (Math.min(a, b) > ON_LINE_M || Math.max(a, b) < -ON_LINE_M) return null;
   const share = Math.min(1, Math.max(0, a / (a - b)));
   return along(piece.from) + share * (along(piece.to) - along(piece.from));
 }

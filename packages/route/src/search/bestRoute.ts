@@ -1,7 +1,7 @@
 import type { Route } from '../foundRoute';
 import type { Area, Obstacle, RouteRequest } from '../request';
 import { type Field, fieldOf } from './field';
-import { type LegSearch, type LegSearchResult, legSearch } from './legSearch';
+import { type BestRoute, type Found, type LegSearch, legSearch } from './legSearch';
 import { areasCrossed, obstaclesHit } from './routeHits';
 import { type Solid, solidOf } from './solid';
 import { turnSteps } from './turns';
@@ -16,9 +16,6 @@ export type Regarded = {
 export function regardedFor(request: RouteRequest): Regarded {
   return { obstacles: new Set(), areas: new Set(), field: fieldOf(request) };
 }
-
-type Found = { readonly is: 'found'; readonly route: Route; readonly cost: number };
-export type BestRoute = Found | { readonly is: 'none' | 'gave-up' | 'stopped' };
 
 /** A first route may cost so many times what the best does; where that costs too much looking, so many times. */
 const SOON = [1.5, 3, 8] as const;
@@ -80,8 +77,8 @@ export function bestRoute(
 }
 
 /** Any route: with more greed where less of it finds none in good time. */
-function foundSoon(search: Omit<LegSearch, 'greed' | 'below'>, below: number): LegSearchResult {
-  let last: LegSearchResult = { is: 'gave-up' };
+function foundSoon(search: Omit<LegSearch, 'greed' | 'below'>, below: number): BestRoute {
+  let last: BestRoute = { is: 'gave-up' };
   for (const greed of SOON) {
     const mostPlaces =
       greed === SOON.at(-1) ? search.mostPlaces : Math.min(MOST_PLACES_SOON, search.mostPlaces);

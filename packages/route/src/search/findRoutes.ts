@@ -1,8 +1,9 @@
 import type { Route } from '../foundRoute';
 import type { Obstacle, RouteRequest } from '../request';
-import { BEST, type BestRoute, bestRoute, GOOD, type Regarded, regardedFor } from './bestRoute';
+import { BEST, bestRoute, GOOD, type Regarded, regardedFor } from './bestRoute';
 import { type NoRoute, whyNone } from './blocked';
 import { groundOf } from './ground';
+import type { BestRoute } from './legSearch';
 import { type RatedRoute, rated } from './ratedRoute';
 import type { RequestProblem } from './requestProblem';
 import { soundRequest } from './requestProblems';

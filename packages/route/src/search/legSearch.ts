@@ -27,13 +27,12 @@ export type LegSearch = {
   readonly field: Field;
   /** Nothing that costs as much is looked at: the cost of a route that is known. */
   readonly below: number;
-  /** 1: the cheapest route; above: a route that costs at most so many times as much, found sooner. */
+  /** A route that costs about so many times what the cheapest does at most, the sooner the more; not to the last metre, as the field is not. */
   readonly greed: number;
 };
 
-export type LegSearchResult =
-  | { readonly is: 'found'; readonly route: Route; readonly cost: number }
-  | { readonly is: 'none' | 'gave-up' | 'stopped' };
+export type Found = { readonly is: 'found'; readonly route: Route; readonly cost: number };
+export type BestRoute = Found | { readonly is: 'none' | 'gave-up' | 'stopped' };
 
 /** How often (places) it is asked whether to stop. */
 const ASK_EVERY = 64;
@@ -42,7 +41,7 @@ const ASK_EVERY = 64;
  * The cheapest route among those whose legs run beside things or through an end, or whose first leg is as short as its fittings allow: by
  * A* over the places where legs meet. Two bends in a row count as one step.
  */
-export function legSearch(search: LegSearch): LegSearchResult {
+export function legSearch(search: LegSearch): BestRoute {
   const { request, steps, solids, accept, mostPlaces, shouldStop, below, greed, field } = search;
   const tables = tablesOf(request, steps, search.beside);
   const waiting = new Waiting(tables);

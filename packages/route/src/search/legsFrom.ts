@@ -6,6 +6,7 @@ import type { Direction } from './direction';
 import { acrossOf } from './lines';
 import { type Place, pointAfter } from './place';
 import type { Tables } from './tables';
+import { SAME_LENGTH_M } from './tolerances';
 import { acrossStep, type TurnStep } from './turns';
 
 /** What legs from a place are made with. `free`: how far (m) one may go from here. */
@@ -28,8 +29,6 @@ export type LegSetting = {
   ) => void;
 };
 
-const ROUNDING_M = 1e-9;
-
 /** Where the leg from a place may end: on an end of the request, or in a turn after which the next one runs on a track. */
 export function legsFrom(place: Place, setting: LegSetting): void {
   arrivals(place, setting);
@@ -48,7 +47,7 @@ function arrivals(place: Place, { request, free, areas, arrived }: LegSetting): 
   const used = place.step?.layingAfter ?? 0;
   for (const end of request.ends) {
     const t = mayArrive(end, direction.heading) ? alongToEnd(at, direction, end) : null;
-    if (t === null || t < used - ROUNDING_M || t > free + ROUNDING_M) continue;
+    if (t === null || t < used - SAME_LENGTH_M || t > free + SAME_LENGTH_M) continue;
     arrived(place, end, t, place.cost + t + costAhead(areas, t));
   }
 }

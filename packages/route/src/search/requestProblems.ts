@@ -7,9 +7,8 @@ import { rayInShape } from './rayInShape';
 import type { RequestProblem } from './requestProblem';
 import { shapeDistance } from './shapeDistance';
 import { lengthUpTo } from './spans';
+import { ON_THE_WALL_M } from './tolerances';
 
-/** So deep (m) within an outline is on it: nobody draws or tapes a wall better. */
-const ON_THE_WALL_M = 0.01;
 /** Places nearer to each other than this (m) are one. */
 const ONE_PLACE_M = 1e-3;
 /** A laying length is given to so much (m). */

@@ -5,12 +5,10 @@ import { rayInShape } from './rayInShape';
 import { routeLine } from './routeLine';
 import { freeOf, solidOf } from './solid';
 import { lengthUpTo } from './spans';
+import { ON_THE_WALL_M } from './tolerances';
 
 /** Arcs are taken as chords that stray from them by less than this (m), and this much is forgiven. */
 const SAGITTA_M = 2e-4;
-
-/** An end so far (m) inside a thing is in it. */
-const INSIDE_M = 0.01;
 
 /** The obstacles that a route comes too near to, by its true line and its own end. */
 export function obstaclesHit(
@@ -26,7 +24,7 @@ export function obstaclesHit(
   return among.filter((obstacle) => {
     const solid = solidOf({ ...request, ends }, obstacle);
     // a piece to arrive at may lie in a thing in part: not there
-    if (solid.ends.some(({ need }) => need < -INSIDE_M)) return true;
+    if (solid.ends.some(({ need }) => need < -ON_THE_WALL_M)) return true;
     return rays.some((ray) => freeOf(ray, solid, request.freeEnds, 2 * SAGITTA_M) < ray.length - SAGITTA_M);
   });
 }

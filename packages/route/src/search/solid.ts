@@ -3,6 +3,7 @@ import type { Obstacle, RouteEnd, RouteRequest, Shape } from '../request';
 import { type Ray, spansAhead } from './rayInShape';
 import { shapeDistance } from './shapeDistance';
 import { type Span, without } from './spans';
+import { ON_THE_WALL_M, TOUCH_M } from './tolerances';
 
 /** What the centre line keeps clear of: `need` metres from the shape's edge, but only `need` of an end near that. */
 export type Solid = {
@@ -11,9 +12,6 @@ export type Solid = {
   readonly need: number;
   readonly ends: readonly { readonly zone: Shape; readonly need: number }[];
 };
-
-/** Lines may touch what they keep clear of: so much (m) is rounding. */
-const ROUNDING_M = 1e-6;
 
 export function solidOf(request: RouteRequest, { id, shape, clearance }: Obstacle): Solid {
   const need = clearance + request.diameter / 2;
@@ -44,12 +42,11 @@ function leastAway({ at }: RouteEnd, shape: Shape): number {
   return Math.min(...[at.from, at.to, ...places].map((p) => shapeDistance(p, shape)));
 }
 
-/** An end within so much (m) of an outline stands on it, and a way that leaves it within so much does not run inside. */
-const ON_THE_WALL_M = 0.01;
+/** A way that leaves the wall that its end stands on within so much (m) does not run inside. */
 const STEP_OFF_M = 0.03;
 
 /** How far (m) a ray goes before it comes too near to a solid by more than `slack` (m); Infinity when it never does. */
-export function freeOf(ray: Ray, solid: Solid, freeEnds: number, slack = ROUNDING_M): number {
+export function freeOf(ray: Ray, solid: Solid, freeEnds: number, slack = TOUCH_M): number {
   const full = spansAhead(ray, solid.shape, solid.need - slack);
   if (solid.ends.length === 0) return firstOf(full);
   const zones = solid.ends.map(({ zone, need }) => ({
@@ -68,7 +65,7 @@ function inside(ray: Ray, shape: Shape): readonly Span[] {
 function firstOf(spans: readonly Span[]): number {
   let first = Infinity;
   for (const [from, to] of spans)
-    if (to > ROUNDING_M && to - from > ROUNDING_M) first = Math.min(first, Math.max(0, from));
+    if (to > TOUCH_M && to - from > TOUCH_M) first = Math.min(first, Math.max(0, from));
   return first;
 }
 

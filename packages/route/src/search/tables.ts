@@ -1,6 +1,7 @@
 import type { RouteRequest, Shape } from '../request';
 import { before, mayArrive, tracksToEnd } from './arrival';
 import { type Direction, directionOf } from './direction';
+import { SAME_LENGTH_M } from './tolerances';
 import { tracksBeside } from './tracks';
 import type { TurnStep } from './turns';
 
@@ -10,8 +11,6 @@ export type Tables = {
   /** Where legs in a direction may run, from left to right: see `tracksBeside`. */
   readonly tracks: (direction: Direction) => readonly number[];
 };
-
-const ROUNDING_M = 1e-9;
 
 export function tablesOf(
   { ends }: Pick<RouteRequest, 'ends'>,
@@ -50,7 +49,7 @@ export function tablesOf(
           }),
         ),
       ];
-      const once = [...new Set(found.map((at) => Math.round(at / ROUNDING_M) * ROUNDING_M))].sort(
+      const once = [...new Set(found.map((at) => Math.round(at / SAME_LENGTH_M) * SAME_LENGTH_M))].sort(
         (a, b) => a - b,
       );
       offsets.set(direction.key, once);

@@ -2,6 +2,7 @@ import { nearestOnSegment, type Point } from '@footmark/geometry';
 import type { Shape } from '../request';
 import type { Direction } from './direction';
 import { runsOf } from './outlineRuns';
+import { ON_LINE_M } from './tolerances';
 
 /**
  * The lines in a direction that touch a shape grown by `reach` (m) and do not enter it there, each by how far to the right of the frame's
@@ -21,8 +22,6 @@ export function tracksBeside(shape: Shape, reach: number, { right }: Direction):
   }
 }
 
-/** Where the leg touches may be nearer to the outline than it should by so much (m): rounding. */
-const ROUNDING_M = 1e-7;
 /** Lines that touch one outline on one side and are nearer to each other than this (m) need not all be tried. */
 const AS_ONE_M = 5e-3;
 
@@ -37,7 +36,7 @@ function besideCorners(
   // what touches the grown outline at one corner is within reach of no other part of it
   const touches = (corner: Point, to: number) =>
     reach === 0 ||
-    !comesWithin(points, closed, reach - ROUNDING_M, {
+    !comesWithin(points, closed, reach - ON_LINE_M, {
       x: corner.x + to * right.x,
       y: corner.y + to * right.y,
     });
