@@ -1,6 +1,7 @@
 import { type PriceItem, type PriceList, priceItems } from '@footmark/reroute';
 import { FOOT_M, type Units } from '@footmark/site';
 import { create } from 'zustand';
+import { recallJson, remember } from '../session/onDevice';
 
 const KEY = 'footmark-prices';
 
@@ -10,11 +11,8 @@ export const usePrices = create<PriceList>()(() => read());
 /** Sets a price as it is told in a site's units; undefined takes it away. */
 export function setPrice(item: PriceItem, told: number | undefined, units: Units): void {
   usePrices.setState({ [item]: told === undefined ? undefined : told / unitOf(item, units) });
-  try {
-    window.localStorage.setItem(KEY, JSON.stringify(usePrices.getState()));
-  } catch {
-    // without storage the list lasts as long as the page
-  }
+  // without storage the list lasts as long as the page
+  remember(KEY, JSON.stringify(usePrices.getState()));
 }
 
 /** A price as it is told in a site's units. */
@@ -43,18 +41,11 @@ function unitOf(item: PriceItem, { length }: Units): number {
 
 /** What is no number of a known item was not written by us. */
 function read(): PriceList {
-  try {
-    const stored: unknown = JSON.parse(window.localStorage.getItem(KEY) ?? '{}');
-    if (typeof stored !== 'object' || stored === null) return {};
-    const known = Object.entries(stored).filter(
-      ([item, price]) =>
-        priceItems.some((p) => p === item) &&
-        typeof price === 'number' &&
-        Number.isFinite(price) &&
-        price >= 0,
-    );
-    return Object.fromEntries(known);
-  } catch {
-    return {};
-  }
+  const stored = recallJson(KEY);
+  if (typeof stored !== 'object' || stored === null) return {};
+  const known = Object.entries(stored).filter(
+    ([item, price]) =>
+      priceItems.some((p) => p === item) && typeof price === 'number' && Number.isFinite(price) && price >= 0,
+  );
+  return Object.fromEntries(known);
 }

@@ -11,6 +11,7 @@ import {
 } from '@footmark/site';
 import { newId } from '../tools/newId';
 import { words } from '../words';
+import { recallJson, remember } from './onDevice';
 import { chosenIds, targetsOf } from './selection';
 import { currentSite, derivedFrom, edit } from './siteSession';
 import { notify, notifyOfEdit, select, selectGroup, useWorkbench } from './workbench';
@@ -94,19 +95,17 @@ export function copyChosen(): boolean {
   if (ids.length === 0) return false;
   const site = currentSite();
   const things = copyThings(site, ids, derivedFrom(site).points);
-  try {
-    window.localStorage.setItem(CLIP_KEY, JSON.stringify(things));
-    const before = useWorkbench.getState().notice;
-    void makeRoom(nameOf(ids)).then(() => {
-      // what a cut took with it is said already, and matters more
-      if (useWorkbench.getState().notice === before)
-        notify(`Copied ${nameOf(ids)}. Paste it here or in another site.`);
-    });
-    return true;
-  } catch {
+  if (!remember(CLIP_KEY, JSON.stringify(things))) {
     notify('This browser keeps no copies: its storage is blocked or full.');
     return false;
   }
+  const before = useWorkbench.getState().notice;
+  void makeRoom(nameOf(ids)).then(() => {
+    // what a cut took with it is said already, and matters more
+    if (useWorkbench.getState().notice === before)
+      notify(`Copied ${nameOf(ids)}. Paste it here or in another site.`);
+  });
+  return true;
 }
 
 /** What was copied last is pasted next: a picture that was copied elsewhere before makes room. A browser that forbids it keeps its own. */
@@ -156,12 +155,8 @@ function putIn(things: LooseThings, verb: string): void {
 }
 
 function copied(): LooseThings | null {
-  try {
-    const parsed = looseThings.safeParse(JSON.parse(window.localStorage.getItem(CLIP_KEY) ?? 'null'));
-    return parsed.success && isSelfContained(parsed.data) ? parsed.data : null;
-  } catch {
-    return null;
-  }
+  const parsed = looseThings.safeParse(recallJson(CLIP_KEY));
+  return parsed.success && isSelfContained(parsed.data) ? parsed.data : null;
 }
 
 /** The middle of all points of things, for turning them about it; null when none has a place. */
