@@ -2,6 +2,7 @@ import { open } from 'node:fs/promises';
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
+import { openSample } from '../src/openSample';
 import { readingRows } from '../src/Runs';
 import { Screen } from '../src/Screen';
 import { featureNamed, placeOf } from '../src/siteFile';
@@ -10,10 +11,7 @@ import { Yard } from '../src/Yard';
 const FOOT_M = 0.3048; // exact, by the definition of the international foot
 
 test('readings that cannot be are refused by name or kept with a warning', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
   await screen.goTo('Runs');
   await hand.press(screen.row('A'));
   const entry = screen.card.getByRole('form', { name: 'Reading A11' });
@@ -88,11 +86,8 @@ test('readings that cannot be are refused by name or kept with a warning', async
 });
 
 test('tapes that cannot meet say what is missing', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
+  const screen = await openSample(page, hand);
   const yard = new Yard(screen);
-  await home.open();
-  await home.press('Open the sample site');
   const { site } = await downloadSite(screen);
   const [a, b] = [placeOf(site, 'Power pole'), placeOf(site, 'Sycamore')];
   const apart = Math.hypot(b.x - a.x, b.y - a.y) / FOOT_M;

@@ -2,18 +2,14 @@ import type { Locator } from '@playwright/test';
 import { Digs } from '../src/Digs';
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
-import { Home } from '../src/Home';
-import { Screen } from '../src/Screen';
+import { openSample } from '../src/openSample';
 
 test('a trench beside the sycamore: what it takes, what it meets, and what makes it smaller', async ({
   page,
   hand,
 }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
+  const screen = await openSample(page, hand);
   const digs = new Digs(screen);
-  await home.open();
-  await home.press('Open the sample site');
   await screen.goTo('Route');
   await digs.trench('Lateral', '36', '60');
   const card = digs.dig('Trench on Lateral');
@@ -79,11 +75,8 @@ test('a trench beside the sycamore: what it takes, what it meets, and what makes
 });
 
 test('what must be settled is seen at once, whatever is in hand', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
+  const screen = await openSample(page, hand);
   const digs = new Digs(screen);
-  await home.open();
-  await home.press('Open the sample site');
   await screen.goTo('Route');
   await digs.trench('Lateral', '60', '36');
   // typed the other way round, it is the same trench
@@ -108,11 +101,8 @@ test('what must be settled is seen at once, whatever is in hand', async ({ page,
 });
 
 test('a rule changed on the site is said so wherever it asks', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
+  const screen = await openSample(page, hand);
   const digs = new Digs(screen);
-  await home.open();
-  await home.press('Open the sample site');
   await screen.goTo('Route');
   await digs.trench('Lateral', '36', '60');
   await screen.press('Route');
@@ -138,11 +128,8 @@ test('a pit at a mark is as large as its hole; trees show every rule; undo takes
   page,
   hand,
 }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
+  const screen = await openSample(page, hand);
   const digs = new Digs(screen);
-  await home.open();
-  await home.press('Open the sample site');
   await screen.goTo('Route');
   await screen.choose('Pit at a mark', 'A8 Roots');
   const card = digs.dig('Pit at mark A8');
@@ -180,10 +167,7 @@ test('a pit at a mark is as large as its hole; trees show every rule; undo takes
 });
 
 test('a one-call ticket that ran out says so', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
   await screen.goTo('Route');
   await screen.press('One-call ticket: none kept');
   await expect(screen.card).toContainText('No one-call ticket is kept here.');

@@ -1,8 +1,7 @@
 import type { Derived, Site } from '../../packages/site/src/index';
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
-import { Home } from '../src/Home';
-import { Screen } from '../src/Screen';
+import { openSample } from '../src/openSample';
 import { derivedOf } from '../src/siteFile';
 
 const FT = 0.3048;
@@ -35,10 +34,7 @@ test('two runs that disagree are paired, checked and weighed; the fit is taken, 
   hand,
 }) => {
   test.setTimeout(120_000);
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
   const drawn = (await downloadSite(screen)).site;
   const derived = derivedOf(drawn);
 
@@ -137,10 +133,7 @@ test('two runs that disagree are paired, checked and weighed; the fit is taken, 
 });
 
 test('a mark is found, painted beside and dug, and says so in the list', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
   await screen.goTo('Marks');
   await expect(screen.row('A8')).toContainText('Computed');
   await hand.press(screen.row('A8'));
@@ -190,10 +183,7 @@ test('readings that are no pair are refused; a wrong pair is said with all that 
   page,
   hand,
 }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
   await screen.goTo('Marks');
   await screen.press('See how it agrees');
   const agree = screen.card.getByRole('region', { name: 'How it agrees' });

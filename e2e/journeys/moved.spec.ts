@@ -1,18 +1,14 @@
 import { Digs } from '../src/Digs';
 import { expect, test } from '../src/fixtures';
-import { Home } from '../src/Home';
+import { openSample } from '../src/openSample';
 import { Plan } from '../src/Plan';
-import { Screen } from '../src/Screen';
 import { Yard } from '../src/Yard';
 
 // On the desk alone: a finger that stays down in the middle of a drag has no hand here.
 
 test('a tree that is moved says with every move what digs and pipes do to it', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
+  const screen = await openSample(page, hand);
   const digs = new Digs(screen);
-  await home.open();
-  await home.press('Open the sample site');
   await screen.goTo('Route');
   await digs.trench('Lateral', '36', '60');
   const plan = new Plan(page, hand);

@@ -1,17 +1,13 @@
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
-import { Home } from '../src/Home';
 import { keepPicture } from '../src/keepPicture';
-import { Screen } from '../src/Screen';
+import { openSample } from '../src/openSample';
 
 test('the sample is rerouted around the sycamore: found, compared, taken and set out', async ({
   page,
   hand,
 }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
   await screen.goTo('Route');
   await hand.press(screen.card.getByRole('button', { name: 'Find another way' }));
   const card = screen.card;

@@ -4,6 +4,7 @@ import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
 import { keepPicture } from '../src/keepPicture';
+import { openSample } from '../src/openSample';
 import { openReading, readingCell, readingRow, readingRows } from '../src/Runs';
 import { Screen } from '../src/Screen';
 import { derivedOf, featureNamed } from '../src/siteFile';
@@ -46,10 +47,7 @@ test('a visit after cleaning: its run is set up, pasted, put in order, corrected
   hand,
 }) => {
   test.slow();
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
 
   // the visit
   await screen.goTo('Runs');
@@ -283,10 +281,7 @@ test.describe('very many', () => {
 });
 
 test('text that is no table says so, and what is refused stays', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
   await screen.goTo('Runs');
   await hand.press(screen.row('A'));
   await screen.press('Paste readings');

@@ -3,14 +3,12 @@ import { readCsv } from '../src/csv';
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
+import { openSample } from '../src/openSample';
 import { Screen } from '../src/Screen';
 import { derivedOf, textOf } from '../src/siteFile';
 
 test('the sample site shows its marks and its checks', async ({ page, hand }) => {
-  const home = new Home(page, hand);
-  const screen = new Screen(page, hand);
-  await home.open();
-  await home.press('Open the sample site');
+  const screen = await openSample(page, hand);
   await expect(page.getByRole('heading', { name: 'Rear-alley lateral', level: 1 })).toBeVisible();
 
   // what no camera has seen is listed, with what each run saw
