@@ -49,8 +49,8 @@ function sampleRequest(): RouteRequest {
   const derived = derive(opened.site);
   const ask = usualAsk(derived);
   const rerouting = ask === null ? null : requestOf(opened.site, derived, ask);
-  if (rerouting === null) throw new Error('the sample has no pipe');
-  return rerouting.request;
+  if (!rerouting?.ok) throw new Error('the sample has no pipe');
+  return rerouting.value.request;
 }
 
 function median(run: () => unknown): number {

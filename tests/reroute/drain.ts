@@ -76,14 +76,14 @@ export function waysOn(site: Site, change: Partial<RerouteAsk> = {}) {
   const derived = derive(site);
   const ask = asked(derived, change);
   const rerouting = requestOf(site, derived, ask);
-  if (rerouting === null) throw new Error('no request');
-  const found = findRoutes(rerouting.request);
+  if (!rerouting.ok) throw new Error(rerouting.code);
+  const found = findRoutes(rerouting.value.request);
   const routes = found.is === 'found' ? found.routes : [];
   return {
     found,
-    request: rerouting.request,
-    minded: rerouting.minded,
-    ways: waysOf(site, derived, ask, rerouting, routes, TODAY),
+    request: rerouting.value.request,
+    minded: rerouting.value.minded,
+    ways: waysOf(site, derived, ask, rerouting.value, routes, TODAY),
   };
 }
 
@@ -95,8 +95,8 @@ export function oldOn(site: Site, change: Partial<RerouteAsk> = {}) {
   const derived = derive(site);
   const ask = asked(derived, change);
   const rerouting = requestOf(site, derived, ask);
-  if (rerouting === null) throw new Error('no request');
-  return waysOf(site, derived, ask, rerouting, [], TODAY);
+  if (!rerouting.ok) throw new Error(rerouting.code);
+  return waysOf(site, derived, ask, rerouting.value, [], TODAY);
 }
 
 export const only = (ways: readonly Way[], is: Way['is']) => ways.filter((w) => w.is === is);

@@ -105,7 +105,7 @@ describe('a way that is taken', () => {
   it('joins the old pipe where it comes back to it, and leaves its line as it was', () => {
     const site = straightDrain([thing('oak', 'tree', [[0, 8]], { trunkDiameter: 0.3 })]);
     const derived = derive(site);
-    const { ways } = waysOn(site, { to: 16, keepsGrade: false });
+    const { ways } = waysOn(site, { to: { is: 'station', station: 16 }, keepsGrade: false });
     const [way] = only(ways, 'new');
     if (way === undefined) throw new Error('no way');
     const taken = planWay(site, derived, way, { asked: 'p', newId, name: 'New drain' });

@@ -41,7 +41,7 @@ describe('an old pipe of which a piece is replaced', () => {
     thing('oak', 'tree', [[-1, 12]], { trunkDiameter: 0.3 }),
   ]);
   const facts = (from: number, to: number | null) => {
-    const ways = oldOn(site, { from, to });
+    const ways = oldOn(site, { from, to: { is: 'station', station: to } });
     return ['repair', 'in-place'].map((is) => {
       const found = ways.find((w) => w.is === is);
       if (found === undefined) throw new Error(is);
@@ -88,7 +88,7 @@ describe('an old pipe of which a piece is replaced', () => {
       [from + third, to - third],
       [to - third, to],
     ] as const) {
-      const [repair] = only(oldOn(real, { from: a, to: b }), 'repair');
+      const [repair] = only(oldOn(real, { from: a, to: { is: 'station', station: b } }), 'repair');
       const steps = Array.from({ length: 4001 }, (_, i) => a + ((b - a) * i) / 4000);
       const covers = steps.flatMap((s) => profileAt(profile, s).cover?.depth ?? []);
       if (covers.length === 0) expect(repair?.facts.cover).toBeNull();
@@ -109,7 +109,7 @@ describe('an old pipe of which a piece is replaced', () => {
     ] as const;
     const vertices = places.map(([x, y], i) => ({ id: `v${i}`, spot: at(x, y) }));
     const bent = { ...site, features: [], paths: [{ ...old, vertices }] };
-    const ways = oldOn(bent, { from: 7, to: 12 });
+    const ways = oldOn(bent, { from: 7, to: { is: 'station', station: 12 } });
     const count = (is: Way['is']) => only(ways, is)[0]?.facts.bends.map((b) => [b.name, b.count]);
     expect(count('repair')).toEqual([['1/8', 1]]);
     const [whole] = only(oldOn(bent), 'repair');

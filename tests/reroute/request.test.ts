@@ -37,7 +37,8 @@ describe('a request', () => {
   it('comes into a pipe that goes on as a wye does, and at its end as it may', () => {
     const [last] = waysOn(straightDrain()).request.ends[0]?.headings ?? [];
     expect([last?.from, last?.to]).toEqual([-Math.PI / 2, Math.PI / 2]);
-    const [into] = waysOn(straightDrain(), { to: 15 }).request.ends[0]?.headings ?? [];
+    const [into] =
+      waysOn(straightDrain(), { to: { is: 'station', station: 15 } }).request.ends[0]?.headings ?? [];
     expect([into?.from, into?.to]).toEqual([-Math.PI / 4, Math.PI / 4]);
   });
 });
@@ -46,8 +47,10 @@ describe('bad input', () => {
   it('of a pipe without length, or stations that leave nothing, has no request', () => {
     const site = straightDrain();
     const derived = derive(site);
-    expect(requestOf(site, derived, asked(derived, { from: 20 }))).toBeNull();
-    expect(requestOf(site, derived, asked(derived, { path: 'gone' }))).toBeNull();
+    expect(requestOf(site, derived, asked(derived, { from: 20 }))).toMatchObject({ code: 'nothing-between' });
+    expect(requestOf(site, derived, asked(derived, { path: 'gone' }))).toMatchObject({ code: 'no-line' });
+    const nowhere = asked(derived, { to: { is: 'thing', feature: 'gone' } });
+    expect(requestOf(site, derived, nowhere)).toMatchObject({ code: 'no-end' });
     expect(usualAsk(derive({ ...site, paths: [] }))).toBeNull();
   });
 });

@@ -199,6 +199,8 @@ describe('a branch of the piece that is replaced', () => {
     };
     const both = { ...site, paths: [main, branch] };
     expect(only(waysOn(both, { path: 'p' }).ways, 'new')[0]?.branches).toEqual(['kitchen']);
-    expect(only(waysOn(both, { path: 'p', to: 10 }).ways, 'new')[0]?.branches).toEqual([]);
+    expect(
+      only(waysOn(both, { path: 'p', to: { is: 'station', station: 10 } }).ways, 'new')[0]?.branches,
+    ).toEqual([]);
   });
 });

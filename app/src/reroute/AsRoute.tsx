@@ -1,4 +1,4 @@
-import { checkPath, type RerouteAsk } from '@footmark/reroute';
+import { AT_ITS_END, checkPath, type RerouteAsk } from '@footmark/reroute';
 import { letters, type Path } from '@footmark/site';
 import { useMemo } from 'react';
 import cards from '../cards/cards.module.css';
@@ -39,7 +39,14 @@ export function AsRoute({ path }: { readonly path: Path }) {
       <Action onPress={() => goTo('route')}>What stands in the way</Action>
       <Action
         onPress={() => {
-          askAbout(site, { path: path.id, from: 0, to: null, leaves: 'along', ...diameterOf(path) });
+          askAbout(site, {
+            path: path.id,
+            from: 0,
+            to: AT_ITS_END,
+            leaves: 'along',
+            otherwise: {},
+            ...diameterOf(path),
+          });
           goTo('route');
           toggleLeaf('reroute');
           startLooking();

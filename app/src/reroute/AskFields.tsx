@@ -6,6 +6,8 @@ import { Tick } from '../controls/Tick';
 import { DiameterField, LengthField } from '../controls/unitFields';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
+import { ArrivalFields } from './ArrivalFields';
+import { OtherwiseFold } from './OtherwiseFold';
 import { changeAsk } from './waysSession';
 
 const LEAVES = [
@@ -15,13 +17,13 @@ const LEAVES = [
 
 const NEW_MATERIALS = ['plastic', 'cast-iron', 'clay', 'concrete'] as const;
 
-/** Between which places of which pipe a new one is to go, and what it is to be. */
+/** From where to where a new pipe is to go in place of which, and what it is to be. */
 export function AskFields({ ask }: { readonly ask: RerouteAsk }) {
   const site = useSite();
   const derived = useDerived();
   const { paths } = derived;
-  const on = paths.get(ask.path);
-  const length = on?.length ?? 0;
+  const length = paths.get(ask.path)?.length ?? 0;
+  const back = ask.to.is === 'station' ? ask.to.station : null;
   return (
     <div className={cards.section}>
       <Choice
@@ -30,32 +32,22 @@ export function AskFields({ ask }: { readonly ask: RerouteAsk }) {
           .filter(({ path }) => path.state !== 'as-built')
           .map(({ path }) => ({ id: path.id, name: words.targetName({ kind: 'path', id: path.id }, site) }))}
         value={ask.path}
-        onChange={(path) => changeAsk(usualAskOf(derived, path) ?? { path, from: 0, to: null })}
+        onChange={(path) => changeAsk(usualAskOf(derived, path) ?? { path, from: 0 })}
       />
-      <div className={cards.pair}>
-        <LengthField
-          label="Leaves it at station"
-          value={ask.from}
-          required
-          check={(from) => (from < (ask.to ?? length) ? null : 'It must leave before it comes back.')}
-          onChange={(from) => from !== undefined && changeAsk({ from })}
-        />
-        <LengthField
-          label="Comes back at station"
-          value={ask.to ?? undefined}
-          placeholder="at its end"
-          check={(to) =>
-            to > ask.from && to < length ? null : 'Between where it leaves and the end of the pipe.'
-          }
-          onChange={(to) => changeAsk({ to: to ?? null })}
-        />
-      </div>
+      <LengthField
+        label="Leaves it at station"
+        value={ask.from}
+        required
+        check={(from) => (from < (back ?? length) ? null : 'It must leave before it comes back.')}
+        onChange={(from) => from !== undefined && changeAsk({ from })}
+      />
       <Segments
         label="Leaves it"
         options={LEAVES}
         value={ask.leaves}
         onChange={(leaves) => changeAsk({ leaves })}
       />
+      <ArrivalFields ask={ask} length={length} />
       <div className={cards.pair}>
         <DiameterField
           label="Inside diameter"
@@ -80,6 +72,7 @@ export function AskFields({ ask }: { readonly ask: RerouteAsk }) {
           .join(', ')}
         .
       </p>
+      <OtherwiseFold ask={ask} />
     </div>
   );
 }

@@ -1,29 +1,28 @@
-import { isToBeAsked, mustStand } from '@footmark/reroute';
-import type { FoundRoutes, Relaxation } from '@footmark/route';
-import type { Site } from '@footmark/site';
+import { allowing, isToBeAsked } from '@footmark/reroute';
+import type { FoundRoutes } from '@footmark/route';
+import type { Said } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './reroute.module.css';
-import { changeAsk, startLooking, treat } from './waysSession';
+import { useAsk } from './useAsk';
+import { changeAsk, startLooking } from './waysSession';
 
 /** Why there is no new route, and the smallest changes that open one; nothing where there is one. */
 export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
   const site = useSite();
+  const ask = useAsk();
   if (routes.is === 'found' || routes.is === 'stopped') return null;
   if (routes.is === 'wrong')
     return (
       <div className={cards.section} role="status">
         <h3>No new route</h3>
-        {routes.problems.map((problem) => {
-          const { text, cure } = words.routeProblemText(problem, site);
-          return (
-            <p key={text}>
-              {text} {cure}
-            </p>
-          );
-        })}
+        {[...new Set(routes.problems.map((problem) => sentences(words.routeProblemText(problem, site))))].map(
+          (text) => (
+            <p key={text}>{text}</p>
+          ),
+        )}
       </div>
     );
   return (
@@ -38,14 +37,23 @@ export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
       <ul className={cards.rows}>
         {routes.relaxations.map((relaxation) => {
           const text = words.relaxationText(relaxation, site);
-          const allow = allowing(relaxation, site);
+          const allowed = ask === null ? null : allowing(ask, relaxation.change, site);
           return (
             <li key={text} className={styles.relaxation}>
               <span>
                 {text}
                 {isToBeAsked(relaxation.change, site) ? ' Only whoever may allow it can: ask first.' : null}
               </span>
-              {allow === null ? null : <Action onPress={allow}>Try it</Action>}
+              {allowed === null ? null : (
+                <Action
+                  onPress={() => {
+                    changeAsk(allowed);
+                    startLooking();
+                  }}
+                >
+                  Try it
+                </Action>
+              )}
             </li>
           );
         })}
@@ -54,22 +62,7 @@ export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
   );
 }
 
-/** Asks again with a requirement less; null for what only a rule can change, and for what must not be gone through. */
-function allowing({ change }: Relaxation, site: Site): (() => void) | null {
-  const again = (how: () => void) => () => {
-    how();
-    startLooking();
-  };
-  switch (change.is) {
-    case 'less-clearance':
-      return again(() => treat(change.obstacle, { as: 'clear', clearance: change.to }));
-    case 'through':
-      return mustStand(change.obstacle, site) ? null : again(() => treat(change.obstacle, { as: 'free' }));
-    case 'less-fall':
-      return again(() => changeAsk({ keepsGrade: false }));
-    case 'any-heading':
-    case 'more-bends':
-    case 'no-straight':
-      return null;
-  }
+/** Said once, though it is so at every piece of a pipe. */
+function sentences({ text, cure }: Said): string {
+  return `${text} ${cure}`.trim();
 }

@@ -1,4 +1,4 @@
-import type { Way } from '@footmark/reroute';
+import type { NothingAsked, Way } from '@footmark/reroute';
 import { X } from 'lucide-react';
 import { ProgressBar } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
@@ -8,7 +8,6 @@ import { DigCautions } from '../dig/DigCautions';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { AskFields } from './AskFields';
-import type { NothingAsked } from './lookForWays';
 import { MindedFold } from './MindedFold';
 import { NoRoute } from './NoRoute';
 import { PricesFold } from './PricesFold';
@@ -93,6 +92,7 @@ const NOTHING: Record<NothingAsked, string> = {
     'There is no new pipe to look for: the pipe that it is to take the place of has no line yet. Draw that first.',
   'nothing-between':
     'There is no new pipe to look for: the two stations leave nothing of the old one to replace. Give them further apart, upstream first.',
+  'no-end': 'What it should arrive at is not there. Choose again where it arrives.',
 };
 
 /** What is to be said of the answer as a whole. */

@@ -13,7 +13,7 @@ const today = '2026-06-01';
 
 describe('where there is nothing to look for', () => {
   it('is said to be for its stations', () => {
-    const found = lookForWays({ site, ask: { ...ask, from: 5, to: 5 }, today });
+    const found = lookForWays({ site, ask: { ...ask, from: 5, to: { is: 'station', station: 5 } }, today });
     expect(found).toEqual({ is: 'nothing', why: 'nothing-between' });
   });
 

@@ -1,12 +1,9 @@
-import { type RerouteAsk, requestOf, type Way, waysOf } from '@footmark/reroute';
+import { type NothingAsked, type RerouteAsk, requestOf, type Way, waysOf } from '@footmark/reroute';
 import { type FoundRoutes, findRoutes } from '@footmark/route';
 import { derive, type Site } from '@footmark/site';
 
 /** What is looked for: on which state of a site, and the day on which tickets hold. */
 export type WaysAsked = { readonly site: Site; readonly ask: RerouteAsk; readonly today: string };
-
-/** Why nothing is asked for: the pipe has no line, or the stations leave nothing of it to replace. */
-export type NothingAsked = 'no-line' | 'nothing-between';
 
 /** All ways that were found, and what the search for new routes came to; `failed` when the computation broke down. */
 export type WaysFound =
@@ -30,16 +27,13 @@ export function lookForWays(
   try {
     const derived = derive(site);
     const rerouting = requestOf(site, derived, ask);
-    if (rerouting === null) {
-      const length = derived.paths.get(ask.path)?.length ?? 0;
-      return { is: 'nothing', why: length === 0 ? 'no-line' : 'nothing-between' };
-    }
+    if (!rerouting.ok) return { is: 'nothing', why: rerouting.code };
     onProgress?.(BEGUN);
     const searched = (share: number) => onProgress?.(BEGUN + SEARCH * share);
-    const found = findRoutes(rerouting.request, { onProgress: searched });
+    const found = findRoutes(rerouting.value.request, { onProgress: searched });
     if (found.is === 'stopped') return { is: 'failed' };
     const routes = found.is === 'found' ? found.routes : [];
-    return { is: 'found', ways: waysOf(site, derived, ask, rerouting, routes, today), routes: found };
+    return { is: 'found', ways: waysOf(site, derived, ask, rerouting.value, routes, today), routes: found };
   } catch {
     return { is: 'failed' };
   }

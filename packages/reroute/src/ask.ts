@@ -1,22 +1,34 @@
 import type { Derived, PipeMaterial } from '@footmark/site';
+import { type Arrival, AT_ITS_END } from './arrival';
 import { outOfDoors } from './outOfDoors';
 import type { Treatment } from './treatment';
 
+/** What is asked otherwise than the rules and levels of the site have it; what is absent is as they do. Metres, levels of the site, fall over run. */
+export type Otherwise = {
+  readonly startInvert?: number;
+  readonly endInvert?: number;
+  readonly leastFall?: number;
+  readonly mostBends?: number;
+  readonly leastStraight?: number;
+  /** It may come in from any side, not only as a wye lies. */
+  readonly anyHeading?: true;
+};
+
 /**
- * What a new pipe is asked for: between which stations (plan metres) of which pipe, of what, and what is said otherwise than usual of the things
+ * What a new pipe is asked for: from which station (plan metres) of which pipe to where, of what, and what is said otherwise than usual of the things
  * around, by feature. A tree's roots stand under `roots/` and its id.
  */
 export type RerouteAsk = {
   readonly path: string;
   readonly from: number;
-  /** Null: at its end. */
-  readonly to: number | null;
+  readonly to: Arrival;
   /** In which direction it leaves: as the old pipe does there, or square to the nearest wall. */
   readonly leaves: 'along' | 'square';
   readonly diameter: number;
   readonly material: PipeMaterial;
   /** Routes that need more fall than there is are left out. */
   readonly keepsGrade: boolean;
+  readonly otherwise: Otherwise;
   readonly treat: Readonly<Record<string, Treatment>>;
 };
 
@@ -40,20 +52,22 @@ export function usualAskOf(derived: Derived, path: string): RerouteAsk | null {
   return {
     path: on.path.id,
     from: outOfDoors(derived, on),
-    to: null,
+    to: AT_ITS_END,
     leaves: 'along',
     diameter: first?.diameter ?? 0,
     material: 'plastic',
     keepsGrade: true,
+    otherwise: {},
     treat: {},
   };
 }
 
-/** The stations between which a pipe is asked to be replaced, within its length (m). */
+/** The stations between which a pipe is asked to be replaced, within its length (m): to its end where the new one does not come back to it. */
 export function stationsOf(
   { from, to }: RerouteAsk,
   length: number,
 ): { readonly from: number; readonly to: number } {
-  const last = Math.min(length, to ?? length);
+  const back = to.is === 'station' ? to.station : null;
+  const last = Math.min(length, back ?? length);
   return { from: Math.min(Math.max(0, from), last), to: last };
 }

@@ -21,7 +21,7 @@ export function checkPath(site: Site, derived: Derived, path: string): PathCheck
     material: stretch?.material ?? 'unknown',
     keepsGrade: true,
   } as const;
-  const usual = siteRequest(site, pipe, treatedOn(site, derived, { start, end }, {}));
+  const usual = siteRequest(site, pipe, treatedOn(site, derived, { start, ends: [end] }, {}));
   const [from, to] = [invertAt(derived, path, 0), invertAt(derived, path, on.length)];
   const request: RouteRequest = {
     ...usual,

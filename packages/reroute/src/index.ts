@@ -1,10 +1,12 @@
-export { type RerouteAsk, stationsOf, usualAsk, usualAskOf } from './ask';
+export { allowing } from './allowing';
+export { type Arrival, AT_ITS_END, arrivalsOn } from './arrival';
+export { type Otherwise, type RerouteAsk, usualAsk, usualAskOf } from './ask';
 export { bendTable } from './bendTable';
 export { checkPath, type PathCheck } from './checkPath';
 export { isToBeAsked, mustStand } from './mustStand';
 export { type Planning, planWay } from './planWay';
 export { type Price, type PriceItem, type PriceList, priceItems, priceOf } from './price';
-export { mindedBy, type Rerouting, requestOf } from './requestOf';
+export { mindedBy, type NothingAsked, type Rerouting, requestOf } from './requestOf';
 export { routePath } from './routePath';
 export type { Treated } from './siteRequest';
 export { sameTreatment, treatedAs } from './treatedAs';

@@ -24,7 +24,7 @@ export type Planning = {
 };
 
 /**
- * A site on which a way is planned: a new pipe as a proposed one that joins the old where it comes back to it, with what is dug; of an old pipe only
+ * A site on which a way is planned: a new pipe as a proposed one that joins the pipe that it is brought to, with what is dug; of an old pipe only
  * what is dug. A pipe that was itself only planned gives way to the new one.
  */
 export function planWay(site: Site, derived: Derived, way: Way, { asked, newId, name }: Planning): Site {
@@ -34,7 +34,9 @@ export function planWay(site: Site, derived: Derived, way: Way, { asked, newId, 
     planned === undefined ? site : removeThing(site, { id: planned.id, places: derived.points });
   const id = newId('p');
   const path = { ...way.path, id, name: planned?.name ?? name };
-  const joined = planned === undefined ? joinedTo(cleared, derived, path, asked) : { site: cleared, path };
+  const { onto } = way;
+  const joined =
+    onto === null || onto === planned?.id ? { site: cleared, path } : joinedTo(cleared, derived, path, onto);
   return withDigs(addPath(joined.site, { path: joined.path }), way, id, newId);
 }
 
@@ -45,7 +47,7 @@ function withDigs(site: Site, way: Way, path: string, newId: Planning['newId']):
   );
 }
 
-/** A new pipe that ends in the middle of the old one gets a point of that to end at. */
+/** A new pipe that ends in the middle of another gets a point of that to end at. */
 function joinedTo(site: Site, derived: Derived, path: Path, old: string): { site: Site; path: Path } {
   const last = path.vertices.at(-1);
   const on = derived.paths.get(old);

@@ -1,106 +1,81 @@
 import {
   azimuthBetween,
+  fail,
   locate,
   nearestOnSegment,
+  ok,
   type PathPlace,
   type Point,
   pointAtAzimuth,
   pointInRing,
+  type Result,
 } from '@footmark/geometry';
-import type { Headings, RouteRequest } from '@footmark/route';
-import type { Derived, DerivedPath, Site } from '@footmark/site';
+import type { RouteRequest } from '@footmark/route';
+import type { Derived, Site } from '@footmark/site';
 import { type RerouteAsk, stationsOf } from './ask';
+import { type AllowedEnd, AT_END_M, endsOf } from './endsOf';
+import { offBend } from './offBend';
 import { invertAt, siteRequest, type Treated, treatedOn } from './siteRequest';
 
-/** A request with what it minds, and how. */
+/** A request with what it minds, and how; and onto which pipe each of its ends leads, by its id. */
 export type Rerouting = {
   readonly request: RouteRequest;
   readonly minded: readonly Treated[];
+  readonly onto: ReadonlyMap<string, string>;
 };
 
-/** A wye lies level or rolled up: seen from above its branch comes in at up to 45 degrees to the flow. */
-const WYE_RAD = Math.PI / 4;
-/** A station this near (m) to the end of a pipe is its end. */
-const AT_END_M = 0.05;
+/** Why nothing is asked for: the pipe has no line, the stations leave nothing of it to replace, or where it should arrive is not there. */
+export type NothingAsked = 'no-line' | 'nothing-between' | 'no-end';
 
-/** The request that an ask comes to; null when its pipe has no line, or nothing lies between its stations. */
-export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Rerouting | null {
-  const cuts = cutsOf(derived, ask);
-  if (cuts === null) return null;
-  const { on, from, to, start, end } = cuts;
-  const minded = mindedBetween(site, derived, cuts, ask);
-  return {
+/** The request that an ask comes to. */
+export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Result<Rerouting, NothingAsked> {
+  const cut = cutOf(derived, ask);
+  if (!cut.ok) return cut;
+  const { from, start, ends } = cut.value;
+  const minded = mindedBetween(site, derived, cut.value, ask);
+  const { startInvert } = ask.otherwise;
+  return ok({
     minded,
+    onto: new Map(ends.flatMap(({ end, onto }) => (onto === null ? [] : [[end.id, onto]]))),
     request: {
       ...siteRequest(site, ask, minded),
       start: {
         at: start.point,
         heading: ask.leaves === 'square' ? squareToWall(derived, start.point, start.azimuth) : start.azimuth,
-        invert: invertAt(derived, ask.path, from),
+        invert: startInvert ?? invertAt(derived, ask.path, from),
       },
-      ends: [
-        {
-          id: 'end',
-          at: end.point,
-          headings: headingsAt(on, to, end.azimuth),
-          invert: invertAt(derived, ask.path, to),
-        },
-      ],
+      ends: ends.map(({ end }) => end),
     },
-  };
+  });
 }
 
 /** What a new pipe minds by an ask, before any is looked for; nothing where there is no request. */
 export function mindedBy(site: Site, derived: Derived, ask: RerouteAsk): readonly Treated[] {
-  const cuts = cutsOf(derived, ask);
-  return cuts === null ? [] : mindedBetween(site, derived, cuts, ask);
+  const cut = cutOf(derived, ask);
+  return cut.ok ? mindedBetween(site, derived, cut.value, ask) : [];
 }
 
-/** Where the old pipe is cut: its stations (plan metres), and the line there. */
-type Cuts = {
-  readonly on: DerivedPath;
-  readonly from: number;
-  readonly to: number;
-  readonly start: PathPlace;
-  readonly end: PathPlace;
-};
+/** Where the old pipe is left, at a station (plan m), and where the new one may arrive. */
+type Cut = { readonly from: number; readonly start: PathPlace; readonly ends: readonly AllowedEnd[] };
 
-function cutsOf({ paths }: Derived, ask: RerouteAsk): Cuts | null {
-  const on = paths.get(ask.path);
-  if (on === undefined || on.length === 0) return null;
+function cutOf(derived: Derived, ask: RerouteAsk): Result<Cut, NothingAsked> {
+  const on = derived.paths.get(ask.path);
+  if (on === undefined || on.length === 0) return fail('no-line');
   const { from, to } = stationsOf(ask, on.length);
-  if (to - from < AT_END_M) return null;
-  return {
-    on,
-    from,
-    to,
-    start: locate(on.line, offBend(on, from, 'after')),
-    end: locate(on.line, offBend(on, to, 'before')),
-  };
+  if (to - from < AT_END_M) return fail('nothing-between');
+  const ends = endsOf(derived, ask);
+  if (ends.length === 0) return fail('no-end');
+  return ok({ from, start: locate(on.line, offBend(on, from, 'after')), ends });
 }
 
 function mindedBetween(
   site: Site,
   derived: Derived,
-  { start, end }: Cuts,
+  { start, ends }: Cut,
   { treat }: RerouteAsk,
 ): readonly Treated[] {
-  return treatedOn(site, derived, { start: start.point, end: end.point }, treat);
-}
-
-/** At the very end of a pipe a new fitting is turned as it must be, but for back where it came from; into a pipe that goes on, a wye. */
-function headingsAt({ length }: DerivedPath, station: number, flow: number): readonly Headings[] {
-  const wide = length - station < AT_END_M ? Math.PI / 2 : WYE_RAD;
-  return [{ from: flow - wide, to: flow + wide }];
-}
-
-/** A station that is not within a bend: a pipe is cut where it is straight. */
-function offBend({ line, length }: DerivedPath, station: number, to: 'before' | 'after'): number {
-  for (const [i, element] of line.elements.entries()) {
-    const [from, end] = [line.starts[i] ?? 0, line.starts[i + 1] ?? length];
-    if (element.kind === 'arc' && station > from && station < end) return to === 'after' ? end : from;
-  }
-  return station;
+  const places = ends.flatMap(({ end: { at } }) => ('from' in at ? [at.from, at.to] : [at]));
+  return treatedOn(site, derived, { start: start.point, ends: places }, treat);
 }
 
 /** A wall this near (m) is the one that the pipe comes out of. */

@@ -8,6 +8,7 @@ import {
   type Site,
   wallShares,
 } from '@footmark/site';
+import type { Otherwise } from './ask';
 import { bendTable } from './bendTable';
 import { type Ends, type Minded, mindedOn, type Treatment } from './treatment';
 
@@ -24,8 +25,13 @@ export function treatedOn(
   return mindedOn(site, derived, ends).map((m) => ({ ...m, treatment: treat[m.id] ?? m.usual }));
 }
 
-/** A pipe by its nominal diameter (m), and whether it must keep the fall that its site asks for. */
-type Pipe = { readonly diameter: number; readonly material: PipeMaterial; readonly keepsGrade: boolean };
+/** A pipe by its nominal diameter (m), whether it must keep the fall that is asked for, and what is asked otherwise than its site has it. */
+type Pipe = {
+  readonly diameter: number;
+  readonly material: PipeMaterial;
+  readonly keepsGrade: boolean;
+  readonly otherwise?: Pick<Otherwise, 'leastFall' | 'mostBends' | 'leastStraight'>;
+};
 
 /** What a request for a pipe takes from a site, wherever it starts and ends. */
 export function siteRequest(
@@ -34,11 +40,12 @@ export function siteRequest(
   treated: readonly Treated[],
 ): Omit<RouteRequest, 'start' | 'ends'> {
   const diameter = pipe.diameter * (1 + 2 * wallShares[pipe.material].value);
+  const { leastFall: least, mostBends, leastStraight } = pipe.otherwise ?? {};
   return {
     diameter,
     bends: bendTable(site),
-    leastStraight: ruleValue(site, 'routeStraight'),
-    mostBends: Math.round(ruleValue(site, 'routeBends')),
+    leastStraight: leastStraight ?? ruleValue(site, 'routeStraight'),
+    mostBends: mostBends ?? Math.round(ruleValue(site, 'routeBends')),
     obstacles: treated.flatMap(({ id, shape, treatment }) =>
       treatment.as === 'clear' ? [{ id, shape, clearance: treatment.clearance }] : [],
     ),
@@ -48,7 +55,7 @@ export function siteRequest(
         : [],
     ),
     freeEnds: ruleValue(site, 'routeEnds'),
-    grade: { least: leastFall(site, pipe.diameter).value, kept: pipe.keepsGrade },
+    grade: { least: least ?? leastFall(site, pipe.diameter).value, kept: pipe.keepsGrade },
   };
 }
 

@@ -26,8 +26,8 @@ export type Minded = {
   readonly rule: RuleName;
 };
 
-/** Where a route begins and ends: what lies between is treated otherwise where it must be crossed. */
-export type Ends = { readonly start: Point; readonly end: Point };
+/** Where a route begins and where it may end: what lies between is treated otherwise where it must be crossed. */
+export type Ends = { readonly start: Point; readonly ends: readonly Point[] };
 
 type Usual =
   | { readonly as: 'clear'; readonly rule: RuleName }
@@ -79,9 +79,9 @@ const BEYOND_M = 200;
 function beyond(
   site: Site,
   { ring, features: [feature = ''] }: Lot,
-  { start, end }: Ends,
+  { start, ends }: Ends,
 ): readonly Minded[] {
-  if (!isOutside(ring, start, end)) return [];
+  if (!isOutside(ring, start, ...ends)) return [];
   const [first] = ring;
   if (first === undefined) return [];
   const xs = ring.map((p) => p.x);
@@ -128,7 +128,7 @@ function thing(
   const shape = shapeOf(of);
   if (usual === undefined || shape === null) return [];
   // the land beyond costs, not its line
-  if (own?.features.includes(feature.id) && isOutside(own.ring, ends.start, ends.end)) return [];
+  if (own?.features.includes(feature.id) && isOutside(own.ring, ends.start, ...ends.ends)) return [];
   // what lies between the ends is gone over
   if (usual.as === 'clear' && (isBoundary(feature.kind) || spec.shape === 'line') && liesBetween(of, ends)) {
     const rule = isBoundary(feature.kind) ? 'routeOtherLand' : 'routeBesideService';
@@ -192,14 +192,18 @@ function isBoundary(kind: FeatureKind): boolean {
   return kind === 'boundary' || kind === 'boundary-line';
 }
 
-/** Whether one of the ends lies within a lot and the other does not, or a boundary line is passed on the straight way between them. */
-function liesBetween({ spec, outline }: DerivedFeature, { start, end }: Ends): boolean {
-  if (spec.shape === 'area')
-    return (pointInRing(start, outline) === 'outside') !== (pointInRing(end, outline) === 'outside');
-  let passed = 0;
-  for (const [i, a] of outline.entries()) {
-    const b = outline[i + 1];
-    if (b !== undefined && intersectSegments(start, end, a, b, 'included').kind !== 'none') passed += 1;
+/** Whether the start lies within a lot and an end does not, or the other way round, or a boundary line is passed on the straight way to an end. */
+function liesBetween({ spec, outline }: DerivedFeature, { start, ends }: Ends): boolean {
+  if (spec.shape === 'area') {
+    const isOut = pointInRing(start, outline) === 'outside';
+    return ends.some((end) => (pointInRing(end, outline) === 'outside') !== isOut);
   }
-  return passed % 2 === 1;
+  return ends.some((end) => timesPassed(outline, start, end) % 2 === 1);
+}
+
+function timesPassed(line: readonly Point[], start: Point, end: Point): number {
+  return line.filter((a, i) => {
+    const b = line[i + 1];
+    return b !== undefined && intersectSegments(start, end, a, b, 'included').kind !== 'none';
+  }).length;
 }

@@ -1,5 +1,5 @@
 import { treeZones } from '@footmark/dig';
-import { pathInCircle } from '@footmark/geometry';
+import { pathInCircle, stationOf } from '@footmark/geometry';
 import type { RatedRoute } from '@footmark/route';
 import {
   type Derived,
@@ -25,8 +25,9 @@ export type WayIs = 'new' | 'bored' | 'repair' | 'in-place' | 'drawn';
 export type Way = {
   readonly id: string;
   readonly is: WayIs;
-  /** Of a new pipe. */
+  /** Of a new pipe, and the pipe that it is brought to; null at a thing to which none leads, and of an old pipe. */
   readonly route: RatedRoute | null;
+  readonly onto: string | null;
   readonly path: Path;
   readonly digs: readonly Dig[];
   /** Stretches that are bored (plan metres along the pipe). */
@@ -49,29 +50,31 @@ export function waysOf(
   site: Site,
   derived: Derived,
   ask: RerouteAsk,
-  { request }: Rerouting,
+  rerouting: Rerouting,
   routes: readonly RatedRoute[],
   today: string,
 ): readonly Way[] {
   const ways: Way[] = [];
-  const branches = branchesOf(derived, ask);
+  const old = derived.paths.get(ask.path);
   const add = (
     way: Omit<Way, 'facts' | 'branches'>,
     on: { site: Site; derived: Derived; isNew: boolean; piece: Piece },
   ) => {
     const tried = { path: way.path, isNew: on.isNew, piece: on.piece, digs: way.digs };
     const facts = wayFacts(on.site, on.derived, tried, today);
-    if (facts !== null) ways.push({ ...way, branches: on.isNew ? branches : [], facts });
+    if (facts === null) return;
+    const given = old === undefined ? null : givenUp(old, ask, way);
+    ways.push({ ...way, branches: given === null ? [] : branchesOn(derived, ask.path, given), facts });
   };
   for (const [i, route] of routes.entries()) {
-    const path = routePath(site, derived, { ask, request, route, id: `way-${i + 1}`, name: '' });
+    const path = routePath(derived, { ask, rerouting, route, id: `way-${i + 1}`, name: '' });
     const withPath = { ...site, paths: [...site.paths, path] };
     const tried = derive(withPath);
     const line = tried.paths.get(path.id);
     if (line === undefined) continue;
     const { length } = line;
     const on = { site: withPath, derived: tried, isNew: true, piece: { from: 0, to: length } };
-    const common = { route, path };
+    const common = { route, path, onto: rerouting.onto.get(route.end) ?? null };
     add({ ...common, id: `new-${i + 1}`, is: 'new', digs: [trench(path.id, 0, length, 1)], bored: [] }, on);
     const trenches = trenchesAround(site, length, boredStretches(withPath, tried, line));
     const bored = between(trenches, length).filter((s) => s.to > s.from);
@@ -79,11 +82,10 @@ export function waysOf(
     const digs = trenches.map((t, n) => trench(path.id, t.from, t.to, n + 1));
     add({ ...common, id: `bored-${i + 1}`, is: 'bored', digs, bored }, on);
   }
-  const old = derived.paths.get(ask.path);
   if (old === undefined) return ways;
   const piece = stationsOf(ask, old.length);
   const { from, to } = piece;
-  const common = { route: null, path: old.path };
+  const common = { route: null, onto: null, path: old.path };
   const on = { site, derived, isNew: false, piece };
   const open = { ...common, digs: [trench(ask.path, from, to, 1)], bored: [] };
   if (old.path.state === 'proposed') {
@@ -98,10 +100,21 @@ export function waysOf(
   return ways;
 }
 
-function branchesOf({ paths }: Derived, ask: RerouteAsk): readonly string[] {
-  const { from, to } = stationsOf(ask, paths.get(ask.path)?.length ?? 0);
+/** The piece of the old pipe that a new one takes the place of; null for a way that keeps it. */
+function givenUp(
+  old: DerivedPath,
+  ask: RerouteAsk,
+  { route, onto }: Pick<Way, 'route' | 'onto'>,
+): Piece | null {
+  const end = route?.points.at(-1);
+  if (end === undefined) return null;
+  const { from, to } = stationsOf(ask, old.length);
+  return { from, to: onto === ask.path ? stationOf(old.line, end).station : to };
+}
+
+function branchesOn({ paths }: Derived, on: string, { from, to }: Piece): readonly string[] {
   return [...paths.values()].flatMap(({ path, joins }) =>
-    path.state === 'existing' && joins?.path === ask.path && joins.station > from && joins.station < to
+    path.state === 'existing' && joins?.path === on && joins.station > from && joins.station < to
       ? [path.id]
       : [],
   );

@@ -32,6 +32,7 @@ function row(name: string, changed: Partial<WayFacts>): string | undefined {
     id: 'new-1',
     is: 'new',
     route: null,
+    onto: null,
     path,
     digs: [],
     bored: [],
