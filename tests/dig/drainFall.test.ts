@@ -177,6 +177,26 @@ describe('where it comes out', () => {
     expect(ending(249, { sigma: 0.03 })).toMatchObject([{ severity: 'should', values: { sure: false } }]);
   });
 
+  // by hand: 1/4 in per foot over 50 ft falls 12.5 in, 1/8 in per foot over 60 ft 7.5 in
+  it.each([
+    [50, 1 / 48, 12.5],
+    [60, 1 / 96, 7.5],
+  ])('at the tap, %d ft of a fall that leads to it, is not below it', (long, slope, fall) => {
+    const { check, codes } = drain(
+      [
+        [0, 0, invert(48)],
+        [long, 0],
+      ],
+      {
+        state: 'proposed',
+        stretches: [{ ...four, slope }],
+        features: [thing('t', 'tap', [spot(long, 1)], { invert: (48 - fall) * INCH_M })],
+      },
+    );
+    expect(check.tap?.below?.by).toBeCloseTo(0, 9);
+    expect(codes).not.toContain('end-below-tap');
+  });
+
   it('is told by depths below one ground too', () => {
     const depths = (end: number) => {
       const { findings } = drain(

@@ -10,7 +10,7 @@ export type Opening = {
   readonly diameter: number | null;
 };
 
-/** Distances along the pipe are equal within this (m). */
+/** Lengths and heights of a drain are equal within this (m). */
 export const SAME_M = 1e-6;
 
 /** Openings on a path with its flow: tied to one of its points, or within the site's reach of entries from it. */

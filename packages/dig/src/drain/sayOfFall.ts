@@ -4,6 +4,7 @@ import type { DigSeverity } from '../digFinding';
 import type { DrainCheck } from './drainCheck';
 import type { SayOfDrain } from './drainFinding';
 import { type FallCheck, ROUNDED_SHARE } from './fallCheck';
+import { SAME_M } from './openings';
 
 /** Whether a path falls as it is asked to, and whether it comes out where it can flow into the main. */
 export function sayOfFall(
@@ -21,7 +22,7 @@ export function sayOfFall(
     sayOfPlan(on, fall, say);
     sayOfElsewhere(site, on, fall.slopes, say);
   }
-  if (tap?.below == null || tap.below.by <= 0) return;
+  if (tap?.below == null || tap.below.by <= SAME_M) return;
   const { by, sigma } = tap.below;
   const sure = by >= WITHIN_95 * sigma;
   say(

@@ -1,10 +1,8 @@
 import { type Path, ruleValue, type Site } from '@footmark/site';
 import type { DigSeverity } from '../digFinding';
 import type { SayOfDrain } from './drainFinding';
+import { SAME_M } from './openings';
 import type { WaterSeparation } from './waterSeparation';
-
-/** Heights are equal within this (m). */
-const SAME_M = 1e-6;
 
 /** Whether a water pipe may lie so near to a sewer, what allows it, and what other codes would say. */
 export function sayOfWater(

@@ -15,6 +15,7 @@ import {
 import { edgeDistance } from '../clearances/edgeDistance';
 import type { Subject } from '../clearances/subject';
 import type { WaterUnknown } from './drainFinding';
+import { SAME_M } from './openings';
 import { type WaterAbove, waterAbove } from './waterAbove';
 
 /**
@@ -61,9 +62,6 @@ const LISTED: Record<PipeMaterial, boolean | null> = {
   other: null,
   unknown: null,
 };
-
-/** Lengths are equal within this (m). */
-const SAME_M = 1e-6;
 
 type Water = DerivedFeature & { readonly feature: FeatureOf<'service'> };
 
