@@ -169,6 +169,33 @@ describe('what the sewer is made of', () => {
     ]);
   });
 
+  // by hand: a service is less than 3 in thick, so its outside may be 1.5 in nearer than its middle line. UPC, 1 ft: 13.5 in to the middle
+  // line are enough of any service, 12.2 in are not of one of 2.9 in
+  it('cannot tell of water that may be so thick that it is too near', () => {
+    const unsized = (inches: number, material: PipeMaterial, above: number | null) => {
+      // as far as a line without thickness
+      const facts: Facts = { ...of(material), rules: { set: 'us-upc' } };
+      return beside((inches - 0.5) / 12, above, { diameter: undefined }, topDepth(40), facts).one;
+    };
+    expect(unsized(12.2, 'plastic', 0)).toMatchObject({
+      rule: 'waterListed',
+      verdict: 'cannot-tell',
+      by: null,
+      sure: false,
+      missing: ['service-diameter'],
+    });
+    expect(unsized(12.2, 'plastic', null).missing).toEqual(['service-depth', 'service-diameter']);
+    expect(unsized(12.2, 'unknown', 0).missing).toEqual(['service-diameter', 'pipe-material']);
+    expect(unsized(13.6, 'plastic', 0)).toMatchObject({
+      verdict: 'by-exception',
+      by: 'material',
+      sure: true,
+    });
+    expect(unsized(11.9, 'plastic', 0)).toMatchObject({ rule: 'waterListed', verdict: 'misses' });
+    // surely allowed by the height of any service: a foot and three inches above
+    expect(unsized(12.2, 'plastic', 16)).toMatchObject({ verdict: 'by-exception', by: 'height', sure: true });
+  });
+
   // Ten States Standards 8.8.2 knows of no such exception
   it('allows nothing beside a main', () => {
     const main = { diameter: 6 * INCH_M, depth: 40 * INCH_M };

@@ -123,7 +123,7 @@ function waterSeparation(
     return { ...plan, above: null, sigma: 0, verdict: 'meets', by: null, sure: true, missing: [] };
 
   const height = waterAbove(profile, on, water, asked, plan.station);
-  return byMaterial(site, plan, height, byHeight(plan, height, diameter ?? 0, unsaid));
+  return byMaterial(site, plan, height, byHeight(plan, height, diameter ?? 0, unsaid), unsaid);
 }
 
 /** What the heights make of it, whatever the sewer is made of. */
@@ -158,30 +158,26 @@ function byHeight(plan: Plan, height: WaterAbove, diameter: number, unsaid: numb
  * A sewer of a listed material need not keep so far from a water service, mains apart: not at all from one that crosses it. What heights
  * surely allow stays allowed by them.
  */
-function byMaterial(site: Site, plan: Plan, height: WaterAbove, told: WaterSeparation): WaterSeparation {
+function byMaterial(
+  site: Site,
+  plan: Plan,
+  height: WaterAbove,
+  told: WaterSeparation,
+  unsaid: number,
+): WaterSeparation {
   if (plan.isMain || (told.verdict === 'by-exception' && told.sure)) return told;
   const listed = height.materials.map((m) => LISTED[m]);
   if (listed.length === 0 || listed.includes(false)) return told;
   const asked = ruleValue(site, 'waterListed');
-  const isFar = plan.crosses || plan.distance >= asked - SAME_M;
+  const isFar = (distance: number) => plan.crosses || distance >= asked - SAME_M;
+  const isSurelyFar = isFar(plan.distance - unsaid / 2);
   const isKnown = !listed.includes(null);
-  if (isFar && isKnown)
-    return {
-      ...told,
-      rule: 'waterListed',
-      asked,
-      verdict: 'by-exception',
-      by: 'material',
-      sure: true,
-      missing: [],
-    };
-  if (isFar && told.verdict !== 'by-exception')
-    return {
-      ...told,
-      verdict: 'cannot-tell',
-      by: null,
-      sure: false,
-      missing: [...told.missing, 'pipe-material'],
-    };
-  return isKnown ? { ...told, rule: 'waterListed', asked } : told;
+  const ruled = isKnown ? ({ ...told, rule: 'waterListed', asked } as const) : told;
+  if (isSurelyFar && isKnown)
+    return { ...ruled, verdict: 'by-exception', by: 'material', sure: true, missing: [] };
+  if (!isFar(plan.distance) || told.verdict === 'by-exception') return ruled;
+  const missing = new Set(told.missing);
+  if (!isSurelyFar) missing.add('service-diameter');
+  if (!isKnown) missing.add('pipe-material');
+  return { ...ruled, verdict: 'cannot-tell', by: null, sure: false, missing: [...missing] };
 }
