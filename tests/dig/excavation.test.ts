@@ -153,6 +153,31 @@ describe('how deep asks for what', () => {
     expect(codesOf(one)).not.toContain('protective-system-needed');
   });
 
+  // Table B-1: stable rock vertical; behind a shield of 5.5 ft 4 ft of 8 stand straight, so that 4 ft of rock stand above with nothing before
+  // them
+  it('in rock behind a shield that ends below the ground that the rest is stable', () => {
+    const shielded = (height?: number) =>
+      dug({
+        things: straight,
+        digging: {
+          soil: 'rock',
+          protection: 'shield',
+          digs: [
+            trench(0, 50, { ...deep(8, 3), ...(height === undefined ? {} : { shieldHeight: feet(height) }) }),
+          ],
+        },
+      }).one;
+    const low = shielded(5.5);
+    expect(inFeet(found(low, 'rock-must-be-stable')?.values.depth ?? 0)).toBeCloseTo(4, 9);
+    expect(found(low, 'protective-system-needed')?.values.planned).toBe('shield');
+    expect(found(low, 'shield-stands-above')?.values).toMatchObject({ slope: 0 });
+    expect(codesOf(low)).not.toContain('shield-reaches-ground');
+    for (const held of [shielded(9.5), shielded()])
+      expect(codesOf(held)).not.toContain('rock-must-be-stable');
+    expect(codesOf(shielded(9.5))).not.toContain('shield-reaches-ground');
+    expect(codesOf(shielded())).toContain('shield-reaches-ground');
+  });
+
   // Table B-1 note 3: over 20 ft
   it('an engineer over 20 ft', () => {
     expect(codesOf(at(20))).not.toContain('engineer-designs');

@@ -33,9 +33,10 @@ export type ExcavationFindingValues = {
   'competent-person-decides': Of & { depth: number; limit: number };
   /** Less deep than the limit, but not surely so. */
   'depth-may-pass-limit': Of & { depth: number; sigma: number; limit: number };
+  /** So much of its `depth` stands straight with nothing before it. */
   'rock-must-be-stable': Deep;
   'engineer-designs': Deep & { limit: number };
-  /** Straight for `upright` behind the shield, which stands `above` that, and cut back by `slope` from there on. */
+  /** Straight for `upright` behind the shield, which stands `above` that, and cut back by `slope` from there on: 0 in rock. */
   'shield-stands-above': Of & { above: number; upright: number; slope: number };
   /** How high the shield is is not told: the sides stand straight to the ground. */
   'shield-reaches-ground': Deep;

@@ -1,6 +1,6 @@
 import { type RuleName, ruleValue, type Site, WITHIN_95 } from '@footmark/site';
 import type { Sides } from './excavation';
-import type { Say } from './excavationFinding';
+import type { ExcavationFindingValues, Say } from './excavationFinding';
 
 /** Depths that differ from a limit by less (m) are at it: feet that became metres. */
 const AT_LIMIT_M = 1e-6;
@@ -24,39 +24,53 @@ export function sayOfDepth(
   const atLeast = sigma === null;
   const at = (rule: RuleName) => ruleValue(site, rule);
   const [system, engineer] = [at('protectionDepth'), at('engineerDepth')];
-  const about = { depth: most, limit: system };
   const pastTable = most > engineer + AT_LIMIT_M;
-  const rule = { rule: 'protectionDepth' } as const;
-  if (sides.as === 'rock' && sides.protection === 'slope')
-    say('rock-must-be-stable', 'should', { depth: most, atLeast }, rule);
-  else if (most >= system - AT_LIMIT_M)
-    say(
-      'protective-system-needed',
-      'must',
-      { ...about, atLeast, planned: pastTable ? 'engineer' : sides.protection },
-      rule,
-    );
-  else if (!atLeast) {
-    say('competent-person-decides', 'should', about, rule);
-    if (most + WITHIN_95 * sigma >= system - AT_LIMIT_M)
-      say('depth-may-pass-limit', 'should', { ...about, sigma }, rule);
-  }
+  const bare = bareRock(most, sides);
+  if (bare > AT_LIMIT_M)
+    say('rock-must-be-stable', 'should', { depth: bare, atLeast }, { rule: 'protectionDepth' });
+  if (sides.as !== 'rock' || sides.protection === 'shield')
+    sayOfSystem(known, system, pastTable ? 'engineer' : sides.protection, say);
   if (!atLeast && most >= system - AT_LIMIT_M) sayOfShortTerm(site, { most, sigma }, sides, bottom, say);
   if (pastTable)
     say('engineer-designs', 'must', { depth: most, limit: engineer, atLeast }, { rule: 'engineerDepth' });
   if (sides.protection === 'shield') sayOfShield(most, atLeast, sides, at('shieldAbove'), say);
 }
 
-/** Where a shield ends below the ground, the ground above is cut back and it stands above the straight side; else it reaches the ground. */
+/** How high rock stands with nothing before it (m): all the way up, or above the straight side behind a shield. */
+function bareRock(depth: number, { as, row, upright }: Sides): number {
+  return as === 'rock' && row !== null ? depth - upright : 0;
+}
+
+function sayOfSystem(
+  { most, sigma }: KnownDepth,
+  limit: number,
+  planned: ExcavationFindingValues['protective-system-needed']['planned'],
+  say: Say,
+): void {
+  const about = { depth: most, limit };
+  const rule = { rule: 'protectionDepth' } as const;
+  if (most >= limit - AT_LIMIT_M)
+    say('protective-system-needed', 'must', { ...about, atLeast: sigma === null, planned }, rule);
+  else if (sigma !== null) {
+    say('competent-person-decides', 'should', about, rule);
+    if (most + WITHIN_95 * sigma >= limit - AT_LIMIT_M)
+      say('depth-may-pass-limit', 'should', { ...about, sigma }, rule);
+  }
+}
+
+/**
+ * Where a shield ends below the ground, the ground above is cut back as its soil is, and the shield stands above the straight side; where
+ * its height is not told it reaches the ground.
+ */
 function sayOfShield(
   depth: number,
   atLeast: boolean,
-  { slope, upright }: Sides,
+  { slope, upright, row }: Sides,
   above: number,
   say: Say,
 ): void {
   const rule = { rule: 'shieldAbove' } as const;
-  if (slope === 0) say('shield-reaches-ground', 'note', { depth, atLeast }, rule);
+  if (row === null) say('shield-reaches-ground', 'note', { depth, atLeast }, rule);
   else if (depth > upright) say('shield-stands-above', 'note', { above, upright, slope }, rule);
 }
 

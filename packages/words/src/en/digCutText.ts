@@ -87,7 +87,7 @@ export const cutSentences: Sentences = {
     cure: 'Bring what holds the sides, or find the depth first.',
   }),
   'rock-must-be-stable': ({ dig, depth, atLeast }, speech) => ({
-    text: `${speech.dig(dig)} stands straight for ${leastText(atLeast)}${speech.size(depth)} in what is said to be stable rock.`,
+    text: `${speech.dig(dig)} stands straight, with nothing to hold it, for ${leastText(atLeast)}${speech.size(depth)} in what is said to be stable rock.`,
     cure: 'A competent person has to find it stable all the way down; else cut it back or hold it.',
   }),
   'engineer-designs': ({ dig, depth, atLeast, limit }, speech) => ({
@@ -95,7 +95,7 @@ export const cutSentences: Sentences = {
     cure: 'Have a registered professional engineer design it.',
   }),
   'shield-stands-above': ({ dig, above, upright, slope }, speech) => ({
-    text: `The sides of ${speech.dig(dig)} stand straight for ${speech.size(upright)} behind the shield, which stands ${speech.length(above)} above them; from there on they are cut back ${acrossText(slope)}.`,
+    text: `The sides of ${speech.dig(dig)} stand straight for ${speech.size(upright)} behind the shield, which stands ${speech.length(above)} above them; from there on they ${slope === 0 ? 'are not cut back' : `are cut back ${acrossText(slope)}`}.`,
     cure: 'Set the shield as its maker says, and keep its top that far above the straight side.',
   }),
   'shield-reaches-ground': ({ dig, depth, atLeast }, speech) => ({

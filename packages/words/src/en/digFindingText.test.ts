@@ -210,6 +210,13 @@ describe('a finding says what, how much and what to do', () => {
     expect(said('protective-system-needed', { planned: 'shield' }).cure).toContain('Set the shield');
   });
 
+  it('says how the ground above a shield is kept', () => {
+    expect(said('shield-stands-above').text).toMatch(
+      /from there on they are cut back 1\.5 across to 1 down\.$/,
+    );
+    expect(said('shield-stands-above', { slope: 0 }).text).toMatch(/from there on they are not cut back\.$/);
+  });
+
   it('says why a depth cannot be told', () => {
     expect(said('depth-not-known', { because: 'no-ground' }).text).toContain('no level of the ground');
     expect(said('depth-not-known', { because: 'indoors' }).cure).toContain('at the wall');
