@@ -72,6 +72,31 @@ describe('the fall that levels tell', () => {
     ]);
     expect(falling(7, 'existing', {}, 0.1 * FOOT_M)).toMatchObject([{ severity: 'note' }]);
   });
+
+  // 50 ft, 50 ft and 100 ft, by hand: 1/8 in per foot asks for 6.25 in of 50 ft; levels of 0.01 ft leave 0.33 in either way open
+  it('is told of the same pieces in the same numbers as the checks of the levels do, and whether all of it falls enough', () => {
+    const rough = 0.01 * FOOT_M;
+    const { site, findings } = drain([
+      [0, 0, invert(300, rough)],
+      [50, 0, invert(293.8, rough)],
+      [100, 0, invert(293, rough)],
+      [150, 0, invert(294, rough)],
+      [200, 0, invert(287.8, rough)],
+      [400, 0, invert(240, rough)],
+    ]);
+    const told = derive(site).findings.filter((f) => f.code.startsWith('slope-'));
+    const same = {
+      'slope-too-flat': 'fall-too-little',
+      'slope-against-flow': 'fall-against-flow',
+      'slope-unsure': 'fall-not-sure',
+    };
+    expect(told.map((f) => f.code).toSorted()).toEqual(Object.keys(same).toSorted());
+    const falls = onlyFall(findings);
+    expect(falls).toHaveLength(3);
+    for (const { code, values } of told)
+      expect(falls.find((f) => f.code === same[code as keyof typeof same])?.values).toMatchObject(values);
+    expect(falls.find((f) => f.code === 'fall-not-sure')?.values).toMatchObject({ others: 1, whole: true });
+  });
 });
 
 // 10 NYCRR 75-A.5: house sewers fall 1/4 in per foot

@@ -13,6 +13,7 @@ import { derivedFrom, edit, useDerived, useSite } from '../session/siteSession';
 import { select } from '../session/workbench';
 import { setOutPath } from '../setOut/showSetOut';
 import { words } from '../words';
+import { aboutPath } from './aboutPath';
 import styles from './cards.module.css';
 import { FindingRow } from './FindingRow';
 import { KnownLengths } from './KnownLengths';
@@ -28,7 +29,7 @@ export function PathCard({ path }: { readonly path: Path }) {
   const site = useSite();
   const derived = useDerived();
   const curve = derived.paths.get(path.id);
-  const about = derived.findings.filter((f) => f.at.kind === 'path' && f.at.id === path.id);
+  const about = aboutPath(derived.findings, path.id);
   const name = words.targetName(targetOf(path), site);
   const turnRound = () =>
     edit(`Turn ${name} round`, (s) =>

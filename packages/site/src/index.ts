@@ -23,7 +23,13 @@ export { type ProfileCrossing, profileCrossings } from './derive/profileCrossing
 export { type GroundAt, type GroundLine, type GroundMark, groundAt } from './derive/profileGround';
 export { type InvertAt, invertAt, type ProfileLine, type Sag, spanOf } from './derive/profileLine';
 export type { KnownInvert, ProfileDrop, ProfilePoint } from './derive/profilePoints';
-export { type ProfileSlope, type SlopeVerdict, slopeVerdict } from './derive/profileSlopes';
+export {
+  type DoubtfulSlopes,
+  doubtfulSlopes,
+  type ProfileSlope,
+  type SlopeVerdict,
+  slopeVerdict,
+} from './derive/profileSlopes';
 export { type LevelSource, type PipeSize, pipeSizeAt, type Sounding } from './derive/profileSoundings';
 export { type MarkReach, type ReachContradiction, reachOfMark } from './derive/reach';
 export type { ReachKnown } from './derive/reachKnowns';

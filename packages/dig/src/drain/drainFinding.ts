@@ -9,8 +9,8 @@ export type DrainFindingValues = {
   /** By levels; `short` (m): how much deeper the lower place would have to be, or higher the upper. */
   'fall-too-little': OnPath & Sloped & { least: number; short: number };
   'fall-against-flow': OnPath & Sloped & { least: number; short: number };
-  /** The levels leave it open; `others`: so many more pieces of the path of which they do. */
-  'fall-not-sure': OnPath & Sloped & { least: number; others: number };
+  /** The levels leave it open; `others`: so many more pieces of the path of which they do; `whole`: from end to end they tell that it is enough. */
+  'fall-not-sure': OnPath & Sloped & { least: number; others: number; whole: boolean };
   /** A planned slope where no levels tell. */
   'fall-said-too-little': OnPath & { from: number; to: number; slope: number; least: number; short: number };
   /** As is asked here, and less than some other codes ask: the first such piece. */

@@ -1,5 +1,7 @@
 import {
   type DerivedPath,
+  type DoubtfulSlopes,
+  doubtfulSlopes,
   leastFall,
   type PathProfile,
   type ProfileSlope,
@@ -44,6 +46,8 @@ export type FallCheck = {
   readonly available: FallAvailable | null;
   /** Between neighbouring known places. */
   readonly slopes: readonly ProfileSlope[];
+  /** Those of which something is to be said. */
+  readonly doubtful: DoubtfulSlopes;
   /** Said too flat, before the first known place and past the last. */
   readonly said: readonly FallSaid[];
 };
@@ -68,6 +72,7 @@ export function fallCheck(site: Site, { path, length }: DerivedPath, profile: Pa
     required: requiredBetween(asked, 0, length),
     available: availableFall(asked, profile.whole),
     slopes: profile.slopes,
+    doubtful: doubtfulSlopes(profile),
     said: stretches.flatMap(({ slope }, i) =>
       saidTooFlat(asked, stretches[i]?.from ?? 0, slope, profile.whole),
     ),

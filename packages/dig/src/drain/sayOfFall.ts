@@ -1,5 +1,12 @@
 import { locate } from '@footmark/geometry';
-import { type DerivedPath, type ProfileSlope, ruleValue, type Site, WITHIN_95 } from '@footmark/site';
+import {
+  type DerivedPath,
+  type DoubtfulSlopes,
+  type ProfileSlope,
+  ruleValue,
+  type Site,
+  WITHIN_95,
+} from '@footmark/site';
 import type { DigSeverity } from '../digFinding';
 import type { DrainCheck } from './drainCheck';
 import type { SayOfDrain } from './drainFinding';
@@ -15,8 +22,9 @@ export function sayOfFall(
   say: SayOfDrain,
 ): void {
   const { fall, tap, state } = check;
-  for (const slope of fall.slopes) sayOfSlope(on, slope, pressing, say);
-  sayOfOpen(on, fall.slopes, state === 'proposed' ? 'should' : 'note', say);
+  const { missed, open } = fall.doubtful;
+  for (const slope of missed) sayOfMissed(on, slope, pressing, say);
+  sayOfOpen(on, open, state === 'proposed' ? 'should' : 'note', say);
   // what is said of a pipe that lies is a guess, of a planned one it is the plan
   if (state === 'proposed') {
     sayOfPlan(on, fall, say);
@@ -33,13 +41,12 @@ export function sayOfFall(
   );
 }
 
-function sayOfSlope(
+function sayOfMissed(
   on: DerivedPath,
-  { from, to, slope, sigma, least, verdict }: ProfileSlope,
+  { from, to, slope, sigma, least, verdict }: DoubtfulSlopes['missed'][number],
   pressing: DigSeverity,
   say: SayOfDrain,
 ): void {
-  if (verdict === 'enough' || verdict === 'cannot-tell') return;
   const code = verdict === 'too-flat' ? 'fall-too-little' : 'fall-against-flow';
   const short = (least.value - slope) * (to - from);
   const values = { from, to, slope, sigma, least: least.value, short };
@@ -49,15 +56,14 @@ function sayOfSlope(
 /** One for all pieces whose slope the levels leave open: about the surest of them. */
 function sayOfOpen(
   on: DerivedPath,
-  slopes: readonly ProfileSlope[],
+  open: DoubtfulSlopes['open'],
   severity: DigSeverity,
   say: SayOfDrain,
 ): void {
-  const open = slopes.filter((s) => s.verdict === 'cannot-tell');
-  const [surest] = open.toSorted((a, b) => a.sigma - b.sigma);
-  if (surest === undefined) return;
-  const { from, to, slope, sigma, least } = surest;
-  const values = { from, to, slope, sigma, least: least.value, others: open.length - 1 };
+  if (open === null) return;
+  const { others, whole } = open;
+  const { from, to, slope, sigma, least } = open.surest;
+  const values = { from, to, slope, sigma, least: least.value, others, whole };
   say('fall-not-sure', severity, values, { place: middle(on, from, to), rule: least.name });
 }
 

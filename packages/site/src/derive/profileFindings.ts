@@ -4,46 +4,31 @@ import { type Finding, finding, type Target } from './finding';
 import type { PathProfile } from './profileAt';
 import { groundAt } from './profileGround';
 import type { KnownInvert, ProfilePoint } from './profilePoints';
-import type { ProfileSlope } from './profileSlopes';
+import { type DoubtfulSlopes, doubtfulSlopes } from './profileSlopes';
 import type { LevelSource } from './profileSoundings';
 
 /** What is doubtful about the levels and slopes of a path. */
 export function profileFindings(profile: PathProfile, site: Site): readonly Finding[] {
   const at: Target = { kind: 'path', id: profile.path };
-  const sloped = (['too-flat', 'against-flow'] as const).flatMap((verdict) =>
-    profile.slopes
-      .filter((s) => s.verdict === verdict)
-      .map(({ from, to, slope, sigma, least }) =>
-        verdict === 'too-flat'
-          ? finding('slope-too-flat', 'warning', at, { from, to, slope, sigma, least: least.value })
-          : finding('slope-against-flow', 'warning', at, { from, to, slope, sigma }),
-      ),
+  const { missed, open } = doubtfulSlopes(profile);
+  const sloped = missed.map(({ from, to, slope, sigma, least, verdict }) =>
+    verdict === 'too-flat'
+      ? finding('slope-too-flat', 'warning', at, { from, to, slope, sigma, least: least.value })
+      : finding('slope-against-flow', 'warning', at, { from, to, slope, sigma }),
   );
   const aboutPoints = profile.points.flatMap((point) => [
     ...disagreement(point, profile, site),
     ...aboveGround(point, profile),
   ]);
-  return [...sloped, ...aboutPoints, ...unsureSlopes(profile, at)];
+  return [...sloped, ...aboutPoints, ...unsureSlopes(open, at)];
 }
 
 /** One note for all stretches whose slope the levels leave open: about the surest of them. */
-function unsureSlopes({ slopes, whole }: PathProfile, at: Target): readonly Finding[] {
-  const open = slopes.filter((s) => s.verdict === 'cannot-tell');
-  const [first] = open;
-  if (first === undefined) return [];
-  const surest: ProfileSlope = open.reduce((a, b) => (b.sigma < a.sigma ? b : a), first);
-  const { from, to, slope, sigma, least } = surest;
-  return [
-    finding('slope-unsure', 'note', at, {
-      from,
-      to,
-      slope,
-      sigma,
-      least: least.value,
-      others: open.length - 1,
-      whole: whole?.verdict === 'enough',
-    }),
-  ];
+function unsureSlopes(open: DoubtfulSlopes['open'], at: Target): readonly Finding[] {
+  if (open === null) return [];
+  const { others, whole } = open;
+  const { from, to, slope, sigma, least } = open.surest;
+  return [finding('slope-unsure', 'note', at, { from, to, slope, sigma, least: least.value, others, whole })];
 }
 
 function disagreement({ known }: ProfilePoint, { path }: PathProfile, site: Site): readonly Finding[] {

@@ -22,6 +22,15 @@ export type ProfileSlope = {
   readonly verdict: SlopeVerdict;
 };
 
+/** Of a path's slopes, what there is to say of them. */
+export type DoubtfulSlopes = {
+  readonly missed: readonly MissedSlope[];
+  /** Of all that the levels leave open the surest, how many `others` there are, and whether the `whole`, from end to end, does fall enough. */
+  readonly open: { readonly surest: ProfileSlope; readonly others: number; readonly whole: boolean } | null;
+};
+
+type MissedSlope = ProfileSlope & { readonly verdict: 'too-flat' | 'against-flow' };
+
 /** Slopes that differ by less than this are the same: rounding, not a measurement. */
 const SAME_SLOPE = 1e-9;
 
@@ -73,6 +82,22 @@ export function slopeVerdict(slope: number, sigma: number, least: number): Slope
   if (slope + reach < -SAME_SLOPE) return 'against-flow';
   if (slope + reach < least - SAME_SLOPE) return 'too-flat';
   return slope - reach >= least - SAME_SLOPE ? 'enough' : 'cannot-tell';
+}
+
+export function doubtfulSlopes({
+  slopes,
+  whole,
+}: {
+  readonly slopes: readonly ProfileSlope[];
+  readonly whole: ProfileSlope | null;
+}): DoubtfulSlopes {
+  const missed = slopes.filter(
+    (s): s is MissedSlope => s.verdict === 'too-flat' || s.verdict === 'against-flow',
+  );
+  const open = slopes.filter((s) => s.verdict === 'cannot-tell');
+  const [surest] = open.toSorted((a, b) => a.sigma - b.sigma);
+  if (surest === undefined) return { missed, open: null };
+  return { missed, open: { surest, others: open.length - 1, whole: whole?.verdict === 'enough' } };
 }
 
 function strictest(site: Ruled, stretches: readonly Stretch[], from: number, to: number): Rule {

@@ -30,7 +30,7 @@ export const fallSentences: Sentences = {
   'fall-not-sure': (v, speech) => ({
     text: `${atStart(speech.path(v.path))} falls ${speech.slope(v.slope)}${between(v, speech)}, ${giveOrTake(v, speech)}, so whether it has the ${speech.slope(v.least)} that is the least for its size cannot be told${
       v.others === 0 ? '' : ', nor elsewhere on it'
-    }.`,
+    }.${v.whole ? ' From the first level to the last it does fall enough.' : ''}`,
     cure: 'Level both ends better, or further apart, before anything is built on it.',
   }),
   'fall-said-too-little': (v, speech) => ({

@@ -86,7 +86,7 @@ const samples: DrainFindingValues & ExcavationFindingValues & TreeFindingValues 
   'major-encroachment': { ...zone, share: 0.14, limit: 0.1, structural: false },
   'fall-too-little': { ...drain, ...sloped, short: 0.06 },
   'fall-against-flow': { ...drain, ...sloped, slope: -0.002, short: 0.11 },
-  'fall-not-sure': { ...drain, ...sloped, others: 1 },
+  'fall-not-sure': { ...drain, ...sloped, others: 1, whole: true },
   'fall-said-too-little': { ...drain, ...sloped, short: 0.06 },
   'fall-less-than-elsewhere': { ...drain, from: 0, to: 9, slope: 0.012, elsewhere: 1 / 48 },
   'fall-not-known': { ...drain, length: 27, required: 0.28 },
@@ -220,6 +220,12 @@ describe('a finding says what, how much and what to do', () => {
   it('says why a depth cannot be told', () => {
     expect(said('depth-not-known', { because: 'no-ground' }).text).toContain('no level of the ground');
     expect(said('depth-not-known', { because: 'indoors' }).cure).toContain('at the wall');
+  });
+
+  it('says where the whole pipe falls enough though a piece of it is not sure', () => {
+    const enough = 'From the first level to the last it does fall enough.';
+    expect(said('fall-not-sure').text).toContain(enough);
+    expect(said('fall-not-sure', { whole: false }).text).not.toContain(enough);
   });
 
   it('says how deep a pipe lies and how sure that is', () => {
