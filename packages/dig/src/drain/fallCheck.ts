@@ -11,11 +11,12 @@ import {
   slopeVerdict,
 } from '@footmark/site';
 
-/** What is asked of one size of pipe between two stations (m). `least` is fall over run, `fall` what that comes to (m). */
+/** What is asked of one size of pipe between two stations (m). `slope`, as it is said, and `least` are fall over run, `fall` what that comes to (m). */
 export type FallAsked = {
   readonly from: number;
   readonly to: number;
   readonly diameter: number;
+  readonly slope: number;
   readonly least: Rule;
   readonly fall: number;
 };
@@ -61,11 +62,11 @@ const SHORTEST_M = 0.3;
 /** What a path has to fall by the sizes of its stretches, against what its levels say. */
 export function fallCheck(site: Site, { path, length }: DerivedPath, profile: PathProfile): FallCheck {
   const { stretches } = path;
-  const asked = stretches.flatMap(({ from, diameter }, i): FallAsked[] => {
+  const asked = stretches.flatMap(({ from, diameter, slope }, i): FallAsked[] => {
     const to = Math.min(length, stretches[i + 1]?.from ?? length);
     if (to <= from) return [];
     const least = leastFall(site, diameter);
-    return [{ from, to, diameter, least, fall: least.value * (to - from) }];
+    return [{ from, to, diameter, slope, least, fall: least.value * (to - from) }];
   });
   return {
     asked,
@@ -73,21 +74,15 @@ export function fallCheck(site: Site, { path, length }: DerivedPath, profile: Pa
     available: availableFall(asked, profile.whole),
     slopes: profile.slopes,
     doubtful: doubtfulSlopes(profile),
-    said: stretches.flatMap(({ slope }, i) =>
-      saidTooFlat(asked, stretches[i]?.from ?? 0, slope, profile.whole),
-    ),
+    said: asked.flatMap((stretch) => saidTooFlat(stretch, profile.whole)),
   };
 }
 
 function saidTooFlat(
-  asked: readonly FallAsked[],
-  start: number,
-  slope: number,
+  { from, to, slope, least }: FallAsked,
   levelled: ProfileSlope | null,
 ): readonly FallSaid[] {
-  const stretch = asked.find((a) => a.from === start);
-  if (stretch === undefined || slope >= (1 - ROUNDED_SHARE) * stretch.least.value) return [];
-  const { from, to, least } = stretch;
+  if (slope >= (1 - ROUNDED_SHARE) * least.value) return [];
   const pieces =
     levelled === null
       ? [[from, to]]
