@@ -3,7 +3,7 @@ import { ruleNames, ruleSetIds } from '../rules/rules';
 import { treeRuleIds } from '../rules/treeRules';
 import { line, prose } from './scalars';
 
-/** A rule's value that was changed on this site (in the rule's unit: m, rad or a plain number), by whom and why. */
+/** A rule's value that was changed on this site (in the rule's unit: m, m/s, rad or a plain number), by whom and why. */
 export const ruleChange = z.strictObject({
   rule: z.enum(ruleNames),
   value: z.number().min(0).max(1e6),

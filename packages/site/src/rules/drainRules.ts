@@ -55,10 +55,10 @@ export const drainRules = {
     clause: 'Appendix K, Table K-1, rough pipe',
     basis: 'read',
   },
-  /** Metres in a second, full or half full, that carry solids along. */
+  /** Of water in a full or half full pipe: so fast it carries solids along. */
   scourVelocity: {
     value: 2 * FOOT_M,
-    unit: '1',
+    unit: 'm/s',
     title: 'NSPC',
     edition: '2009',
     clause: 'Appendix K, 2 ft/s',

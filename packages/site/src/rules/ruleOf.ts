@@ -21,7 +21,7 @@ export function ruleOf(site: { readonly rules: SiteRules }, name: RuleName): Rul
   return { name, value: changed?.value ?? row.value, row, changed };
 }
 
-/** Only its value: metres, radians or a plain number. */
+/** Only its value, in the unit of its row. */
 export function ruleValue(site: { readonly rules: SiteRules }, name: RuleName): number {
   return ruleOf(site, name).value;
 }

@@ -1,10 +1,10 @@
 /** Whether a value was read in its source, computed from it, remembered, or is a custom of the trade. */
 export type Basis = 'read' | 'computed' | 'memory' | 'practice';
 
-/** A limit or default with the place that it comes from. `value` in SI: metres, radians, a pipe's fall over its run, or a plain number. */
+/** A limit or default with the place that it comes from. `value` in SI: metres, metres a second, radians, a pipe's fall over its run, or a plain number. */
 export type SettingRow = {
   readonly value: number;
-  readonly unit: 'm' | 'rad' | 'fall' | '1';
+  readonly unit: 'm' | 'm/s' | 'rad' | 'fall' | '1';
   readonly title: string;
   readonly edition: string;
   readonly clause: string;

@@ -1,5 +1,6 @@
 import { formatSlope, type RuleChange, type SettingRow, type Units } from '@footmark/site';
 import { angleText, lengthText } from '../measureText';
+import { velocityText } from './digMeasure';
 
 /** That a rule has another value on a site, and which: who changed it, from what, and why. */
 export function ruleChangeText(
@@ -16,11 +17,13 @@ export function ruleChangeText(
     switch (row.unit) {
       case 'm':
         return lengthText(of, units);
+      case 'm/s':
+        return velocityText(of, units);
       case 'rad':
         return angleText(of);
       case 'fall':
         return formatSlope(of, units.length === 'm' ? 'percent' : 'in/ft');
-      default:
+      case '1':
         return String(Number(of.toFixed(3)));
     }
   }

@@ -87,7 +87,7 @@ export const ruleNames: Record<RuleName, string> = {
   fallLargeFrom: 'The largest: drains from',
   fallLocal: 'Some codes: least fall of any house sewer',
   roughness: 'How rough a drain is (Manning’s n)',
-  scourVelocity: 'Water that carries solids along, meters in a second',
+  scourVelocity: 'Water that carries solids along runs at least',
   leastCover: 'Least cover over the sewer',
   frostDepth: 'Frost depth here',
   cleanoutSpacing: 'Cleanouts at most this far apart',
