@@ -18,6 +18,7 @@ const METRIC = ['metric', 'britain', 'australia'] as const satisfies readonly Ru
 const CODES = [ruleGroups.trench, ruleGroups.separation, ruleGroups.drain].flatMap((group) =>
   Object.keys(group),
 ) as readonly RuleName[]; // keys of const tables
+const ALL = Object.values(ruleGroups).flatMap((group) => Object.keys(group)) as readonly RuleName[]; // the same
 
 describe.each(ruleSetIds)('%s', (set) => {
   it('has a source for every value, or says that it is a custom', () => {
@@ -35,6 +36,16 @@ describe.each(METRIC)('%s, where people tape in metres', (set) => {
       ruleValue(by(set), rule),
     );
     expect(told).toEqual([1.52, 1.22, 7.62, 0.61]);
+  });
+
+  // common practice, no source: where people tape in metres a custom is no odd number of millimetres; 75 mm is a size of pipe
+  it('has its customs in round metres', () => {
+    const odd = ALL.filter((rule) => {
+      const { row } = ruleOf(by(set), rule);
+      const steps = row.value / 0.025;
+      return row.unit === 'm' && row.basis === 'practice' && Math.abs(steps - Math.round(steps)) > 1e-9;
+    });
+    expect(odd).toEqual([]);
   });
 
   it('says of every value of a US code that it is no law there', () => {

@@ -46,6 +46,13 @@ export const metricRules = {
   otherService: taped(0.3),
   nearby: taped(6),
   cleanoutBeside: taped(1),
+  fittingSocket: taped(0.05),
+  routeStraight: taped(0.1),
+  routeTreeUnknown: taped(3),
+  routeEnds: taped(1.8),
+  routeBend: taped(0.6),
+  routeCleanout: taped(2.4),
+  routePit: taped(1.8),
 } as const;
 
 /** The widest tolerance zone that is published in metres. */
