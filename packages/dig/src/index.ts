@@ -50,8 +50,8 @@ export {
   type FootingReach,
   footingOf,
   footingReach,
-  standsOnFootings,
 } from './excavation/footings';
+export { standsOnFootings } from './excavation/surroundings';
 export { findingSubject } from './findingSubject';
 export type { Land, LandCrossing, LandMark, LandStretch } from './land/land';
 export type { LandFinding, LandFindingValues } from './land/landFinding';

@@ -2,12 +2,9 @@ import { intersectionArea, polylineToRing, type Region } from '@footmark/geometr
 import { type FeatureOf, type RuleName, ruleValue, type Site } from '@footmark/site';
 import { type Cut, type CutSides, cutBack, grownCut } from './cut';
 import type { ExcavationFindingValues, Say } from './excavationFinding';
-import { OVERLAP_M2, regionOf, type Surroundings } from './surroundings';
+import { OVERLAP_M2, regionOf, type Standing, type Surroundings } from './surroundings';
 
 type Foundation = NonNullable<FeatureOf<'building'>['fields']['foundation']>;
-
-/** What stands on footings. Of other kinds than a building nothing is ever known of them. */
-export type Standing = FeatureOf<'building' | 'shed' | 'porch' | 'deck'>;
 
 const ROWS = {
   basement: 'footingBasement',
@@ -78,7 +75,6 @@ export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say
   if (corner === undefined) return;
   for (const derived of around.buildings) {
     const { feature, outline } = derived;
-    if (!standsOnFootings(feature)) continue;
     const footing = footingOf(site, feature);
     const goesUnder = (bears: number) =>
       dig.cuts.some((cut) => {
@@ -116,9 +112,4 @@ export function sayOfFootings(site: Site, dig: Beside, around: Surroundings, say
 function heightReaching(distance: number, influence: number, { slope, upright }: CutSides): number {
   const byFace = slope === 0 ? Infinity : upright + distance / slope;
   return Math.min(byFace, influence === 0 ? Infinity : distance / influence);
-}
-
-/** Whether a footing of it is to be minded. */
-export function standsOnFootings(feature: { readonly kind: string }): feature is Standing {
-  return ['building', 'shed', 'porch', 'deck'].includes(feature.kind);
 }

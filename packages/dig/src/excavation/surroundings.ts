@@ -1,13 +1,15 @@
 import { boxesMeet, type Region } from '@footmark/geometry';
-import type { Derived, DerivedFeature, FeatureKind } from '@footmark/site';
+import type { Derived, DerivedFeature, FeatureKind, FeatureOf } from '@footmark/site';
 
 /** Overlaps below this (m²) are rounding: a square centimetre. */
 export const OVERLAP_M2 = 1e-4;
 
+type DerivedStanding = DerivedFeature & { readonly feature: Standing };
+
 /** Features by what they mean to a dig. */
 export type Surroundings = {
   readonly pavements: readonly DerivedFeature[];
-  readonly buildings: readonly DerivedFeature[];
+  readonly buildings: readonly DerivedStanding[];
   /** Boundaries that close. */
   readonly lots: readonly DerivedFeature[];
   /** All boundary lines, however drawn. */
@@ -16,7 +18,7 @@ export type Surroundings = {
 };
 
 const PAVEMENTS: readonly FeatureKind[] = ['street', 'sidewalk', 'driveway', 'patio'];
-const BUILDINGS: readonly FeatureKind[] = ['building', 'shed', 'porch', 'deck'];
+const ON_FOOTINGS = ['building', 'shed', 'porch', 'deck'] as const satisfies readonly FeatureKind[];
 const BOUNDARIES: readonly FeatureKind[] = ['boundary', 'boundary-line'];
 
 export function surroundingsOf({ features }: Pick<Derived, 'features'>): Surroundings {
@@ -24,11 +26,19 @@ export function surroundingsOf({ features }: Pick<Derived, 'features'>): Surroun
   const of = (kinds: readonly FeatureKind[]) => all.filter((f) => kinds.includes(f.feature.kind));
   return {
     pavements: of(PAVEMENTS),
-    buildings: of(BUILDINGS),
+    buildings: all.filter((f): f is DerivedStanding => standsOnFootings(f.feature)),
     lots: of(['boundary']),
     boundaries: of(BOUNDARIES),
     all,
   };
+}
+
+/** What stands on footings. Of other kinds than a building nothing is ever known of them. */
+export type Standing = FeatureOf<(typeof ON_FOOTINGS)[number]>;
+
+/** Whether a footing of it is to be minded. */
+export function standsOnFootings(feature: { readonly kind: string }): feature is Standing {
+  return ON_FOOTINGS.some((kind) => kind === feature.kind);
 }
 
 /** The ground that an area covers. */
