@@ -1,6 +1,7 @@
 // How far water keeps from a sewer, against the codes that are named beside each check; and drains turned and mirrored.
 
-import { INCH_M, type Path, type PipeMaterial, type SiteRules, wallShares } from '@footmark/site';
+import { clearances } from '@footmark/dig';
+import { derive, INCH_M, type Path, type PipeMaterial, type SiteRules, wallShares } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { square, thing } from '../../packages/site/src/testing/yard';
 import { inFeet, spot } from './digSite';
@@ -96,6 +97,17 @@ describe('water beside a sewer', () => {
     expect(one).toMatchObject({ isMain: true, rule: 'waterMain', verdict: 'by-exception' });
     expect((one.above ?? 0) / INCH_M).toBeCloseTo(40 - 10 - 6, 6);
     expect(beside(8, 0, { ...main, depth: 20 * INCH_M }).one.verdict).toBe('misses');
+  });
+
+  // by hand: 3 in is 76.2 mm, and within a tenth of a millimetre that is rounding
+  it.each([
+    [76.15, true],
+    [76, false],
+  ])('of %d mm is a main or not wherever it is asked', (mm, isMain) => {
+    const { site, one } = beside(8, 0, { diameter: mm / 1000 });
+    const listed = clearances(site, derive(site)).find((c) => c.feature === 'w' && c.of.is === 'path');
+    const rule = isMain ? 'waterMain' : 'waterService';
+    expect([one.rule, listed?.rule]).toEqual([rule, rule]);
   });
 
   it('that crosses is told as crossing, and judged by height alone', () => {

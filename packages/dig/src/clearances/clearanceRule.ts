@@ -29,7 +29,12 @@ const OF_OUTLINES: Partial<Record<FeatureKind, RuleName>> = {
 /** What a hole at a mark keeps clear of. */
 const OF_MARKS: Partial<Record<FeatureKind, RuleName>> = { service: 'toleranceZone', main: 'toleranceZone' };
 
-/** The rule that a clearance is held against; null where none asks. A water pipe of `mainDiameter` (m) or more is a main. */
+/** Whether a water pipe of a diameter (m), where it is given, is taken for a main: one of `mainDiameter` (m) or more. */
+export function isWaterMain(diameter: number | undefined, mainDiameter: number): boolean {
+  return (diameter ?? 0) >= mainDiameter - COINCIDENT_M;
+}
+
+/** The rule that a clearance is held against; null where none asks. */
 export function clearanceRule(
   of: SubjectIs,
   { feature }: DerivedFeature,
@@ -38,7 +43,7 @@ export function clearanceRule(
   switch (of.is) {
     case 'path':
       if (feature.kind === 'service' && feature.fields.carries === 'water')
-        return (feature.fields.diameter ?? 0) >= mainDiameter - COINCIDENT_M ? 'waterMain' : 'waterService';
+        return isWaterMain(feature.fields.diameter, mainDiameter) ? 'waterMain' : 'waterService';
       return OF_PATHS[feature.kind] ?? null;
     case 'mark':
       return OF_MARKS[feature.kind] ?? null;

@@ -12,6 +12,7 @@ import {
   WITHIN_95,
   waterOverOf,
 } from '@footmark/site';
+import { isWaterMain } from '../clearances/clearanceRule';
 import { edgeDistance } from '../clearances/edgeDistance';
 import type { Subject } from '../clearances/subject';
 import type { WaterUnknown } from './drainFinding';
@@ -96,7 +97,7 @@ function waterSeparation(
 ): WaterSeparation | null {
   const { diameter } = water.feature.fields;
   const mainSize = ruleValue(site, 'waterMainDiameter');
-  const isMain = (diameter ?? 0) >= mainSize - SAME_M;
+  const isMain = isWaterMain(diameter, mainSize);
   const rule = isMain ? 'waterMain' : 'waterService';
   const aboveRule = isMain ? 'waterMainCrossing' : waterOverOf(site);
   const [asked, aboveAsked] = [ruleValue(site, rule), ruleValue(site, aboveRule)];
