@@ -50,7 +50,7 @@ export function waterAbove(
     // under a building there is no ground to tell by, and the rule is about the sewer outside
     const isIndoors = profile.ground.indoors.some((i) => station >= i.from && station <= i.to);
     if (isIndoors) continue;
-    materials.add(materialAt(on, station));
+    materials.add(size.material);
     if (pipe === null) missing.add('pipe-level');
     // a depth of the pipe tells of both
     else if (ground === null) missing.add('ground');
@@ -67,10 +67,6 @@ export function waterAbove(
     missing: [...missing],
     materials: [...materials],
   };
-}
-
-function materialAt({ path }: DerivedPath, station: number): PipeMaterial {
-  return path.stretches.findLast((s) => s.from <= station)?.material ?? 'unknown';
 }
 
 /** Every few steps, and wherever the ground or the pipe changes its grade. */

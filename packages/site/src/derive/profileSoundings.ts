@@ -1,5 +1,5 @@
 import { type Point, stationOf, stationOfVertex } from '@footmark/geometry';
-import type { PathVertex, PipeLevel, Stretch } from '../document/path';
+import type { PathVertex, PipeLevel, PipeMaterial, Stretch } from '../document/path';
 import type { Site } from '../document/site';
 import { observationName } from '../fit/observationTag';
 import { profileRules, wallShares } from '../rules/profileRules';
@@ -23,13 +23,17 @@ export type Sounding = {
   readonly sigma: number;
 } & ({ readonly level: number } | { readonly depth: number });
 
-/** The pipe at a station: its inside diameter and wall (m). */
-export type PipeSize = { readonly diameter: number; readonly wall: number };
+/** The pipe at a station: its inside diameter and wall (m), and what it is made of. */
+export type PipeSize = {
+  readonly diameter: number;
+  readonly wall: number;
+  readonly material: PipeMaterial;
+};
 
 export function pipeSizeAt(stretches: readonly Stretch[], station: number): PipeSize {
   const stretch = stretches.findLast((s) => s.from <= station) ?? stretches[0];
-  const diameter = stretch?.diameter ?? 0;
-  return { diameter, wall: diameter * wallShares[stretch?.material ?? 'unknown'].value };
+  const { diameter = 0, material = 'unknown' } = stretch ?? {};
+  return { diameter, wall: diameter * wallShares[material].value, material };
 }
 
 /** How a depth was found; a locate in passing tells none. */
