@@ -18,7 +18,7 @@ export type { Mark, MarkPlace } from './derive/marks';
 export type { OffsetPaint } from './derive/markTies';
 export type { PairExplanation } from './derive/pairExplanations';
 export type { PairSuggestion } from './derive/pairSuggestions';
-export { type PathProfile, type ProfileAt, profileAt } from './derive/profileAt';
+export { type DepthAt, type PathProfile, type ProfileAt, profileAt } from './derive/profileAt';
 export { type ProfileCrossing, profileCrossings } from './derive/profileCrossings';
 export { type GroundAt, type GroundLine, type GroundMark, groundAt } from './derive/profileGround';
 export { type InvertAt, invertAt, type ProfileLine, type Sag, spanOf } from './derive/profileLine';

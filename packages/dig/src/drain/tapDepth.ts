@@ -1,5 +1,6 @@
 import { distance } from '@footmark/geometry';
 import {
+  type DepthAt,
   type Derived,
   type DerivedFeature,
   type DerivedPath,
@@ -16,7 +17,7 @@ export type TapDepth = {
   readonly tap: string;
   readonly station: number;
   /** How deep the invert lies below the ground (m); null where that is not known. */
-  readonly depth: { readonly depth: number; readonly sigma: number } | null;
+  readonly depth: DepthAt | null;
   /** How far the path's own invert lies below the tap's (m, less than nothing: above); null where one of them is not known. */
   readonly below: { readonly by: number; readonly sigma: number } | null;
 };
@@ -35,14 +36,7 @@ export function tapDepth(
 ): TapDepth | null {
   const tap = tapOf(site, features, on);
   if (tap === null) return null;
-  const here = profileAt(profile, on.length);
-  const depth =
-    here.ground === null || here.pipe === null
-      ? null
-      : {
-          depth: here.ground.level - here.pipe.invert,
-          sigma: Math.hypot(here.ground.sigma, here.pipe.sigma),
-        };
+  const { depth } = profileAt(profile, on.length);
   const [own, main] = [ownInvert(tap, on, profile), tapInvert(site, tap, on, profile)];
   const below =
     own === null || main === null

@@ -144,16 +144,16 @@ function soundAt(
   bedding: number,
 ): Sounded {
   if (profile === undefined) return { known: false, because: 'no-pipe-level' };
-  const { ground, pipe } = profileAt(profile, station, side);
+  const { pipe, depth } = profileAt(profile, station, side);
   if (pipe === null) return { known: false, because: 'no-pipe-level' };
-  if (ground === null) {
+  if (depth === null) {
     const indoors = profile.ground.indoors.some((i) => station > i.from && station < i.to);
     return { known: false, because: indoors ? 'indoors' : 'no-ground' };
   }
   return {
     known: true,
-    depth: ground.level - pipe.invert + bedding,
-    sigma: Math.hypot(ground.sigma, pipe.sigma),
+    depth: depth.depth + bedding,
+    sigma: depth.sigma,
     carriedOn: pipe.by === 'beyond',
   };
 }

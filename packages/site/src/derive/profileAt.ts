@@ -32,9 +32,14 @@ export type ProfileAt = {
   readonly ground: GroundAt | null;
   readonly pipe: InvertAt | null;
   readonly size: PipeSize;
+  /** From the ground to the invert. */
+  readonly depth: DepthAt | null;
   /** From the ground to the top of the pipe, outside. */
-  readonly cover: { readonly depth: number; readonly sigma: number } | null;
+  readonly cover: DepthAt | null;
 };
+
+/** How far something lies below the ground (m). */
+export type DepthAt = { readonly depth: number; readonly sigma: number };
 
 export function profileAt(
   profile: PathProfile,
@@ -44,12 +49,10 @@ export function profileAt(
   const ground = groundAt(profile.ground, station);
   const pipe = invertAt(profile.line, station, side);
   const size = pipeSizeAt(profile.line.stretches, station);
-  const cover =
+  const depth =
     ground === null || pipe === null
       ? null
-      : {
-          depth: ground.level - pipe.invert - size.diameter - size.wall,
-          sigma: Math.hypot(ground.sigma, pipe.sigma),
-        };
-  return { station, ground, pipe, size, cover };
+      : { depth: ground.level - pipe.invert, sigma: Math.hypot(ground.sigma, pipe.sigma) };
+  const cover = depth === null ? null : { ...depth, depth: depth.depth - size.diameter - size.wall };
+  return { station, ground, pipe, size, depth, cover };
 }

@@ -3,7 +3,7 @@ import type { Site } from '../document/site';
 import type { Derived } from './derive';
 import type { DerivedPath } from './derivePaths';
 import { tiesAt } from './markTies';
-import { type PathProfile, profileAt } from './profileAt';
+import { type DepthAt, type PathProfile, profileAt } from './profileAt';
 import type { InvertAt } from './profileLine';
 import { type SetOutPlace, setOutPlaces } from './setOutPlaces';
 import { tieSurroundings } from './tieChooser';
@@ -18,7 +18,7 @@ export type SetOutPoint = SetOutPlace & {
   /** Level of the invert (m), below a drop that is here; null where no level of the pipe is known. */
   readonly invert: InvertAt | null;
   /** From the ground down to it (m); null where one of the two is not known, and under a building. */
-  readonly depth: { readonly depth: number; readonly sigma: number } | null;
+  readonly depth: DepthAt | null;
   /** Null under a building, and where no two references cut. */
   readonly ties: Ties | null;
   /** Id of the building that it is under. */
@@ -70,12 +70,6 @@ export function proposedPaths({ paths }: Pick<Derived, 'paths'>): readonly Deriv
 
 function levelsAt(profile: PathProfile | undefined, station: number): Pick<SetOutPoint, 'invert' | 'depth'> {
   if (profile === undefined) return { invert: null, depth: null };
-  const { ground, pipe } = profileAt(profile, station);
-  return {
-    invert: profile.heights === 'levels' ? pipe : null,
-    depth:
-      ground === null || pipe === null
-        ? null
-        : { depth: ground.level - pipe.invert, sigma: Math.hypot(ground.sigma, pipe.sigma) },
-  };
+  const { pipe, depth } = profileAt(profile, station);
+  return { invert: profile.heights === 'levels' ? pipe : null, depth };
 }
