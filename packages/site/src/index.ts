@@ -42,6 +42,7 @@ export { type SetOutBend, type SetOutPlace, setOutPlaces } from './derive/setOut
 export { type Side, sideOf } from './derive/side';
 export { type RunCorrection, siteAsDrawn, standingFit } from './derive/standingFit';
 export { stemDiameterOf } from './derive/stemDiameter';
+export { stretchesBetween } from './derive/stretchesBetween';
 export { tieChooser } from './derive/tieChooser';
 export type { Tie, Ties } from './derive/ties';
 export {

@@ -9,6 +9,7 @@ import {
   type Site,
   type SlopeVerdict,
   slopeVerdict,
+  stretchesBetween,
 } from '@footmark/site';
 
 /** What is asked of one size of pipe between two stations (m). `slope`, as it is said, and `least` are fall over run, `fall` what that comes to (m). */
@@ -61,13 +62,12 @@ const SHORTEST_M = 0.3;
 
 /** What a path has to fall by the sizes of its stretches, against what its levels say. */
 export function fallCheck(site: Site, { path, length }: DerivedPath, profile: PathProfile): FallCheck {
-  const { stretches } = path;
-  const asked = stretches.flatMap(({ from, diameter, slope }, i): FallAsked[] => {
-    const to = Math.min(length, stretches[i + 1]?.from ?? length);
-    if (to <= from) return [];
-    const least = leastFall(site, diameter);
-    return [{ from, to, diameter, slope, least, fall: least.value * (to - from) }];
-  });
+  const asked = stretchesBetween(path.stretches, 0, length).map(
+    ({ from, to, diameter, slope }): FallAsked => {
+      const least = leastFall(site, diameter);
+      return { from, to, diameter, slope, least, fall: least.value * (to - from) };
+    },
+  );
   return {
     asked,
     required: requiredBetween(asked, 0, length),

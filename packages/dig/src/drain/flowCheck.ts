@@ -1,5 +1,5 @@
 import { manningFlow } from '@footmark/geometry';
-import { type DerivedPath, type PathProfile, ruleValue, type Site } from '@footmark/site';
+import { type DerivedPath, type PathProfile, ruleValue, type Site, stretchesBetween } from '@footmark/site';
 
 /** How a drain runs between the first and the last place whose level is known, by its mean fall and its narrowest size there. */
 export type FlowCheck = {
@@ -21,10 +21,7 @@ export type FlowCheck = {
 export function flowCheck(site: Site, { path }: DerivedPath, { whole }: PathProfile): FlowCheck | null {
   if (whole === null || whole.slope <= 0) return null;
   const { from, to, slope } = whole;
-  const sizes = path.stretches.filter(
-    (s, i) => s.from < to && (path.stretches[i + 1]?.from ?? Infinity) > from,
-  );
-  const diameter = Math.min(...sizes.map((s) => s.diameter));
+  const diameter = Math.min(...stretchesBetween(path.stretches, from, to).map((s) => s.diameter));
   if (!(diameter > 0 && Number.isFinite(diameter))) return null;
   const roughness = ruleValue(site, 'roughness');
   if (roughness <= 0) return null;

@@ -1,4 +1,4 @@
-import { type DerivedPath, NOMINAL_SHARE, ruleValue, type Site } from '@footmark/site';
+import { type DerivedPath, NOMINAL_SHARE, ruleValue, type Site, stretchesBetween } from '@footmark/site';
 import { type Opening, SAME_M } from './openings';
 
 type Known = Pick<Opening, 'station' | 'is'>;
@@ -28,9 +28,7 @@ type Piece = { readonly from: number; readonly to: number; readonly isLarge: boo
 function piecesOf(site: Site, { path, length }: DerivedPath): readonly Piece[] {
   const least = (1 - NOMINAL_SHARE) * ruleValue(site, 'manholeFrom');
   const found: Piece[] = [];
-  for (const [i, { from, diameter }] of path.stretches.entries()) {
-    const to = Math.min(length, path.stretches[i + 1]?.from ?? length);
-    if (to <= from) continue;
+  for (const { from, to, diameter } of stretchesBetween(path.stretches, 0, length)) {
     const isLarge = least > 0 && diameter >= least;
     const before = found.at(-1);
     if (before?.isLarge === isLarge) found[found.length - 1] = { ...before, to };

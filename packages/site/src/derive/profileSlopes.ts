@@ -4,6 +4,7 @@ import { leastFall } from '../rules/leastFall';
 import type { Rule } from '../rules/ruleOf';
 import { WITHIN_95 } from '../rules/sigmas';
 import { heightBetween, type ProfileDrop, type ProfilePoint } from './profilePoints';
+import { stretchesBetween } from './stretchesBetween';
 
 /**
  * What levels say of a slope against what is asked for: its 95 % range lies at or above that, below that, around it, or below level
@@ -101,9 +102,6 @@ export function doubtfulSlopes({
 }
 
 function strictest(site: Ruled, stretches: readonly Stretch[], from: number, to: number): Rule {
-  const between = stretches.filter(
-    (s, i) => s.from < to && (i + 1 >= stretches.length || (stretches[i + 1]?.from ?? 0) > from),
-  );
-  const rules = between.map((s) => leastFall(site, s.diameter));
+  const rules = stretchesBetween(stretches, from, to).map((s) => leastFall(site, s.diameter));
   return rules.reduce((a, b) => (b.value > a.value ? b : a), rules[0] ?? leastFall(site, 0));
 }
