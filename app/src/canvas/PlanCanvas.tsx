@@ -84,6 +84,7 @@ export function PlanCanvas() {
     painted: null,
     landing: null,
     moved: null,
+    turns: [],
     marquee: null,
     concerns: null,
     pointer: null,

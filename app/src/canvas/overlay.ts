@@ -41,6 +41,8 @@ export type InMotion = {
   /** While dragging: new places by `of/at`. */
   readonly moved: Places | null;
   readonly marquee: Marquee | null;
+  /** While a point of a planned pipe is dragged: how the pipe turns there and beside it, degrees, right positive. */
+  readonly turns: readonly { readonly at: Point; readonly degrees: number }[];
   /** What concerns the things that are dragged, as drawn. */
   readonly concerns: Drawing | null;
   /** The place of a pipe that the profile shows. */

@@ -4,7 +4,7 @@ import { directionText, lengthText } from '@footmark/words';
 import { pointName } from '../measure/pointChoices';
 import type { Landing } from '../tools/tool';
 import { planToScreen } from './camera';
-import type { Overlay } from './overlay';
+import type { InMotion, Overlay } from './overlay';
 import type { PaintSetting } from './paintSetting';
 import { paintLegLengths, paintRing, paintTag, traceLine } from './paintTag';
 
@@ -71,6 +71,12 @@ function paintLanding(landing: Landing, last: Point | undefined, site: Site, set
       : `${lengthText(distance(last, landing.at), site.units)}, ${directionText(azimuthBetween(last, landing.at), site.units)}`;
   const text = [reason, leg].filter((part) => part !== '').join(': ');
   if (text !== '') paintTag(text, at, setting);
+}
+
+/** How a planned pipe turns where a hand moves it. */
+export function paintTurns(turns: InMotion['turns'], setting: PaintSetting): void {
+  const { camera, size } = setting;
+  for (const { at, degrees } of turns) paintTag(turnReason(degrees), planToScreen(camera, size, at), setting);
 }
 
 /** Why the pointer was drawn to where it is, in words; empty for bare ground. */

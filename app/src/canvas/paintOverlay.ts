@@ -4,7 +4,7 @@ import type { PipePlace } from '../profile/profilePointer';
 import type { Candidates } from '../session/picking';
 import { planToScreen } from './camera';
 import type { InMotion, Marquee, Overlay } from './overlay';
-import { paintDraft } from './paintDraft';
+import { paintDraft, paintTurns } from './paintDraft';
 import { paintSelection } from './paintSelection';
 import type { PaintSetting } from './paintSetting';
 import { paintRing, paintTag } from './paintTag';
@@ -14,6 +14,7 @@ import { paintWays } from './paintWays';
 export function paintOverlay(overlay: Overlay, motion: InMotion, setting: PaintSetting): void {
   paintSelection(overlay, motion.moved, setting);
   paintDraft(overlay, motion.landing, setting);
+  paintTurns(motion.turns, setting);
   paintWays(overlay.ways, setting);
   paintCandidates(overlay.candidates, setting);
   if (motion.marquee !== null) paintMarquee(motion.marquee, setting);

@@ -1,5 +1,6 @@
 import { type Drawing, drawMoved, type PlacedLabel } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
+import { movePlanned } from '@footmark/reroute';
 import {
   derivePlaces,
   movePoint,
@@ -34,6 +35,7 @@ import type { GestureHandlers, PointerKind, Press } from './gestures';
 import { hitTest, REACH_PX } from './hitTest';
 import { labelUnder } from './labelUnder';
 import { handlesOf, type InMotion, type Overlay } from './overlay';
+import { type PlannedPoint, plannedPoint, pulledTo, turnsBeside } from './plannedPoint';
 import { withoutLayers } from './planScene';
 import { landingAt, SNAP_PX } from './snap';
 import { thingsInBox } from './thingsInBox';
@@ -53,7 +55,7 @@ export type PlanUnderHand = {
 };
 
 type Move =
-  | { readonly what: 'point'; readonly ref: Ref; readonly from: Point }
+  | { readonly what: 'point'; readonly ref: Ref; readonly from: Point; readonly planned: PlannedPoint | null }
   | { readonly what: 'things'; readonly ids: readonly string[]; readonly from: Point };
 
 type Drag = Move | { readonly what: 'marquee'; readonly from: Point } | { readonly what: 'nothing' };
@@ -70,13 +72,15 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
   let tell: ((places: Places) => Drawing) | null = null;
   const toPlan = (at: Point) => screenToPlan(plan.camera(), plan.size(), at);
   const toScreen = (p: Point) => planToScreen(plan.camera(), plan.size(), p);
+  /** Plan metres from which something pulls. */
+  const pull = (by: PointerKind) => SNAP_PX[by] / plan.camera().pxPerMetre;
   const isNear = (p: Point, at: Point, by: PointerKind) =>
     Math.hypot(toScreen(p).x - at.x, toScreen(p).y - at.y) <= REACH_PX[by];
   const landingOf = (at: Point, { by, alt }: Press): Landing => {
     const { derived, tool, draft } = plan.overlay();
     return landingAt(toPlan(at), {
       derived,
-      reach: SNAP_PX[by] / plan.camera().pxPerMetre,
+      reach: pull(by),
       drawsPipe: tool?.is === 'draw' && tool.subject.what === 'path',
       draft,
       closes: tool?.is === 'draw' && tool.shape === 'area',
@@ -158,11 +162,13 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
     const owner = pointOwners(site).find((o) => o.id === selectedId(selected));
     if (owner !== undefined && handle !== undefined) {
       if (owner.locked) return refuse(LOCKED);
+      const ref = { of: owner.id, at: handle.vertex };
+      const planned = plannedPoint(site, plan.overlay().derived, ref, press.alt ? 0 : pull(press.by));
       const held = owner.vertices.find((v) => v.id === handle.vertex)?.spot.by;
       const free = held === 'finger' || held === 'course' || held === 'turn' || held === 'arc';
-      return free
-        ? { what: 'point', ref: { of: owner.id, at: handle.vertex }, from: handle.at }
-        : refuse(HELD);
+      // what was only computed is held by nothing
+      const computed = planned !== null && held === 'coordinates';
+      return free || computed ? { what: 'point', ref, from: handle.at, planned } : refuse(HELD);
     }
     const under = selectedId(thingUnder(at, press.by));
     if (under === null || !ids.includes(under)) return null;
@@ -183,7 +189,7 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
     drag = null;
     tell = null;
     endOfMotion();
-    plan.preview({ moved: null, marquee: null, concerns: null });
+    plan.preview({ moved: null, marquee: null, turns: [], concerns: null });
     return done;
   };
 
@@ -210,9 +216,11 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
         plan.preview({ marquee: { from: drag.from, to: toPlan(at) } });
         return;
       }
-      const places = derivePlaces(moveEdit(drag, toPlan(at))(currentSite()));
+      const to = drawnTo(drag, toPlan(at));
+      const places = derivePlaces(moveEdit(drag, to)(currentSite()));
       tell ??= tellMoved(movedBy(drag));
-      plan.preview({ moved: places.points, concerns: tell(places) });
+      const turns = drag.what === 'point' ? turnsBeside(drag.planned, to) : [];
+      plan.preview({ moved: places.points, turns, concerns: tell(places) });
     },
     dragEnd: (at) => {
       const to = toPlan(at);
@@ -220,7 +228,7 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
       const done = endDrag();
       if (done === null || done.what === 'nothing') return;
       if (done.what === 'marquee') selectGroup(thingsInBox(plan.overlay(), { from: done.from, to }));
-      else edit(`Move ${nameOfDragged(done)}`, moveEdit(done, to));
+      else edit(`Move ${nameOfDragged(done)}`, moveEdit(done, drawnTo(done, to)));
     },
     dragCancel: () => {
       cancelPictureDrag();
@@ -254,9 +262,17 @@ function showLeg(target: Target, end: string): void {
   selectLeg(target, end);
 }
 
+/** Where a hand means to put what it drags: a planned pipe turns by bends. */
+function drawnTo(drag: Move, to: Point): Point {
+  return drag.what === 'point' ? pulledTo(drag.planned, to) : to;
+}
+
 function moveEdit(drag: Move, to: Point): (site: Site) => Site {
   const places = derivedFrom(currentSite()).points;
-  if (drag.what === 'point') return (site) => movePoint(site, { ref: drag.ref, to, places });
+  if (drag.what === 'point') {
+    const move = drag.planned === null ? movePoint : movePlanned;
+    return (site) => move(site, { ref: drag.ref, to, places });
+  }
   const by = { x: to.x - drag.from.x, y: to.y - drag.from.y };
   return (site) => moveThings(site, { ids: drag.ids, by });
 }
