@@ -23,6 +23,9 @@ function told(site: Site, id: string, moved: Site) {
   );
 }
 
+const codes = (found: readonly { readonly code: string; readonly values: object }[]) =>
+  found.map(({ code, values }) => code + JSON.stringify(values)).sort();
+
 describe('a tree under the hand', () => {
   const { site } = rearAlley((raw) => {
     raw.digging.digs = [trench(36, 60, { path: 'p1' })];
@@ -69,10 +72,32 @@ it('a service moved into a trench is told as the whole site tells it', () => {
     ({ values }) => 'feature' in values && values.feature === gas,
   );
   const live = told(site, gas, site).findings;
-  const codes = (found: readonly { readonly code: string; readonly values: object }[]) =>
-    found.map(({ code, values }) => code + JSON.stringify(values)).sort();
   expect(codes(live)).toEqual(codes(anew));
   expect(live.map((f) => f.code)).toContain('dig-in-tolerance-zone');
+});
+
+it('a dig whose depth is known but for a part is told as the whole site tells it', () => {
+  // the ground is levelled from 0 to 20 m; 2 m of depth and the bedding are known there, and nothing from 23 m on
+  const level = { is: 'invert', level: 98 } as const;
+  const path = pipe('p', [
+    { spot: typed(0, 0), level },
+    { spot: typed(30, 0), level },
+  ]);
+  const ground = [0, 10, 20].map((x) => thing(`g${x}`, 'spot-level', [typed(x, 0)], { level: 100 }));
+  const walls = [typed(8, 1.3), typed(12, 1.3), typed(12, 9), typed(8, 9)];
+  const house = thing('house', 'building', walls);
+  const gas = thing('gas', 'service', [typed(8, -20), typed(8, 20)], { carries: 'gas', depth: 1 });
+  const site = digSite({
+    things: { features: [...ground, house, gas], paths: [path] },
+    digging: { digs: [{ ...trench(0, 0), from: 4, to: 24, bottomWidth: 0.6 } as ReturnType<typeof trench>] },
+  });
+  const anew = standsInTheWay(site, derive(site), null, '2026-05-10').findings;
+  for (const id of ['house', 'gas']) {
+    const ofIt = anew.filter(({ values }) => 'feature' in values && values.feature === id);
+    expect(codes(told(site, id, site).findings)).toEqual(codes(ofIt));
+  }
+  expect(codes(told(site, 'house', site).findings).join()).toContain('dig-under-footing');
+  expect(codes(told(site, 'gas', site).findings).join()).toContain('"unknown":null');
 });
 
 describe('a pipe and a service under the hand', () => {

@@ -270,7 +270,7 @@ describe('the depth of a trench', () => {
     const { one, site } = dug({ things: { paths, features }, digging: { digs: [dig] } });
     const bedding = ruleOf(site, 'beddingDepth').value;
     const at = (station: number) =>
-      (one.top?.points ?? [])
+      (one.cuts[0]?.points ?? [])
         .filter((p) => Math.abs(p.station - station) < 1e-9)
         .map((p) => p.depth - bedding);
     expect(at(2)).toEqual([expect.closeTo(2.6, 6)]);

@@ -26,7 +26,7 @@ export type { FlowCheck } from './drain/flowCheck';
 export type { TapDepth } from './drain/tapDepth';
 export type { Turn } from './drain/turns';
 export type { WaterSeparation, WaterVerdict } from './drain/waterSeparation';
-export { type CutPoint, cutBack } from './excavation/cut';
+export { type Cut, cutBack } from './excavation/cut';
 export { digOutlines } from './excavation/digOutlines';
 export type { Holes } from './excavation/digPlace';
 export type {

@@ -18,9 +18,9 @@ export function digOutlines(excavations: readonly Excavation[]): readonly DigOut
   });
 }
 
-function alongTrench({ line, bottom, top, sides }: Excavation): DigOutline['along'] {
+function alongTrench({ line, bottom, top, cuts: [cut] }: Excavation): DigOutline['along'] {
   if (bottom === null) return null;
-  if (top === null) return { line: line.map(({ at }) => at), halfWidth: bottom.width / 2 };
-  const cut = { points: top.points, width: bottom.width, slope: sides.slope, upright: sides.upright };
+  if (top === null || cut === undefined)
+    return { line: line.map(({ at }) => at), halfWidth: bottom.width / 2 };
   return { line: middleLine(cut), halfWidth: top.width / 2 };
 }

@@ -14,9 +14,8 @@ export function digsOver(
   if (features.size === 0) return [];
   const findings: ExcavationFinding[] = [];
   const around = surroundingsOf({ features });
-  for (const { dig, ground, bottom, top, sides } of excavations) {
+  for (const { dig, ground, bottom, cuts, sides } of excavations) {
     if (ground === null || bottom === null) continue;
-    const cuts = top === null ? [] : [{ ...sides, points: top.points, width: bottom.width }];
     const say = sayOf(dig, null, findings);
     sayOfTop({ ground, cuts }, around, say);
     sayOfFootings(site, { cuts, bottom: bottom.outline, sides, atLeast: ground.atLeast }, around, say);

@@ -1,6 +1,6 @@
 import type { Point, Region } from '@footmark/geometry';
 import type { Dig, Protection, RuleName, Soil } from '@footmark/site';
-import type { CutPoint, CutSides } from './cut';
+import type { Cut, CutSides } from './cut';
 import type { ExcavationFinding } from './excavationFinding';
 
 /** How deep a dig is below the ground (m): at its least and most, and how sure that is. `said`: by the dig itself. */
@@ -68,13 +68,14 @@ export type Excavation = {
   readonly depth: DigDepth | null;
   readonly sides: Sides;
   readonly bottom: { readonly length: number; readonly width: number; readonly outline: Region } | null;
-  /** `width`: the greatest across; `length`: along its middle, from end to end. `points`: the line with its depth. */
+  /** Its pieces whose depth is known: of a dig whose depth is known all along the one, of one without a place none. */
+  readonly cuts: readonly Cut[];
+  /** `width`: the greatest across; `length`: along its middle, from end to end. */
   readonly top: {
     readonly width: number;
     readonly length: number;
     readonly outline: Region;
     readonly area: number;
-    readonly points: readonly CutPoint[];
   } | null;
   /**
    * The ground that it takes: its top; `atLeast` where its depth is not known all along: its bottom, and the top of what is known of it.

@@ -35,7 +35,18 @@ function excavationOf(site: Site, derived: Derived, holes: Holes, dig: Dig, arou
   const place = placeDig(site, derived, holes, dig, say);
   const nothing = { depth: null, top: null, volume: null, spoil: null, restore: null };
   if (place === null)
-    return { dig, path: null, line: [], sides, bottom: null, ground: null, egress: [], ...nothing, findings };
+    return {
+      dig,
+      path: null,
+      line: [],
+      sides,
+      bottom: null,
+      cuts: [],
+      ground: null,
+      egress: [],
+      ...nothing,
+      findings,
+    };
   const { path, line, width } = place;
   const bottom = { length: cutLength(line), width, outline: bottomOutline(line, width) };
   const { whole, pieces } = soundDig(site, derived, dig, place, say);
@@ -52,7 +63,7 @@ function excavationOf(site: Site, derived: Derived, holes: Holes, dig: Dig, arou
     cut === undefined || volume === null ? null : spoilOf(site, cut, volume, dig.spoil, around, say);
   sayOfTop({ ground, cuts }, around, say);
   sayOfFootings(site, { cuts, bottom: bottom.outline, sides, atLeast: ground.atLeast }, around, say);
-  const about = { dig, path, line, sides, bottom, ground, egress, findings };
+  const about = { dig, path, line, sides, bottom, cuts, ground, egress, findings };
   if (whole === null || cut === undefined) return { ...about, ...nothing };
 
   const { outline } = ground;
@@ -61,7 +72,6 @@ function excavationOf(site: Site, derived: Derived, holes: Holes, dig: Dig, arou
     length: polylineLength(middleLine(cut)),
     outline,
     area: regionArea(outline),
-    points: whole.points,
   };
   return { ...about, depth: whole.depth, top, volume, spoil, restore: restoreOf(outline, around) };
 }
