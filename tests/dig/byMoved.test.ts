@@ -1,4 +1,4 @@
-import { digOutlines, excavationsOf, standsInTheWay, whileMoved } from '@footmark/dig';
+import { type AnyDigFinding, digOutlines, excavationsOf, standsInTheWay, whileMoved } from '@footmark/dig';
 import { derive, derivePlaces, type Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { pipe, thing, typed } from '../../packages/site/src/testing/yard';
@@ -99,6 +99,33 @@ it('a dig whose depth is known but for a part is told as the whole site tells it
   expect(codes(told(site, 'house', site).findings).join()).toContain('dig-under-footing');
   expect(codes(told(site, 'gas', site).findings).join()).toContain('"unknown":null');
 });
+
+// a point put there by eye is off by 0.3 m (settings: common practice, no source)
+it.each([
+  [20.2, []],
+  [20.5, ['dig-crosses-boundary']],
+])(
+  'a right of way moved to %d m, where the lot’s side at 20 m is one line with it or not, is told as the whole site tells it',
+  (x, said) => {
+    const corners = [typed(-9, -9), typed(20, -9), typed(20, 9), typed(-9, 9)];
+    const row = (at: number) => thing('row', 'right-of-way', [typed(at, -9), typed(at, 9)]);
+    const site = (at: number) =>
+      digSite({
+        things: {
+          features: [row(at), thing('lot', 'boundary', corners)],
+          paths: [pipe('p', [typed(0, 0), typed(30, 0)])],
+        },
+        digging: { digs: [trench(50, 80, { depth: 1 })] },
+      });
+    const anew = standsInTheWay(site(x), derive(site(x)), null, '2026-05-10').findings.filter(
+      ({ values }) => 'feature' in values && values.feature === 'row',
+    );
+    const ofDigs = (found: readonly AnyDigFinding[]) => found.filter(({ code }) => code.startsWith('dig-'));
+    const live = ofDigs(told(site(25), 'row', site(x)).findings);
+    expect(live.map((f) => f.code)).toEqual(said);
+    expect(codes(live)).toEqual(codes(ofDigs(anew)));
+  },
+);
 
 describe('a pipe and a service under the hand', () => {
   // outsides by hand: half of 0.1 m of clay pipe with its wall of 15 mm, and half of 0.2 m of service

@@ -62,7 +62,7 @@ export function whileMoved(
       clearances: worstFirst([...toThings, ...fromPipes]),
       trees: trees.trees,
       findings: mostPressingFirst([
-        ...digsOver(site, features, digs.excavations),
+        ...digsOver(site, features, places.features, digs.excavations),
         ...ofServices(site, { ...now, features }, digs.outlines),
         ...trees.findings,
         ...roots.filter((f) => f.code === 'pipe-in-root-zone'),

@@ -1,12 +1,12 @@
 import {
-  add,
   distance,
+  interpolate,
   nearestOnPolyline,
   type Point,
   pointInRing,
   type Region,
-  scale,
-  subtract,
+  ringArea,
+  stretchesInRing,
 } from '@footmark/geometry';
 import { type DerivedFeature, type FeatureKind, settings } from '@footmark/site';
 
@@ -16,33 +16,41 @@ const SAME_LINE_M = settings.assumedPointSigma.value;
 /** A line is looked at this often (m). */
 const STEP_M = 0.1;
 
-/** Of two lines drawn for one that of the lot is told. */
-const FIRST: readonly FeatureKind[] = ['boundary', 'boundary-line', 'right-of-way'];
+/** What may be drawn for one line; that of the lot, which comes first, is told. */
+export const boundaryLineKinds: readonly FeatureKind[] = ['boundary', 'boundary-line', 'right-of-way'];
 
 /** Boundaries without those that run, as far as a region goes, along one that is kept: a lot's side and the right of way on it are one line. */
 export function distinctBoundaries(
   boundaries: readonly DerivedFeature[],
   region: Region,
 ): readonly DerivedFeature[] {
+  if (boundaries.length < 2) return boundaries;
   const kept: DerivedFeature[] = [];
-  const ranked = boundaries.toSorted((a, b) => FIRST.indexOf(a.feature.kind) - FIRST.indexOf(b.feature.kind));
-  for (const one of ranked) {
-    const inside = placesInside(one, region);
+  const rankOf = ({ feature }: DerivedFeature) => boundaryLineKinds.indexOf(feature.kind);
+  for (const one of boundaries.toSorted((a, b) => rankOf(a) - rankOf(b))) {
+    const inside = kept.length === 0 ? [] : placesInside(one, region);
     const isTold = kept.some((other) => inside.every((p) => isOn(other, p)));
     if (!isTold || inside.length === 0) kept.push(one);
   }
   return kept;
 }
 
+/** Every step, and where it enters and leaves. */
 function placesInside({ outline, spec }: DerivedFeature, region: Region): readonly Point[] {
   const line = spec.shape === 'area' ? [...outline, ...outline.slice(0, 1)] : outline;
-  return line.slice(1).flatMap((to, i) => {
-    const from = line[i] ?? to;
-    const steps = Math.max(1, Math.ceil(distance(from, to) / STEP_M));
-    const places = Array.from({ length: steps + 1 }, (_, k) =>
-      add(from, scale(subtract(to, from), k / steps)),
-    );
-    return places.filter((p) => region.filter((ring) => pointInRing(p, ring) !== 'outside').length % 2 === 1);
+  const holes = region.filter((ring) => ringArea(ring) < 0);
+  const outer = region.filter((ring) => ringArea(ring) > 0);
+  return line.slice(1).flatMap((b, i) => {
+    const a = line[i] ?? b;
+    return outer
+      .flatMap((ring) => stretchesInRing(a, b, ring))
+      .flatMap(({ from, to }) => {
+        const steps = Math.ceil(((to - from) * distance(a, b)) / STEP_M);
+        return Array.from({ length: steps + 1 }, (_, k) =>
+          interpolate(a, b, from + ((to - from) * k) / steps),
+        );
+      })
+      .filter((p) => holes.every((hole) => pointInRing(p, hole) !== 'inside'));
   });
 }
 

@@ -68,8 +68,9 @@ export function sayOfTop({ ground, cuts }: Over, around: Surroundings, say: Say)
   const { outline: top, atLeast } = ground;
   const box = regionBox(top);
   const near = around.all.filter((derived) => isNear(derived, box));
-  const boundaries = near.filter((derived) => MEETINGS[derived.feature.kind]?.by === 'length');
-  const told = new Set(distinctBoundaries(boundaries, top));
+  // two lines are held against each other only where something is to be said of one
+  const lines = near.some(isLine) ? around.lines.filter((derived) => isNear(derived, box)) : [];
+  const told = new Set(distinctBoundaries(lines, top));
   for (const derived of near) {
     const { kind, id } = derived.feature;
     const meeting = MEETINGS[kind];
@@ -86,6 +87,10 @@ export function sayOfTop({ ground, cuts }: Over, around: Surroundings, say: Say)
       if (bare !== null && bare.length > TOUCH_M) say(meeting.code, meeting.severity, { ...about, ...bare });
     } else if (isTaken(derived, top)) say(meeting.code, meeting.severity, about);
   }
+}
+
+function isLine({ feature }: DerivedFeature): boolean {
+  return MEETINGS[feature.kind]?.by === 'length';
 }
 
 type LaidBare = { readonly length: number; readonly unknown: 'service' | 'dig' | null };

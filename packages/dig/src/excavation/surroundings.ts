@@ -1,5 +1,6 @@
 import { boxesMeet, type Region } from '@footmark/geometry';
 import type { Derived, DerivedFeature, FeatureKind, FeatureOf } from '@footmark/site';
+import { boundaryLineKinds } from './boundaryLines';
 
 /** Overlaps below this (m²) are rounding: a square centimetre. */
 export const OVERLAP_M2 = 1e-4;
@@ -14,6 +15,8 @@ export type Surroundings = {
   readonly lots: readonly DerivedFeature[];
   /** All boundary lines, however drawn. */
   readonly boundaries: readonly DerivedFeature[];
+  /** Boundary lines and rights of way, of which two may be drawn for one. */
+  readonly lines: readonly DerivedFeature[];
   readonly all: readonly DerivedFeature[];
 };
 
@@ -29,6 +32,7 @@ export function surroundingsOf({ features }: Pick<Derived, 'features'>): Surroun
     buildings: all.filter((f): f is DerivedStanding => standsOnFootings(f.feature)),
     lots: of(['boundary']),
     boundaries: of(BOUNDARIES),
+    lines: of(boundaryLineKinds),
     all,
   };
 }
