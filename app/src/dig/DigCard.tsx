@@ -1,3 +1,4 @@
+import { concerns } from '@footmark/dig';
 import { changeDig, type Dig, type DigFacts, removeDig } from '@footmark/site';
 import { ArrowLeft, Trash2 } from 'lucide-react';
 import cards from '../cards/cards.module.css';
@@ -23,8 +24,8 @@ export function DigCard({ dig }: { readonly dig: Dig }) {
   const site = useSite();
   const { excavations, trees, findings, clearances } = useDigging();
   const near = clearances.filter((c) => c.of.is === 'outline' && c.of.dig === dig.id);
-  const own = findings.filter((f) => 'dig' in f.values && f.values.dig === dig.id);
   const here = { kind: 'dig', id: dig.id } as const;
+  const own = findings.filter((f) => concerns(f, here));
   const excavation = excavations.find((e) => e.dig.id === dig.id);
   const change = (what: string, facts: DigFacts) => edit(what, (s) => changeDig(s, { id: dig.id, facts }));
   const measure = (facts: DigFacts) => change('Change a dig', facts);
