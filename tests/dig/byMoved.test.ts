@@ -15,12 +15,13 @@ function withAt(site: Site, id: string, x: number, y: number): Site {
   return { ...site, features };
 }
 
-function told(site: Site, id: string, moved: Site) {
+function told(site: Site, ids: string | readonly string[], moved: Site) {
   const derived = derive(site);
   const excavations = excavationsOf(site, derived, new Map());
-  return whileMoved(site, derived, new Set([id]), { excavations, outlines: digOutlines(excavations) })(
-    derivePlaces(moved),
-  );
+  return whileMoved(site, derived, new Set([ids].flat()), {
+    excavations,
+    outlines: digOutlines(excavations),
+  })(derivePlaces(moved));
 }
 
 const codes = (found: readonly { readonly code: string; readonly values: object }[]) =>
@@ -152,4 +153,43 @@ describe('a pipe and a service under the hand', () => {
       expect(far.findings).toEqual([]);
     },
   );
+});
+
+describe('a pipe under the hand beside a tree, with ground that rises', () => {
+  const things = (y: number, treeAt: number) => ({
+    features: [
+      ...[0, 10, 20].flatMap((x) => [
+        thing(`low ${x}`, 'spot-level', [typed(x, 0)], { level: 101 }),
+        thing(`high ${x}`, 'spot-level', [typed(x, 4)], { level: 104 }),
+      ]),
+      thing('oak', 'tree', [typed(10, treeAt)], { trunkDiameter: 0.5 }),
+      thing('house', 'building', [typed(0, y + 0.4), typed(5, y + 0.4), typed(5, y + 9), typed(0, y + 9)]),
+    ],
+    paths: [
+      pipe(
+        'p',
+        [0, 20].map((x) => ({ spot: typed(x, y), level: { is: 'invert', level: 98 } as const })),
+        { state: 'proposed' },
+      ),
+    ],
+  });
+  const site = (y: number, treeAt: number) => digSite({ things: things(y, treeAt) });
+  const beside = (found: readonly AnyDigFinding[]) =>
+    codes(found.filter(({ code }) => code === 'pipe-in-root-zone' || code === 'pipe-along-wall'));
+  const anew = (moved: Site) => standsInTheWay(moved, derive(moved), null, '2026-05-10').findings;
+
+  it('is covered as the ground above its new place has it', () => {
+    const moved = site(4, 2);
+    const live = told(site(0, 2), 'p', moved).findings.filter((f) => f.code === 'pipe-in-root-zone');
+    // by hand: from the ground at 104 m to the invert at 98 m, less 0.1 m of clay pipe and 15 mm of its wall
+    expect(live.map((f) => 'cover' in f.values && f.values.cover)).toEqual([expect.closeTo(5.885, 9)]);
+    expect(codes(live)).toEqual(codes(anew(moved).filter((f) => f.code === 'pipe-in-root-zone')));
+  });
+
+  it('is told of the tree and the house once where a hand moves all of them', () => {
+    const moved = site(4, 6);
+    const live = beside(told(site(0, 2), ['p', 'oak', 'house'], moved).findings);
+    expect(live).toHaveLength(2);
+    expect(live).toEqual(beside(anew(moved)));
+  });
 });

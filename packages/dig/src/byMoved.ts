@@ -1,4 +1,4 @@
-import type { Derived, Places, Site } from '@footmark/site';
+import { type Derived, deriveProfiles, type Places, type Site } from '@footmark/site';
 import { clearanceFindings } from './clearances/clearanceFindings';
 import { requiredOn } from './clearances/clearanceRule';
 import { clearancesFrom, worstFirst } from './clearances/clearances';
@@ -17,7 +17,7 @@ import type { TreeZones } from './trees/treeZones';
 
 /** What concerns things that are being moved. */
 export type ByMoved = {
-  /** To each of them from every pipe and dig that stays, however far, and marks near by; from each pipe among them to all that is near. The worst first. */
+  /** To each of them from every pipe and dig that stays, however far, and marks near by; from each pipe among them to all that is near, moved or not. The worst first. */
   readonly clearances: readonly EdgeClearance[];
   /** Of the trees among them. */
   readonly trees: readonly TreeZones[];
@@ -25,9 +25,13 @@ export type ByMoved = {
   readonly findings: readonly AnyDigFinding[];
 };
 
-/** Of these only those that are moved. */
-function only<Value>(all: ReadonlyMap<string, Value>, ids: ReadonlySet<string>): ReadonlyMap<string, Value> {
-  return new Map([...all].filter(([id]) => ids.has(id)));
+/** Of these only those that are moved, or only those that stay. */
+function only<Value>(
+  all: ReadonlyMap<string, Value>,
+  ids: ReadonlySet<string>,
+  moved = true,
+): ReadonlyMap<string, Value> {
+  return new Map([...all].filter(([id]) => ids.has(id) === moved));
 }
 
 /**
@@ -44,30 +48,36 @@ export function whileMoved(
   const staying = subjectsOf(derived, withKnownEdge(digs.outlines)).filter(
     ({ of }) => of.is !== 'path' || !ids.has(of.id),
   );
-  const index = featureIndex([...derived.features.values()].filter(({ feature }) => !ids.has(feature.id)));
+  const index = featureIndex(only(derived.features, ids, false).values());
   return (places) => {
-    const now = { ...derived, ...places };
+    const { profiles } = deriveProfiles({ ...derived, ...places, site });
+    const now = { ...derived, ...places, profiles };
     const features = only(places.features, ids);
     const paths = only(places.paths, ids);
-    const toThings = [...features.values()].flatMap((feature) =>
-      staying.flatMap((subject) => {
+    // each pair is told once: all paths beside moved things, moved paths beside those that stay
+    const toMoved = { ...now, features };
+    const ofPaths = { ...now, paths, features: only(places.features, ids, false) };
+    const subjects = [...paths.values()].map(pathSubject);
+    const toThings = [...features.values()].flatMap((feature) => [
+      ...staying.flatMap((subject) => {
         const reach = subject.of.is === 'mark' ? undefined : Infinity;
         return clearanceTo(subject, feature, required, reach) ?? [];
       }),
-    );
-    const fromPipes = [...paths.values()].flatMap((on) => clearancesFrom(pathSubject(on), index, required));
-    const trees = treeEncroachments(site, { ...now, features }, digs.excavations);
-    const roots = paths.size === 0 ? [] : treeEncroachments(site, { ...now, paths }, []).findings;
+      ...subjects.flatMap((subject) => clearanceTo(subject, feature, required) ?? []),
+    ]);
+    const fromPipes = subjects.flatMap((subject) => clearancesFrom(subject, index, required));
+    const trees = treeEncroachments(site, toMoved, digs.excavations);
+    const roots = paths.size === 0 ? [] : treeEncroachments(site, ofPaths, []).findings;
     return {
       clearances: worstFirst([...toThings, ...fromPipes]),
       trees: trees.trees,
       findings: mostPressingFirst([
         ...digsOver(site, features, places.features, digs.excavations),
-        ...ofServices(site, { ...now, features }, digs.outlines),
+        ...ofServices(site, toMoved, digs.outlines),
         ...trees.findings,
         ...roots.filter((f) => f.code === 'pipe-in-root-zone'),
-        ...clearanceFindings(site, { ...now, features }, worstFirst(toThings)),
-        ...clearanceFindings(site, { ...now, paths }, worstFirst(fromPipes)),
+        ...clearanceFindings(site, toMoved, worstFirst(toThings)),
+        ...clearanceFindings(site, ofPaths, worstFirst(fromPipes)),
       ]),
     };
   };

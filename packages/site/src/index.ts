@@ -31,6 +31,7 @@ export {
   slopeVerdict,
 } from './derive/profileSlopes';
 export { type LevelSource, type PipeSize, pipeSizeAt, type Sounding } from './derive/profileSoundings';
+export { deriveProfiles } from './derive/profiles';
 export { type MarkReach, type ReachContradiction, reachOfMark } from './derive/reach';
 export type { ReachKnown } from './derive/reachKnowns';
 export type { ReadingTrace } from './derive/readingAlong';
