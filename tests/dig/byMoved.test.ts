@@ -1,4 +1,11 @@
-import { type AnyDigFinding, digOutlines, excavationsOf, standsInTheWay, whileMoved } from '@footmark/dig';
+import {
+  type AnyDigFinding,
+  concerns,
+  digOutlines,
+  excavationsOf,
+  standsInTheWay,
+  whileMoved,
+} from '@footmark/dig';
 import { derive, derivePlaces, type Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { pipe, thing, typed } from '../../packages/site/src/testing/yard';
@@ -15,14 +22,23 @@ function withAt(site: Site, id: string, x: number, y: number): Site {
   return { ...site, features };
 }
 
-function told(site: Site, ids: string | readonly string[], moved: Site) {
+/** Only what is told anew, unless findings from before the move are given. */
+function told(
+  site: Site,
+  ids: string | readonly string[],
+  moved: Site,
+  findings: readonly AnyDigFinding[] = [],
+) {
   const derived = derive(site);
   const excavations = excavationsOf(site, derived, new Map());
   return whileMoved(site, derived, new Set([ids].flat()), {
     excavations,
     outlines: digOutlines(excavations),
+    findings,
   })(derivePlaces(moved));
 }
+
+const wholeSite = (site: Site) => standsInTheWay(site, derive(site), null, '2026-05-10').findings;
 
 const codes = (found: readonly { readonly code: string; readonly values: object }[]) =>
   found.map(({ code, values }) => code + JSON.stringify(values)).sort();
@@ -148,9 +164,11 @@ describe('a pipe and a service under the hand', () => {
       const live = told(site, what, at(what === 'gas' ? 0.25 : 4.75, what));
       expect(live.clearances).toMatchObject([{ feature: 'gas', rule: 'otherService', verdict: 'misses' }]);
       expect(live.clearances[0]?.distance).toBeCloseTo(0.25 - (0.05 + 0.015) - 0.1, 9);
-      expect(live.findings.map((f) => f.code)).toEqual(['pipe-too-near']);
+      const ofGas = (found: readonly AnyDigFinding[]) =>
+        found.filter((f) => concerns(f, { kind: 'feature', id: 'gas' })).map((f) => f.code);
+      expect(ofGas(live.findings)).toEqual(['pipe-too-near']);
       const far = told(site, what, at(what === 'gas' ? 3 : 2, what));
-      expect(far.findings).toEqual([]);
+      expect(ofGas(far.findings)).toEqual([]);
     },
   );
 });
@@ -176,20 +194,84 @@ describe('a pipe under the hand beside a tree, with ground that rises', () => {
   const site = (y: number, treeAt: number) => digSite({ things: things(y, treeAt) });
   const beside = (found: readonly AnyDigFinding[]) =>
     codes(found.filter(({ code }) => code === 'pipe-in-root-zone' || code === 'pipe-along-wall'));
-  const anew = (moved: Site) => standsInTheWay(moved, derive(moved), null, '2026-05-10').findings;
-
   it('is covered as the ground above its new place has it', () => {
     const moved = site(4, 2);
     const live = told(site(0, 2), 'p', moved).findings.filter((f) => f.code === 'pipe-in-root-zone');
     // by hand: from the ground at 104 m to the invert at 98 m, less 0.1 m of clay pipe and 15 mm of its wall
     expect(live.map((f) => 'cover' in f.values && f.values.cover)).toEqual([expect.closeTo(5.885, 9)]);
-    expect(codes(live)).toEqual(codes(anew(moved).filter((f) => f.code === 'pipe-in-root-zone')));
+    expect(codes(live)).toEqual(codes(wholeSite(moved).filter((f) => f.code === 'pipe-in-root-zone')));
   });
 
   it('is told of the tree and the house once where a hand moves all of them', () => {
     const moved = site(4, 6);
     const live = beside(told(site(0, 2), ['p', 'oak', 'house'], moved).findings);
     expect(live).toHaveLength(2);
-    expect(live).toEqual(beside(anew(moved)));
+    expect(live).toEqual(beside(wholeSite(moved)));
   });
+});
+
+it('while nothing has moved yet all is told as before, whatever is under the hand', () => {
+  const { site } = rearAlley((raw) => {
+    raw.digging.digs = [trench(36, 60, { path: 'p1' })];
+  });
+  const before = wholeSite(site);
+  expect(before.length).toBeGreaterThan(10);
+  for (const { id } of [...site.features, ...site.paths])
+    expect([id, codes(told(site, id, site, before).findings)]).toEqual([id, codes(before)]);
+});
+
+describe('a planned drain, whose trench has no room for its spoil, with water and an easement beside it', () => {
+  const level = { is: 'invert', level: 98 } as const;
+  const box = (id: string, kind: 'boundary' | 'easement', x: number, y: number, to: number) =>
+    thing(id, kind, [typed(x, y), typed(to, y), typed(to, y + 20), typed(x, y + 20)]);
+  const site = ({ water = 9, easement = 40, drain = 0 } = {}) =>
+    digSite({
+      things: {
+        features: [
+          ...[0, 20].map((x) => thing(`g${x}`, 'spot-level', [typed(x, drain)], { level: 100 })),
+          thing('water', 'service', [typed(0, water), typed(20, water)], {
+            carries: 'water',
+            diameter: 0.02,
+            depth: 1.9,
+          }),
+          box('lot', 'boundary', -1, -10, 21),
+          box('next', 'boundary', -1, 10, 21),
+          box('easement', 'easement', easement, -10, easement + 5),
+          thing('house', 'building', [typed(0, -9), typed(20, -9), typed(20, -1.5), typed(0, -1.5)]),
+        ],
+        paths: [
+          pipe(
+            'p',
+            [0, 20].map((x) => ({ spot: typed(x, drain), level })),
+            { state: 'proposed' },
+          ),
+        ],
+      },
+      digging: { digs: [trench(20, 50, { spoil: 'right' })] },
+    });
+  const before = wholeSite(site());
+  const own = (found: readonly AnyDigFinding[], kind: 'feature' | 'path', id: string) =>
+    codes(found.filter((f) => !('dig' in f.values) && concerns(f, { kind, id })));
+
+  it.each([
+    ['feature', 'water', { water: 1 }, 'water-too-near'],
+    ['feature', 'easement', { easement: 5 }, 'path-in-easement'],
+    ['path', 'p', { drain: 15 }, 'path-on-neighbour'],
+    ['path', 'p', { drain: 8.5 }, 'water-too-near'],
+  ] as const)('the %s %s is told at %o as the whole site tells it', (kind, id, at, code) => {
+    const live = told(site(), id, site(at), before).findings;
+    expect(before.map((f) => f.code)).not.toContain(code);
+    expect(live.map((f) => f.code)).toContain(code);
+    expect(own(live, kind, id)).toEqual(own(wholeSite(site(at)), kind, id));
+  });
+
+  it.each(['water', 'p', 'house'])(
+    'what is said of the trench, and not told anew, stays while a hand moves: %s',
+    (id) => {
+      const said = (found: readonly AnyDigFinding[]) =>
+        codes(found.filter(({ code }) => code === 'spoil-without-room'));
+      expect(said(before)).toHaveLength(1);
+      expect(said(told(site(), id, site({ drain: 3 }), before).findings)).toEqual(said(before));
+    },
+  );
 });

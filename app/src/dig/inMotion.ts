@@ -11,8 +11,7 @@ export const useInMotion = create<{ readonly byMoved: ByMoved | null }>()(() => 
 /** Begins to tell what concerns some things while they are moved: with each of their places, to those who show it. */
 export function tellWhileMoved(ids: readonly string[]): (places: Places) => ByMoved {
   const site = currentSite();
-  const { excavations, outlines } = diggingFrom(site, currentFit().fit);
-  const tell = whileMoved(site, derivedFrom(site), new Set(ids), { excavations, outlines });
+  const tell = whileMoved(site, derivedFrom(site), new Set(ids), diggingFrom(site, currentFit().fit));
   return (places) => {
     const byMoved = tell(places);
     useInMotion.setState({ byMoved });

@@ -2,26 +2,27 @@ import { type Derived, deriveProfiles, type Places, type Site } from '@footmark/
 import { clearanceFindings } from './clearances/clearanceFindings';
 import { requiredOn } from './clearances/clearanceRule';
 import { clearancesFrom, worstFirst } from './clearances/clearances';
-import { type DigOutline, withKnownEdge } from './clearances/digOutline';
+import { withKnownEdge } from './clearances/digOutline';
 import { clearanceTo, type EdgeClearance } from './clearances/edgeClearance';
 import { featureIndex } from './clearances/featureIndex';
 import { pathSubject, subjectsOf } from './clearances/subject';
+import { featuresOf } from './concerns';
 import { mostPressingFirst } from './digFinding';
+import { drainChecks } from './drain/drainChecks';
 import { digsOver } from './excavation/digsOver';
-import type { Excavation } from './excavation/excavation';
-import { servicesIn } from './services/handDig';
+import { landOf } from './land/landOf';
 import { servicesOf } from './services/servicesOf';
-import type { AnyDigFinding } from './standsInTheWay';
+import type { AnyDigFinding, InTheWay } from './standsInTheWay';
 import { treeEncroachments } from './trees/treeEncroachments';
 import type { TreeZones } from './trees/treeZones';
 
-/** What concerns things that are being moved. */
+/** What stands in the way while things are being moved. */
 export type ByMoved = {
   /** To each of them from every pipe and dig that stays, however far, and marks near by; from each pipe among them to all that is near, moved or not. The worst first. */
   readonly clearances: readonly EdgeClearance[];
   /** Of the trees among them. */
   readonly trees: readonly TreeZones[];
-  /** The most pressing first. */
+  /** What concerns them told anew, and all else as it was before; the most pressing first. */
   readonly findings: readonly AnyDigFinding[];
 };
 
@@ -35,17 +36,17 @@ function only<Value>(
 }
 
 /**
- * Begins to tell what concerns some features and paths while a hand moves them, from places as they come. It is told for these things alone,
- * so that it keeps up with the hand; digs and all else stay as they were when it began.
+ * Begins to tell what concerns some features and paths while a hand moves them, from places as they come. It keeps up with the hand as
+ * digs, and what is said of all else, stay as they were when it began: `before`.
  */
 export function whileMoved(
   site: Site,
   derived: Derived,
   ids: ReadonlySet<string>,
-  digs: { readonly outlines: readonly DigOutline[]; readonly excavations: readonly Excavation[] },
+  before: Pick<InTheWay, 'excavations' | 'outlines' | 'findings'>,
 ): (places: Places) => ByMoved {
   const required = requiredOn(site);
-  const staying = subjectsOf(derived, withKnownEdge(digs.outlines)).filter(
+  const staying = subjectsOf(derived, withKnownEdge(before.outlines)).filter(
     ({ of }) => of.is !== 'path' || !ids.has(of.id),
   );
   const index = featureIndex(only(derived.features, ids, false).values());
@@ -54,9 +55,6 @@ export function whileMoved(
     const now = { ...derived, ...places, profiles };
     const features = only(places.features, ids);
     const paths = only(places.paths, ids);
-    // each pair is told once: all paths beside moved things, moved paths beside those that stay
-    const toMoved = { ...now, features };
-    const ofPaths = { ...now, paths, features: only(places.features, ids, false) };
     const subjects = [...paths.values()].map(pathSubject);
     const toThings = [...features.values()].flatMap((feature) => [
       ...staying.flatMap((subject) => {
@@ -66,25 +64,36 @@ export function whileMoved(
       ...subjects.flatMap((subject) => clearanceTo(subject, feature, required) ?? []),
     ]);
     const fromPipes = subjects.flatMap((subject) => clearancesFrom(subject, index, required));
-    const trees = treeEncroachments(site, toMoved, digs.excavations);
-    const roots = paths.size === 0 ? [] : treeEncroachments(site, ofPaths, []).findings;
+    const clearances = worstFirst([...toThings, ...fromPipes]);
+    // each pair is told once: moved things beside all paths, those that stay beside moved paths
+    const ofThings = { ...now, features };
+    const ofPaths = { ...now, paths, features: only(places.features, ids, false) };
+    const trees = treeEncroachments(site, ofThings, before.excavations);
+    const anew: readonly AnyDigFinding[] = [
+      ...servicesOf(site, ofThings, before.outlines, '').findings,
+      ...servicesOf(site, ofPaths, [], '').findings,
+      ...digsOver(site, features, places.features, before.excavations),
+      ...trees.findings,
+      ...treeEncroachments(site, ofPaths, []).findings,
+      ...clearanceFindings(site, now, clearances),
+      ...landOf(now).findings,
+      ...drainChecks(site, now).findings,
+    ];
     return {
-      clearances: worstFirst([...toThings, ...fromPipes]),
+      clearances,
       trees: trees.trees,
       findings: mostPressingFirst([
-        ...digsOver(site, features, places.features, digs.excavations),
-        ...ofServices(site, toMoved, digs.outlines),
-        ...trees.findings,
-        ...roots.filter((f) => f.code === 'pipe-in-root-zone'),
-        ...clearanceFindings(site, toMoved, worstFirst(toThings)),
-        ...clearanceFindings(site, ofPaths, worstFirst(fromPipes)),
+        ...anew.filter((f) => isOf(f, ids)),
+        ...before.findings.filter((f) => !isOf(f, ids)),
       ]),
     };
   };
 }
 
-/** What is said of services among what is moved; the ticket is no matter of theirs. */
-function ofServices(site: Site, moved: Derived, outlines: readonly DigOutline[]): readonly AnyDigFinding[] {
-  if (servicesIn(moved).length === 0) return [];
-  return servicesOf(site, moved, outlines, '').findings.filter(({ at }) => at.kind !== 'site');
+/** Whether a finding is told anew for things under a hand: of a dig, which stays as it was, only what it does to them. */
+function isOf(finding: AnyDigFinding, ids: ReadonlySet<string>): boolean {
+  const { values } = finding;
+  if ('dig' in values)
+    return ('feature' in values && ids.has(values.feature)) || ('tree' in values && ids.has(values.tree));
+  return featuresOf(finding).some((id) => ids.has(id)) || ('path' in values && ids.has(values.path));
 }

@@ -2,7 +2,7 @@ import type { Target } from '@footmark/site';
 import type { AnyDigFinding } from './standsInTheWay';
 
 /** The things on the plan, pipes and marks apart, that a finding speaks of, by their ids. */
-function featuresOf({ at, values }: AnyDigFinding): readonly string[] {
+export function featuresOf({ at, values }: AnyDigFinding): readonly string[] {
   return [
     ...(at.kind === 'feature' ? [at.id] : []),
     ...('feature' in values ? [values.feature] : []),
