@@ -11,15 +11,13 @@ import styles from './finding.module.css';
 type Props = { readonly findings: readonly AnyDigFinding[]; readonly here?: CardThing | undefined };
 
 /** How many of what must be settled stand there at first: more do not fit a phone's card. */
-const FIRST = 4;
+const FIRST_MUSTS = 4;
 
 const LESSER = ['should', 'note'] as const satisfies readonly DigSeverity[];
 
 /** What must be settled before the dig, the most pressing first. */
 export function MustSection({ findings, here }: Props) {
-  const [all, setAll] = useState(false);
   const musts = findings.filter((f) => f.severity === 'must');
-  const shown = all || musts.length <= FIRST + 1 ? musts : musts.slice(0, FIRST);
   if (musts.length === 0) {
     return (
       <p className={cards.empty}>
@@ -34,12 +32,7 @@ export function MustSection({ findings, here }: Props) {
       <h3>
         {words.digSeverityName('must')}: {musts.length}
       </h3>
-      <FindingList findings={shown} here={here} />
-      {shown.length < musts.length ? (
-        <Action look="quiet" onPress={() => setAll(true)}>
-          {musts.length - shown.length} more
-        </Action>
-      ) : null}
+      <FindingList findings={musts} here={here} first={FIRST_MUSTS} />
     </section>
   );
 }
@@ -57,16 +50,26 @@ export function LesserFolds({ findings, here }: Props) {
   });
 }
 
-export function FindingList({ findings, here }: Props) {
-  const keys = steadyKeys(findings);
+/** Findings in a line each; of many the `first` few, until all are asked for. For one that is left over a button would take as much room. */
+export function FindingList({ findings, here, first = Infinity }: Props & { readonly first?: number }) {
+  const [all, setAll] = useState(false);
+  const shown = all || findings.length <= first + 1 ? findings : findings.slice(0, first);
+  const keys = steadyKeys(shown);
   return (
-    <ul className={styles.list}>
-      {findings.map((finding, i) => (
-        <li key={keys[i]}>
-          <DigFindingRow finding={finding} here={here} />
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul className={styles.list}>
+        {shown.map((finding, i) => (
+          <li key={keys[i]}>
+            <DigFindingRow finding={finding} here={here} />
+          </li>
+        ))}
+      </ul>
+      {shown.length < findings.length ? (
+        <Action look="quiet" onPress={() => setAll(true)}>
+          {findings.length - shown.length} more
+        </Action>
+      ) : null}
+    </>
   );
 }
 
