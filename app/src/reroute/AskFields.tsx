@@ -67,7 +67,7 @@ export function AskFields({ ask }: { readonly ask: RerouteAsk }) {
       </Tick>
       <p className={cards.empty}>
         Laid of straight pipe and bends of{' '}
-        {bendTable(site)
+        {bendTable(site, ask.diameter, ask.otherwise)
           .map((b) => b.id)
           .join(', ')}
         .

@@ -1,9 +1,9 @@
-import { allowing, isToBeAsked } from '@footmark/reroute';
+import { allowing, isToBeAsked, sidesFor } from '@footmark/reroute';
 import type { FoundRoutes } from '@footmark/route';
 import type { Said } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
-import { useSite } from '../session/siteSession';
+import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './reroute.module.css';
 import { useAsk } from './useAsk';
@@ -12,6 +12,7 @@ import { changeAsk, startLooking } from './waysSession';
 /** Why there is no new route, and the smallest changes that open one; nothing where there is one. */
 export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
   const site = useSite();
+  const derived = useDerived();
   const ask = useAsk();
   if (routes.is === 'found' || routes.is === 'stopped') return null;
   if (routes.is === 'wrong')
@@ -37,11 +38,13 @@ export function NoRoute({ routes }: { readonly routes: FoundRoutes }) {
       <ul className={cards.rows}>
         {routes.relaxations.map((relaxation) => {
           const text = words.relaxationText(relaxation, site);
+          const sides = ask === null ? null : sidesFor(site, derived, ask, relaxation.change);
           const allowed = ask === null ? null : allowing(ask, relaxation.change, site);
           return (
             <li key={text} className={styles.relaxation}>
               <span>
                 {text}
+                {sides === null ? null : ` ${words.sidesText(sides)}`}
                 {isToBeAsked(relaxation.change, site) ? ' Only whoever may allow it can: ask first.' : null}
               </span>
               {allowed === null ? null : (

@@ -1,5 +1,6 @@
-import type { Otherwise, RerouteAsk } from '@footmark/reroute';
+import { bendTable, type Otherwise, type RerouteAsk } from '@footmark/reroute';
 import { formatSlope, leastFall, lengthInputText, parseNumber, ruleValue } from '@footmark/site';
+import { lengthText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { MeasureField } from '../controls/MeasureField';
@@ -18,6 +19,8 @@ export function OtherwiseFold({ ask }: { readonly ask: RerouteAsk }) {
     const { [key]: _, ...others } = otherwise;
     changeAsk({ otherwise: value === undefined ? others : { ...others, [key]: value } });
   };
+  const { withoutBends: without = [], socket } = otherwise;
+  const allBends = bendTable(site, ask.diameter, socket === undefined ? {} : { socket });
   const count = Object.keys(otherwise).length;
   const { length } = site.units;
   return (
@@ -68,6 +71,25 @@ export function OtherwiseFold({ ask }: { readonly ask: RerouteAsk }) {
             onChange={(straight) => change('leastStraight', straight)}
           />
         </div>
+        <LengthField
+          label="Fittings reach past their arc"
+          value={otherwise.socket}
+          placeholder={lengthInputText(ruleValue(site, 'fittingSocket'), length)}
+          onChange={(socket) => change('socket', socket)}
+        />
+        {allBends.map(({ id, laying }) => (
+          <Tick
+            key={id}
+            isSelected={!without.includes(id)}
+            onChange={(laid) => {
+              const others = without.filter((name) => name !== id);
+              const next = laid ? others : [...others, id];
+              change('withoutBends', next.length === 0 ? undefined : next);
+            }}
+          >
+            {`${id} bend, ${lengthText(laying, site.units)} from its corner to its end`}
+          </Tick>
+        ))}
         <Tick
           isSelected={otherwise.anyHeading === true}
           onChange={(any) => change('anyHeading', any ? true : undefined)}

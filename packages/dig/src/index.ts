@@ -53,6 +53,7 @@ export {
   footingReach,
 } from './excavation/footings';
 export { standsOnFootings } from './excavation/surroundings';
+export { slopeReaching, type TrenchReach, trenchReach } from './excavation/trenchReach';
 export { findingSubject } from './findingSubject';
 export type { Land, LandCrossing, LandMark, LandStretch } from './land/land';
 export type { LandFinding, LandFindingValues } from './land/landFinding';

@@ -10,6 +10,10 @@ export type Otherwise = {
   readonly leastFall?: number;
   readonly mostBends?: number;
   readonly leastStraight?: number;
+  /** Standard bends, by their names, of which none is to be laid. */
+  readonly withoutBends?: readonly string[];
+  /** How far fittings reach past their arc. */
+  readonly socket?: number;
   /** It may come in from any side, not only as a wye lies. */
   readonly anyHeading?: true;
 };

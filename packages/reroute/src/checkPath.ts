@@ -1,7 +1,7 @@
 import { azimuthBetween, deflectionBetween, type Point } from '@footmark/geometry';
 import { type Bend, checkRoute, type Route, type RouteFault, type RouteRequest } from '@footmark/route';
 import { type Derived, type DerivedPath, DRAWN_TURN_RAD, type Site } from '@footmark/site';
-import { invertAt, siteRequest, treatedOn } from './siteRequest';
+import { depthAt, invertAt, siteRequest, treatedOn } from './siteRequest';
 
 /** What is wrong with a drawn pipe, and whether its fall was judged: that needs the inverts of both its ends. */
 export type PathCheck = { readonly faults: readonly RouteFault[]; readonly fallJudged: boolean };
@@ -20,8 +20,13 @@ export function checkPath(site: Site, derived: Derived, path: string): PathCheck
     diameter: stretch?.diameter ?? 0,
     material: stretch?.material ?? 'unknown',
     keepsGrade: true,
+    otherwise: {},
   } as const;
-  const usual = siteRequest(site, pipe, treatedOn(site, derived, { start, ends: [end] }, {}));
+  const between = {
+    start: { at: start, depth: depthAt(derived, path, 0) },
+    ends: [{ at: end, depth: depthAt(derived, path, on.length) }],
+  };
+  const usual = siteRequest(site, pipe, between, treatedOn(site, derived, pipe, between, {}));
   const [from, to] = [invertAt(derived, path, 0), invertAt(derived, path, on.length)];
   const request: RouteRequest = {
     ...usual,

@@ -3,10 +3,17 @@ import type { Headings, RouteEnd } from '@footmark/route';
 import type { Derived, DerivedPath } from '@footmark/site';
 import { type RerouteAsk, stationsOf } from './ask';
 import { offBend } from './offBend';
-import { invertAt } from './siteRequest';
+import { depthAt, invertAt } from './siteRequest';
 
-/** An end that a request allows, and the pipe that it is on; null at a thing to which none leads. */
-export type AllowedEnd = { readonly end: RouteEnd; readonly onto: string | null };
+/**
+ * An end that a request allows, the pipe that it is on, null at a thing to which none leads, and how deep (m) its invert lies there, null where
+ * that is not known.
+ */
+export type AllowedEnd = {
+  readonly end: RouteEnd;
+  readonly onto: string | null;
+  readonly depth: number | null;
+};
 
 /** A wye lies level or rolled up: seen from above its branch comes in at up to 45 degrees to the flow. */
 const WYE_RAD = Math.PI / 4;
@@ -21,8 +28,8 @@ const PIECE_M = 5;
 export function endsOf(derived: Derived, ask: RerouteAsk): readonly AllowedEnd[] {
   const ends = arrivals(derived, ask);
   const { anyHeading, endInvert } = ask.otherwise;
-  return ends.map(({ end, onto }) => ({
-    onto,
+  return ends.map(({ end, ...rest }) => ({
+    ...rest,
     end: {
       ...end,
       headings: anyHeading ? null : end.headings,
@@ -52,7 +59,8 @@ function onPipe(derived: Derived, on: DerivedPath, station: number): AllowedEnd 
   const { point, azimuth } = locate(on.line, offBend(on, station, 'before'));
   const { id } = on.path;
   const headings = [headingsAt(on, station, azimuth)];
-  return { onto: id, end: { id: 'end', at: point, headings, invert: invertAt(derived, id, station) } };
+  const end = { id: 'end', at: point, headings, invert: invertAt(derived, id, station) };
+  return { onto: id, depth: depthAt(derived, id, station), end };
 }
 
 /** Of the pipe that stands there, else from any side. */
@@ -67,7 +75,8 @@ function atThing(derived: Derived, { path }: RerouteAsk, feature: string): reado
   const { fields } = thing.feature;
   const isLevelled = derived.profiles.get(path)?.heights === 'levels';
   const invert = isLevelled && 'invert' in fields ? (fields.invert ?? null) : null;
-  return [{ onto: null, end: { id: 'end', at, headings: null, invert } }];
+  const depth = 'depth' in fields ? (fields.depth ?? null) : null;
+  return [{ onto: null, depth, end: { id: 'end', at, headings: null, invert } }];
 }
 
 /** On every straight piece of a pipe from a station on. */
@@ -80,7 +89,8 @@ function alongPipe(derived: Derived, on: DerivedPath, least: number): readonly A
       const [start, end] = piece;
       const at = { from: locate(on.line, from + start).point, to: locate(on.line, from + end).point };
       const headings = [headingsAt(on, from, element.azimuth)];
-      return { onto: id, end: { id: `on-${i}-${n}`, at, headings, invert: highest(inverts) } };
+      const depth = depthAt(derived, id, from + end);
+      return { onto: id, depth, end: { id: `on-${i}-${n}`, at, headings, invert: highest(inverts) } };
     });
   });
 }

@@ -9,6 +9,7 @@ export { type Planning, planWay } from './planWay';
 export { type Price, type PriceItem, type PriceList, priceItems, priceOf } from './price';
 export { mindedBy, type NothingAsked, type Rerouting, requestOf } from './requestOf';
 export { routePath } from './routePath';
+export { sidesFor } from './sidesFor';
 export type { Treated } from './siteRequest';
 export { sameTreatment, treatedAs } from './treatedAs';
 export type { Treatment } from './treatment';

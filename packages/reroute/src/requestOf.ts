@@ -15,7 +15,7 @@ import type { Derived, Site } from '@footmark/site';
 import { type RerouteAsk, stationsOf } from './ask';
 import { type AllowedEnd, AT_END_M, endsOf } from './endsOf';
 import { offBend } from './offBend';
-import { invertAt, siteRequest, type Treated, treatedOn } from './siteRequest';
+import { type Between, depthAt, invertAt, siteRequest, type Treated, treatedOn } from './siteRequest';
 
 /** A request with what it minds, and how; and onto which pipe each of its ends leads, by its id. */
 export type Rerouting = {
@@ -32,13 +32,14 @@ export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Result
   const cut = cutOf(derived, ask);
   if (!cut.ok) return cut;
   const { from, start, ends } = cut.value;
-  const minded = mindedBetween(site, derived, cut.value, ask);
+  const between = placesOf(derived, cut.value, ask);
+  const minded = treatedOn(site, derived, ask, between, ask.treat);
   const { startInvert } = ask.otherwise;
   return ok({
     minded,
     onto: new Map(ends.flatMap(({ end, onto }) => (onto === null ? [] : [[end.id, onto]]))),
     request: {
-      ...siteRequest(site, ask, minded),
+      ...siteRequest(site, ask, between, minded),
       start: {
         at: start.point,
         heading: ask.leaves === 'square' ? squareToWall(derived, start.point, start.azimuth) : start.azimuth,
@@ -52,7 +53,13 @@ export function requestOf(site: Site, derived: Derived, ask: RerouteAsk): Result
 /** What a new pipe minds by an ask, before any is looked for; nothing where there is no request. */
 export function mindedBy(site: Site, derived: Derived, ask: RerouteAsk): readonly Treated[] {
   const cut = cutOf(derived, ask);
-  return cut.ok ? mindedBetween(site, derived, cut.value, ask) : [];
+  return cut.ok ? treatedOn(site, derived, ask, placesOf(derived, cut.value, ask), ask.treat) : [];
+}
+
+/** Between which places a new pipe would run; null where there is no request. */
+export function betweenOf(derived: Derived, ask: RerouteAsk): Between | null {
+  const cut = cutOf(derived, ask);
+  return cut.ok ? placesOf(derived, cut.value, ask) : null;
 }
 
 /** Where the old pipe is left, at a station (plan m), and where the new one may arrive. */
@@ -68,14 +75,18 @@ function cutOf(derived: Derived, ask: RerouteAsk): Result<Cut, NothingAsked> {
   return ok({ from, start: locate(on.line, offBend(on, from, 'after')), ends });
 }
 
-function mindedBetween(
-  site: Site,
-  derived: Derived,
-  { start, ends }: Cut,
-  { treat }: RerouteAsk,
-): readonly Treated[] {
-  const places = ends.flatMap(({ end: { at } }) => ('from' in at ? [at.from, at.to] : [at]));
-  return treatedOn(site, derived, { start: start.point, ends: places }, treat);
+function placesOf(derived: Derived, { from, start, ends }: Cut, ask: RerouteAsk): Between {
+  return {
+    start: { at: start.point, depth: depthAt(derived, ask.path, from) },
+    ends: ends.flatMap(({ end: { at }, depth }) =>
+      'from' in at
+        ? [
+            { at: at.from, depth },
+            { at: at.to, depth },
+          ]
+        : [{ at, depth }],
+    ),
+  };
 }
 
 /** A wall this near (m) is the one that the pipe comes out of. */

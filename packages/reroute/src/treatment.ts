@@ -1,4 +1,4 @@
-import { type Lot, lotsOf, type TreeZones, treeZones } from '@footmark/dig';
+import { type Lot, lotsOf, type TreeZones, type TrenchReach, treeZones } from '@footmark/dig';
 import { intersectSegments, type Point, pointInRing } from '@footmark/geometry';
 import type { Shape } from '@footmark/route';
 import {
@@ -28,6 +28,9 @@ export type Minded = {
 
 /** Where a route begins and where it may end: what lies between is treated otherwise where it must be crossed. */
 export type Ends = { readonly start: Point; readonly ends: readonly Point[] };
+
+/** With its ends, how far (m) beyond the pipe's outside its trench reaches at the ground, and by which rule; null where that is not known. */
+export type Setting = Ends & { readonly trench: TrenchReach | null };
 
 type Usual =
   | { readonly as: 'clear'; readonly rule: RuleName }
@@ -62,14 +65,14 @@ const USUAL: Partial<Record<FeatureKind, Usual>> = {
 const BOUNDARY_HALF_M = 0.5;
 
 /** All that a route on a site minds, in the order of the site; roots after the things that they belong to. */
-export function mindedOn(site: Site, derived: Derived, ends: Ends): readonly Minded[] {
+export function mindedOn(site: Site, derived: Derived, setting: Setting): readonly Minded[] {
   const zones = new Map(treeZones(site, derived).trees.map((t) => [t.tree, t]));
   const { own } = lotsOf(derived, []);
   const things = [...derived.features.values()].flatMap((f) => [
-    ...thing(site, f, zones.get(f.feature.id), ends, own),
+    ...thing(site, f, zones.get(f.feature.id), setting, own),
     ...roots(site, zones.get(f.feature.id)),
   ]);
-  return own === null ? things : [...things, ...beyond(site, own, ends)];
+  return own === null ? things : [...things, ...beyond(site, own, setting)];
 }
 
 /** How far (m) the land beyond a lot is taken to go on. */
@@ -105,7 +108,7 @@ function thing(
   site: Site,
   of: DerivedFeature,
   tree: TreeZones | undefined,
-  ends: Ends,
+  ends: Setting,
   own: Lot | null,
 ): readonly Minded[] {
   const { feature, spec } = of;
@@ -135,15 +138,15 @@ function thing(
     return [{ ...common, shape: edgeOf(of), usual: { as: 'cost', perMetre: ruleValue(site, rule) }, rule }];
   }
   if (usual.as === 'clear') {
-    const edge = isBoundary(feature.kind) ? { ...edgeOf(of), halfWidth: 0 } : shape;
-    return [
-      {
-        ...common,
-        shape: edge,
-        usual: { as: 'clear', clearance: ruleValue(site, usual.rule) },
-        rule: usual.rule,
-      },
-    ];
+    const asked = { clearance: ruleValue(site, usual.rule), rule: usual.rule };
+    if (!isBoundary(feature.kind))
+      return [{ ...common, shape, usual: { as: 'clear', clearance: asked.clearance }, rule: asked.rule }];
+    // its trench stays on the lot, too
+    const { trench } = ends;
+    const wide = trench !== null && trench.reach > asked.clearance;
+    const clearance = wide ? trench.reach : asked.clearance;
+    const rule = (wide ? trench.row : null) ?? asked.rule;
+    return [{ ...common, shape: { ...edgeOf(of), halfWidth: 0 }, usual: { as: 'clear', clearance }, rule }];
   }
   const beside = usual.beside === undefined ? 0 : ruleValue(site, usual.beside);
   return [

@@ -276,6 +276,8 @@ export type Words = {
   /** What keeps a route from being one, the smallest change that opens one, and what is wrong with what is asked for. */
   blockedText(blocked: Blocked, site: Site): string;
   relaxationText(relaxation: Relaxation, site: Site): string;
+  /** How the sides of a trench have to be kept, cut back by such a slope at most (horizontal over vertical; 0: they stand straight). */
+  sidesText(slope: number): string;
   routeProblemText(problem: RequestProblem, site: Site): Said;
   /** What is wrong with a drawn pipe as a route; its points by their names. */
   routeFaultText(fault: RouteFault, letters: readonly string[], site: Site): Said;

@@ -14,7 +14,7 @@ const ROWS = {
 const UNDISTURBED: readonly Soil[] = ['rock', 'a'];
 
 /** How a dig's sides are kept: as it says or as all digs of the site are. Soil that nobody chose has the gentlest slope, above a shield too. */
-export function sidesOf(site: Site, dig: Dig, say: Say): Sides {
+export function sidesOf(site: Site, dig: Pick<Dig, 'protection' | 'shieldHeight'>, say: Say): Sides {
   const { soil: chosen, disturbed } = site.digging;
   const protection = dig.protection ?? site.digging.protection;
   const { shieldHeight } = dig;

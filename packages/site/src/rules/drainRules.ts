@@ -21,6 +21,13 @@ const ipcByChicago = (clause: string) =>
     clause: `Table 704.1, ${clause}`,
     basis: 'read',
   }) as const;
+const sweep = (size: string) =>
+  ({
+    title: 'ASTM A74',
+    edition: '',
+    clause: `Tables 3 and 8, long sweep, ${size}`,
+    basis: 'memory',
+  }) as const;
 const upc = (clause: string) => ({ title: 'UPC', edition: '2012', clause, basis: 'read' }) as const;
 const upcSlopes = (clause: string) =>
   ({ title: 'UPC', edition: '2015', clause: `708.1, ${clause}`, basis: 'read' }) as const;
@@ -160,14 +167,9 @@ export const drainRules = {
   /** In drains up to this diameter a quarter bend or a short sweep is allowed. */
   fittingShortTurn: { value: 2 * INCH_M, unit: 'm', ...irc('note a, fixture drains of 2 in and less') },
   /** The least centre-line radius of what is called a long sweep. */
-  longSweepRadius: {
-    value: 8.5 * INCH_M,
-    unit: 'm',
-    title: 'ASTM A74',
-    edition: '',
-    clause: 'Tables 3 and 8, long sweep, 3 in',
-    basis: 'memory',
-  },
+  longSweepRadius: { value: 8.5 * INCH_M, unit: 'm', ...sweep('3 in') },
+  sweepRadius4: { value: 9 * INCH_M, unit: 'm', ...sweep('4 in') },
+  sweepRadius6: { value: 10 * INCH_M, unit: 'm', ...sweep('6 in') },
 } as const satisfies Record<string, SettingRow>;
 
 /** Where the uniform code of the western states says otherwise. */

@@ -21,6 +21,8 @@ export const routeRules = {
   routeBend: { value: 2 * FOOT_M, unit: 'm', ...practice },
   /** Of a turn that asks for a cleanout of its own, beside the bend. */
   routeCleanout: { value: 8 * FOOT_M, unit: 'm', ...practice },
+  /** So many times more of it where a trench needs a protective system. */
+  routeDeep: { value: 1, unit: '1', ...practice },
   /** For each metre, so many more. */
   routeRoots: { value: 2, unit: '1', ...practice },
   routePavement: { value: 2, unit: '1', ...practice },

@@ -36,7 +36,7 @@ import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
 import { foundText, windText } from './locateText';
 import { arcProblemText, spotProblemText } from './measureProblemText';
-import { blockedText, relaxationText, routeFaultText, routeProblemText } from './noRouteText';
+import { blockedText, relaxationText, routeFaultText, routeProblemText, sidesText } from './noRouteText';
 import { parseProblemText } from './parseProblemText';
 import {
   digText,
@@ -176,6 +176,7 @@ export const en: Words = {
   blockedText,
   relaxationText,
   routeProblemText,
+  sidesText,
   routeFaultText,
   mindedName,
   fileProblemText,

@@ -1,6 +1,6 @@
 import type { Relaxation, RequestProblem } from '@footmark/route';
 import { describe, expect, it } from 'vitest';
-import { relaxationText, routeProblemText } from './noRouteText';
+import { relaxationText, routeProblemText, sidesText } from './noRouteText';
 import { sampleYard } from './sampleYard';
 
 const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
@@ -39,6 +39,11 @@ describe('what is wrong with what is asked for', () => {
 });
 
 describe('what would open a way', () => {
+  it('says how the sides of a trench are kept that comes so near', () => {
+    expect(sidesText(1)).toContain('cut back 1 across to 1 down at the most');
+    expect(sidesText(0)).toMatch(/stand straight: shore them, or use a shield/);
+  });
+
   it('says of a clearance what is kept and what is asked, equally fine', () => {
     const relaxation: Relaxation = {
       change: { is: 'less-clearance', obstacle: 'f2', from: 50 * FT, to: 0.61 },

@@ -3,6 +3,7 @@ import type { Site } from '@footmark/site';
 import { angleText, slopeText } from '../measureText';
 import { sureText } from '../sureText';
 import type { Said } from '../words';
+import { acrossText } from './digMeasure';
 import { andList } from './listText';
 import { mindedName } from './wayText';
 
@@ -56,6 +57,16 @@ function changeText(change: Change, site: Site): string {
       return 'With fittings close up to each other';
   }
 }
+
+/** How the sides of a trench have to be kept where it comes so near. */
+export function sidesText(slope: number): string {
+  return slope < STRAIGHT
+    ? 'The sides of its trench then stand straight: shore them, or use a shield.'
+    : `The sides of its trench are then cut back ${acrossText(slope)} at the most; where the ground does not stand so, shore them or use a shield.`;
+}
+
+/** Sides that are cut back by less are straight. */
+const STRAIGHT = 0.05;
 
 /** What is wrong with what is asked for, and what to change. */
 export function routeProblemText({ code, values }: RequestProblem, site: Site): Said {
