@@ -41,7 +41,7 @@ describe('a price list', () => {
     const [repair] = only(ways, 'repair');
     const [inPlace] = only(ways, 'in-place');
     if (repair === undefined || inPlace === undefined) throw new Error('no ways');
-    const missing = repair.facts.cleanouts.missing > 0 ? ['cleanout'] : [];
+    const missing = repair.facts.cleanouts.missing.length > 0 ? ['cleanout'] : [];
     // a straight pipe: nothing bored, no bend
     expect(priceOf(repair, { pipe: 10 })?.without).toEqual([...missing, 'dug', 'paved', 'lawn']);
     expect(priceOf(inPlace, { pipe: 10 })?.without).toEqual(['bored', ...missing, 'dug', 'paved', 'lawn']);

@@ -43,7 +43,7 @@ export function priceOf({ is, facts, bored }: Way, prices: PriceList): Price | n
     pipe: facts.length - trenchless,
     bored: trenchless,
     bend: is === 'in-place' ? 0 : facts.bends.reduce((all, b) => all + b.count, 0),
-    cleanout: facts.cleanouts.missing,
+    cleanout: facts.cleanouts.missing.length,
     dug: volume,
     paved,
     lawn: lawn === null || beyond === null ? null : lawn + beyond,

@@ -41,7 +41,8 @@ export type WayFacts = {
   readonly fall: { readonly required: number; readonly available: number | null };
   /** Least cover (m) where that is known. */
   readonly cover: number | null;
-  readonly cleanouts: { readonly asked: number; readonly missing: number };
+  /** Of the whole pipe: how many are asked for, and at which stations (plan m) they are missing. */
+  readonly cleanouts: { readonly asked: number; readonly missing: readonly number[] };
   /** The nearest things, those that a rule asks for more of first. */
   readonly nearest: readonly EdgeClearance[];
   readonly trees: readonly TreeShare[];
@@ -100,7 +101,7 @@ export function wayFacts(
     cover: coverOn(drain, profile, piece),
     cleanouts: {
       asked: drain.cleanouts.length,
-      missing: drain.cleanouts.filter((c) => c.by === null).length,
+      missing: drain.cleanouts.flatMap((c) => (c.by === null ? [c.station] : [])),
     },
     nearest: nearestTo(site, derived, on, piece),
     trees: treesOf(all, path.id, piece),

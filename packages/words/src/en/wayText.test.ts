@@ -13,7 +13,7 @@ const facts: WayFacts = {
   bends: [],
   fall: { required: 0.8 * FT, available: 1.4 * FT },
   cover: 3 * FT,
-  cleanouts: { asked: 0, missing: 0 },
+  cleanouts: { asked: 0, missing: [] },
   nearest: [],
   trees: [],
   dug: { length: 0, deepest: null, volume: null, paved: 0, lawn: 0, beyond: 0 },
@@ -25,7 +25,7 @@ const facts: WayFacts = {
   findings: [],
 };
 
-function row(name: string, changed: Partial<WayFacts>): string | undefined {
+function row(name: string, changed: Partial<WayFacts>, is: Partial<Way> = {}): string | undefined {
   const [path] = site.paths;
   if (path === undefined) throw new Error('the yard has no pipe');
   const way: Way = {
@@ -38,6 +38,7 @@ function row(name: string, changed: Partial<WayFacts>): string | undefined {
     bored: [],
     branches: [],
     facts: { ...facts, ...changed },
+    ...is,
   };
   return wayRows(way, site).find((r) => r.name === name)?.text;
 }
@@ -61,6 +62,42 @@ describe('the least cover of a way', () => {
     [null, 'not known'],
   ])('of %f m', (cover, text) => {
     expect(row('Least cover', { cover })).toBe(text);
+  });
+});
+
+describe('what is asked of a way', () => {
+  it('are cleanouts where they are missing', () => {
+    const cleanouts = { asked: 3, missing: [12 * FT, 40 * FT] };
+    expect(row('Cleanouts to set', { cleanouts })).toBe('2 of 3 asked for, at 12.0 ft and 40.0 ft');
+    expect(row('Cleanouts to set', {})).toBe('none');
+  });
+
+  it('is more cover than it has, and frost', () => {
+    const [path] = site.paths;
+    const cover = { path: path?.id ?? '', state: 'proposed', station: 0, cover: 3 * FT, sure: true } as const;
+    const found = (code: 'cover-too-thin' | 'cover-above-frost', asked: number): WayFacts['findings'] => [
+      {
+        code,
+        severity: 'should',
+        at: { kind: 'path', id: cover.path },
+        values: { ...cover, asked },
+        place: null,
+        rule: null,
+      },
+    ];
+    expect(row('Least cover', { findings: found('cover-too-thin', 4 * FT) })).toBe('3.0 ft, 4.0 ft asked');
+    expect(row('Least cover', { findings: found('cover-above-frost', 3.5 * FT) })).toBe(
+      '3.0 ft, frost goes 3.5 ft deep',
+    );
+  });
+
+  it('is pipe and bends of its size, and the cleanouts', () => {
+    const bends = [{ name: '1/8', turn: Math.PI / 4, count: 2 }];
+    const materials = (is: Way['is']) =>
+      row('Materials', { bends, cleanouts: { asked: 1, missing: [0] } }, { is });
+    expect(materials('new')).toBe('60.0 ft of 3⅞″ clay pipe, 2 × 1/8 bend, 1 cleanout');
+    expect(materials('repair')).toBe('60.0 ft of new pipe, 1 cleanout');
+    expect(materials('in-place')).toBe('60.0 ft of liner or pulled pipe, 1 cleanout');
   });
 });
 

@@ -1,10 +1,11 @@
 import { boredLength, type Way, type WayFacts, type WayIs } from '@footmark/reroute';
-import type { Site } from '@footmark/site';
+import { formatDiameter, type Site } from '@footmark/site';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
 import { sureText } from '../sureText';
 import type { WayRow } from '../words';
 import { areaText, shareText, volumeText } from './digMeasure';
+import { materialNames } from './drainNames';
 import { belowGroundText, dropText } from './heightText';
 import { andList } from './listText';
 import { targetInText } from './thingName';
@@ -37,15 +38,17 @@ function rootsText({ tree, share, side }: WayFacts['trees'][number], site: Site)
 }
 
 /** What a way takes, row by row; the same rows in the same order for every way. */
-export function wayRows({ facts, bored, branches }: Way, site: Site): readonly WayRow[] {
+export function wayRows(way: Way, site: Site): readonly WayRow[] {
+  const { facts, bored, branches } = way;
   const { units } = site;
   const length = (metres: number) => sureText(metres, units);
   const feature = (id: string) => targetInText({ kind: 'feature', id }, site);
   return [
     { name: 'Length of pipe', text: length(facts.length) },
     { name: 'Bends', text: bendsText(facts) },
+    { name: 'Materials', text: materialsText(way, site) },
     { name: 'Fall', text: fallText(facts, site) },
-    { name: 'Least cover', text: facts.cover === null ? 'not known' : belowGroundText(facts.cover, units) },
+    { name: 'Least cover', text: coverText(facts, site) },
     { name: 'Trench', text: facts.dug.length === 0 ? 'none' : trenchText(facts, length) },
     { name: 'Without a trench', text: bored.length === 0 ? 'nothing' : length(boredLength(bored)) },
     {
@@ -103,9 +106,9 @@ export function wayRows({ facts, bored, branches }: Way, site: Site): readonly W
     {
       name: 'Cleanouts to set',
       text:
-        facts.cleanouts.missing === 0
+        facts.cleanouts.missing.length === 0
           ? 'none'
-          : `${facts.cleanouts.missing} of ${facts.cleanouts.asked} asked for`,
+          : `${facts.cleanouts.missing.length} of ${facts.cleanouts.asked} asked for, at ${andList(facts.cleanouts.missing.map(length))}`,
     },
     { name: 'To be asked', text: askedText(facts, site) },
   ];
@@ -114,6 +117,36 @@ export function wayRows({ facts, bored, branches }: Way, site: Site): readonly W
 function bendsText({ bends }: WayFacts): string {
   if (bends.length === 0) return 'none';
   return bends.map(({ name, turn, count }) => `${count} × ${name ?? angleText(turn)}`).join(', ');
+}
+
+/** What has to be brought for it. The material of an old pipe says nothing of the new one. */
+function materialsText({ is, facts, path, bored }: Way, { units }: Site): string {
+  const length = sureText(facts.length, units);
+  const missing = facts.cleanouts.missing.length;
+  const cleanouts = missing === 0 ? [] : [missing === 1 ? '1 cleanout' : `${missing} cleanouts`];
+  if (is === 'repair') return [`${length} of new pipe`, ...cleanouts].join(', ');
+  if (is === 'in-place') return [`${length} of liner or pulled pipe`, ...cleanouts].join(', ');
+  const [laid] = path.stretches;
+  const pipe =
+    laid === undefined
+      ? 'pipe'
+      : `${formatDiameter(laid.diameter, units.diameter)} ${materialNames[laid.material].toLowerCase()} pipe`;
+  const bends = facts.bends.map(
+    ({ name, turn, count }) => `${count} × ${name === null ? angleText(turn) : name} bend`,
+  );
+  const bore = bored.length === 0 ? [] : [`${sureText(boredLength(bored), units)} of it fit to be pulled`];
+  return [`${length} of ${pipe}`, ...bore, ...bends, ...cleanouts].join(', ');
+}
+
+/** With what is asked for where that is more. */
+function coverText({ cover, findings }: WayFacts, { units }: Site): string {
+  if (cover === null) return 'not known';
+  const text = belowGroundText(cover, units);
+  const asked = findings.flatMap((f) => {
+    if (f.code === 'cover-too-thin') return [`${sureText(f.values.asked, units)} asked`];
+    return f.code === 'cover-above-frost' ? [`frost goes ${sureText(f.values.asked, units)} deep`] : [];
+  });
+  return [text, ...new Set(asked)].join(', ');
 }
 
 function fallText({ fall: { required, available } }: WayFacts, { units }: Site): string {
