@@ -85,3 +85,39 @@ test('the sample is rerouted around the sycamore: found, compared, taken and set
     await expect(card).toContainText('New drain');
   });
 });
+
+test('a new pipe may be brought to what else is there, and one search asked otherwise than the rules say', async ({
+  page,
+  hand,
+}) => {
+  const screen = await openSample(page, hand);
+  await screen.goTo('Route');
+  await hand.press(screen.card.getByRole('button', { name: 'Find another way' }));
+  const card = screen.card;
+  await keepPicture(page, 'asked');
+  await screen.choose('Arrives', 'Anywhere on Lateral');
+  await expect(screen.field('Past its station')).toBeVisible();
+  await hand.press(card.getByRole('button', { name: /^Levels, fall and fittings/ }));
+  await hand.mark(card.getByRole('checkbox', { name: /^1\/4 bend/ }));
+  await screen.fill('Bends at most', '4');
+  await keepPicture(page, 'asked-otherwise');
+  await hand.press(card.getByRole('button', { name: 'Find ways' }));
+  await expect(card.getByRole('button', { name: /New pipe in a trench/ }).first()).toBeVisible({
+    timeout: 30_000,
+  });
+  await hand.press(card.getByRole('button', { name: /New pipe in a trench/ }).first());
+  await expect(card).toContainText('Materials');
+  await keepPicture(page, 'way-materials');
+  await hand.press(card.getByRole('button', { name: 'Take this way' }));
+  await expect(screen.notice).toContainText('Planned.');
+  const { site } = await downloadSite(screen);
+  const taken = site.paths.find((p) => p.name === 'New drain');
+  const bends = taken?.vertices.flatMap((v) => v.bend ?? []) ?? [];
+  expect(bends.length).toBeGreaterThan(0);
+  expect(bends.length).toBeLessThanOrEqual(4);
+  expect(Math.max(...bends)).toBeLessThan(Math.PI / 2 - 0.01);
+  // it joins the pipe that it was brought to, past all that was seen in it
+  const last = taken?.vertices.at(-1)?.spot;
+  const lateral = site.paths.find((p) => p.name === 'Lateral');
+  expect(last?.by === 'at' ? last.point.of : null).toBe(lateral?.id);
+});

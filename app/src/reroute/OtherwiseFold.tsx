@@ -1,11 +1,10 @@
 import { bendTable, type Otherwise, type RerouteAsk } from '@footmark/reroute';
-import { formatSlope, leastFall, lengthInputText, parseNumber, ruleValue } from '@footmark/site';
-import { lengthText } from '@footmark/words';
+import { formatDiameter, formatSlope, leastFall, parseNumber, ruleValue } from '@footmark/site';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { MeasureField } from '../controls/MeasureField';
 import { Tick } from '../controls/Tick';
-import { LengthField, SlopeField } from '../controls/unitFields';
+import { DiameterField, LengthField, SlopeField } from '../controls/unitFields';
 import { useSite } from '../session/siteSession';
 import { changeAsk } from './waysSession';
 
@@ -22,7 +21,8 @@ export function OtherwiseFold({ ask }: { readonly ask: RerouteAsk }) {
   const { withoutBends: without = [], socket } = otherwise;
   const allBends = bendTable(site, ask.diameter, socket === undefined ? {} : { socket });
   const count = Object.keys(otherwise).length;
-  const { length } = site.units;
+  const { length, diameter } = site.units;
+  const small = (metres: number) => formatDiameter(metres, diameter);
   return (
     <Fold
       title="Levels, fall and fittings"
@@ -64,17 +64,17 @@ export function OtherwiseFold({ ask }: { readonly ask: RerouteAsk }) {
             print={String}
             onChange={(bends) => change('mostBends', bends === undefined ? undefined : Math.round(bends))}
           />
-          <LengthField
+          <DiameterField
             label="Straight between fittings"
             value={otherwise.leastStraight}
-            placeholder={lengthInputText(ruleValue(site, 'routeStraight'), length)}
+            placeholder={small(ruleValue(site, 'routeStraight'))}
             onChange={(straight) => change('leastStraight', straight)}
           />
         </div>
-        <LengthField
+        <DiameterField
           label="Fittings reach past their arc"
           value={otherwise.socket}
-          placeholder={lengthInputText(ruleValue(site, 'fittingSocket'), length)}
+          placeholder={small(ruleValue(site, 'fittingSocket'))}
           onChange={(socket) => change('socket', socket)}
         />
         {allBends.map(({ id, laying }) => (
@@ -87,7 +87,7 @@ export function OtherwiseFold({ ask }: { readonly ask: RerouteAsk }) {
               change('withoutBends', next.length === 0 ? undefined : next);
             }}
           >
-            {`${id} bend, ${lengthText(laying, site.units)} from its corner to its end`}
+            {`${id} bend, ${small(laying)} from its corner to its end`}
           </Tick>
         ))}
         <Tick
