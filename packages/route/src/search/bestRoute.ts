@@ -81,7 +81,7 @@ function foundSoon(search: Omit<LegSearch, 'greed' | 'below'>, below: number): B
   let last: BestRoute = { is: 'gave-up' };
   for (const greed of SOON) {
     const mostPlaces =
-      greed === SOON.at(-1) ? search.mostPlaces : Math.min(MOST_PLACES_SOON, search.mostPlaces);
+      greed === SOON.at(-1) ? search.mostPlaces : Math.min(MOST_PLACES_SOON, search.mostPlaces / 3);
     last = legSearch({ ...search, greed, below, mostPlaces });
     if (last.is !== 'gave-up') return last;
   }

@@ -18,6 +18,9 @@ const STEPS: readonly (readonly [dx: number, dy: number])[] = [-2, -1, 0, 1, 2].
   ),
 );
 
+const ACROSS = Int8Array.from(STEPS, ([dx]) => dx);
+const UP = Int8Array.from(STEPS, ([, dy]) => dy);
+
 /** Two cells straight on are two steps. */
 function isLong(dx: number, dy: number): boolean {
   return (Math.abs(dx) === 2 && dy === 0) || (Math.abs(dy) === 2 && dx === 0);
@@ -99,22 +102,25 @@ function costsToEnds({ ends }: RouteRequest, grid: Grid, extra: Float64Array): F
     const line = 'from' in at ? [at.from, at.to] : [at];
     visitCells(grid, { is: 'line', points: line, halfWidth: 0 }, cell, (k) => reach(k, 0));
   }
-  const lengths = STEPS.map(([dx, dy]) => cell * Math.hypot(dx, dy));
+  const lengths = Float64Array.from(STEPS, ([dx, dy]) => cell * Math.hypot(dx, dy));
+  // by index and without pairs: this loop is run some hundred thousand times
   for (
     let value = queue.peekValue(), k = queue.pop();
     k !== undefined;
     value = queue.peekValue(), k = queue.pop()
   ) {
-    if ((value ?? 0) > (cost[k] ?? 0)) continue;
-    const [i, j] = [k % columns, Math.floor(k / columns)];
+    const reached = cost[k] ?? 0;
+    if ((value ?? 0) > reached) continue;
+    const i = k % columns;
+    const j = (k - i) / columns;
     const here = extra[k] ?? 0;
-    for (const [n, [dx, dy]] of STEPS.entries()) {
-      const [a, b] = [i + dx, j + dy];
+    for (let n = 0; n < ACROSS.length; n++) {
+      const a = i + (ACROSS[n] ?? 0);
+      const b = j + (UP[n] ?? 0);
       if (a < 0 || b < 0 || a >= columns || b >= rows) continue;
       const next = b * columns + a;
       const there = extra[next] ?? 0;
-      if (there === Infinity) continue;
-      reach(next, (cost[k] ?? 0) + (lengths[n] ?? 0) * (1 + (here + there) / 2));
+      if (there !== Infinity) reach(next, reached + (lengths[n] ?? 0) * (1 + (here + there) / 2));
     }
   }
   return cost;

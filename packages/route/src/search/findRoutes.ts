@@ -32,7 +32,7 @@ const DEAREST = 2;
 /** To find the route with fewer bends, those are taken as so many times as dear. */
 const DEAR_BENDS = 5;
 const MOST_PLACES = 20_000;
-const MOST_PLACES_OF_OTHERS = 1500;
+const MOST_PLACES_OF_OTHERS = 750;
 
 /**
  * The cheapest route, then others that truly differ: by the side on which they go by something, or with fewer bends. Cheapest first; the same
