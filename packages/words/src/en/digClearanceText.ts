@@ -2,7 +2,7 @@ import type { ClearanceVerdict, EdgeClearance } from '@footmark/dig';
 import type { Site, Target, Units } from '@footmark/site';
 import { lengthText } from '../measureText';
 import { atStart } from '../named';
-import { sureText } from '../sureText';
+import { sureText } from './sureText';
 import { markInText } from './thingName';
 
 const verdictNames: Record<Exclude<ClearanceVerdict, 'crosses'>, string> = {

@@ -6,10 +6,11 @@ import type {
 } from '@footmark/dig';
 import type { Site } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
+import { volumeText } from '../amountText';
+import { sampleYard } from '../testing/sampleYard';
 import { digFindingText, digFindingTitle } from './digFindingText';
-import { acrossText, areaText, shareText, volumeText } from './digMeasure';
+import { acrossText, areaText, shareText } from './digMeasure';
 import { boreText, treeTakenText } from './digTreeText';
-import { sampleYard } from './sampleYard';
 
 const thing = { dig: 'd1', feature: 'f1', kind: 'building', atLeast: false } as const;
 const footed = { ...thing, footing: 0.4572, distance: 0.5, assumed: 'nothing' } as const;

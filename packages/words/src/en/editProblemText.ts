@@ -6,6 +6,7 @@ import {
   sigmas,
   type Units,
 } from '@footmark/site';
+import { countText } from '../countText';
 import { angleText, lengthText } from '../measureText';
 import { fieldNames } from './fieldNames';
 import { sigmaNames } from './sigmaNames';
@@ -139,11 +140,11 @@ function reason(problem: EditProblem, units: Units): string {
       return `${name} must be ${problem.inclusive ? 'at least' : 'more than'} ${limit}.`;
     }
     case 'too-many':
-      return `there can be at most ${count(problem.limit)} ${lists[field(problem)] ?? 'of these'}.`;
+      return `there can be at most ${countText(problem.limit)} ${lists[field(problem)] ?? 'of these'}.`;
     case 'too-few':
-      return `there must be at least ${count(problem.limit)} ${lists[field(problem)] ?? 'of these'}.`;
+      return `there must be at least ${countText(problem.limit)} ${lists[field(problem)] ?? 'of these'}.`;
     case 'too-long':
-      return `${nameOfText(field(problem))} can be at most ${count(problem.limit)} characters long.`;
+      return `${nameOfText(field(problem))} can be at most ${countText(problem.limit)} characters long.`;
     case 'wrong-value':
       return `${nameOf(field(problem))} is not a value that a site can hold.`;
     case 'depends-on-itself':
@@ -221,18 +222,14 @@ function limitText(limit: number, as: Measured, units: Units): string {
     case 'angle':
       return `${limit < 0 ? '−' : ''}${angleText(limit)}`;
     case 'degrees':
-      return `${count(limit)}°`;
+      return `${countText(limit)}°`;
     case 'number':
-      return count(limit);
+      return countText(limit);
   }
 }
 
 function farText(metres: number, units: Units): string {
   return units.length === 'm'
-    ? `${count(Math.round(metres / 1000))} km`
-    : `${count(Math.floor(metres / MILE_M))} miles`;
-}
-
-function count(amount: number): string {
-  return amount.toLocaleString('en-US').replace('-', '−');
+    ? `${countText(Math.round(metres / 1000))} km`
+    : `${countText(Math.floor(metres / MILE_M))} miles`;
 }

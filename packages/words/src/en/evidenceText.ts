@@ -10,9 +10,9 @@ import {
 } from '@footmark/site';
 import { angleText, counterText, directionText, lengthText } from '../measureText';
 import { inSentence } from '../named';
-import { sureText } from '../sureText';
+import { percentText } from '../percentText';
 import { choiceNames } from './fieldNames';
-import { percentText } from './percentText';
+import { sureText } from './sureText';
 import { featureInText, targetInText } from './thingName';
 
 /** Scales are told to a few parts in ten thousand. */

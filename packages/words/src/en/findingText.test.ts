@@ -1,7 +1,7 @@
 import type { Finding, FindingCode, FindingValues, Target } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { findingText } from './findingText';
-import { sampleYard } from './sampleYard';
 
 /** One of each; a code without one does not compile. */
 const samples: FindingValues = {

@@ -7,10 +7,11 @@ import {
   type Target,
   WITHIN_95,
 } from '@footmark/site';
+import { countText } from '../countText';
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
+import { percentText } from '../percentText';
 import type { Said } from '../words';
-import { percentText } from './percentText';
 import { markInText, pointOfKey, spokenName, targetInText } from './thingName';
 
 /** What sentences are made with: names and measures as they stand inside one. */
@@ -307,7 +308,7 @@ const sentences: Sentences = {
 
 /** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
 function ratioText(ratio: number): string {
-  return `1:${Number(ratio.toPrecision(2)).toLocaleString('en-US')}`;
+  return `1:${countText(Number(ratio.toPrecision(2)))}`;
 }
 
 /** One sentence that names the thing, and one for the way out. */

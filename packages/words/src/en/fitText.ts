@@ -1,9 +1,9 @@
 import { type FitObservation, isEvidence, observationName, type RunsFit, type Site } from '@footmark/site';
 import { atStart } from '../named';
-import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { evidenceInText } from './evidenceText';
 import { orList } from './listText';
+import { sureText } from './sureText';
 
 /** Standard deviations that a normal error passes, to either side, once in so many times. Table of the normal distribution. */
 const CHANCES = [

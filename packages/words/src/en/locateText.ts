@@ -1,8 +1,8 @@
 import type { Locate, Site } from '@footmark/site';
 import { lengthText } from '../measureText';
 import { inSentence } from '../named';
-import { sureText } from '../sureText';
 import { choiceNames } from './fieldNames';
+import { sureText } from './sureText';
 
 /** Less than this (m) to one side is straight along, or straight across. */
 const STRAIGHT_M = 0.03;

@@ -1,9 +1,9 @@
 import type { Blocked, Change, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type { Site } from '@footmark/site';
 import { angleText, slopeText } from '../measureText';
-import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { andList } from './listText';
+import { sureText } from './sureText';
 import { mindedName } from './wayText';
 
 /** An obstacle of a request, which is a thing of the site or its roots. */

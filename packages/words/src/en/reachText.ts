@@ -1,7 +1,7 @@
 import { isPath, type MarkReach, pointOwners, type ReachKnown, type Site } from '@footmark/site';
 import { lengthText } from '../measureText';
-import { sureText } from '../sureText';
 import { andList } from './listText';
+import { sureText } from './sureText';
 import { targetInText } from './thingName';
 
 /** Where a mark can be at all by the cable alone, a sentence each. */

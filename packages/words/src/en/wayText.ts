@@ -1,12 +1,13 @@
 import { boredLength, type Way, type WayFacts, type WayIs } from '@footmark/reroute';
 import type { Site } from '@footmark/site';
+import { volumeText } from '../amountText';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
-import { sureText } from '../sureText';
 import type { WayRow } from '../words';
-import { areaText, shareText, volumeText } from './digMeasure';
+import { areaText, shareText } from './digMeasure';
 import { belowGroundText, dropText } from './heightText';
 import { andList } from './listText';
+import { sureText } from './sureText';
 import { targetInText } from './thingName';
 
 export const wayNames: Record<WayIs, string> = {
