@@ -1,5 +1,6 @@
-import { isPath, type MarkReach, pointOwners, type ReachKnown, type Site } from '@footmark/site';
+import type { MarkReach, ReachKnown, Site } from '@footmark/site';
 import { lengthText } from '../measureText';
+import { targetOfPoint } from '../thing';
 import { andList } from './listText';
 import { sureText } from './sureText';
 import { targetInText } from './thingName';
@@ -35,7 +36,5 @@ export function reachTexts(reach: MarkReach, site: Site): readonly string[] {
 }
 
 function pointOf({ point }: ReachKnown, site: Site): string {
-  const owner = pointOwners(site).find((o) => o.id === point.of);
-  const kind = owner !== undefined && isPath(owner) ? 'path' : 'feature';
-  return targetInText({ kind, id: point.of, vertex: point.at }, site);
+  return targetInText(targetOfPoint(point, site), site);
 }
