@@ -3,8 +3,9 @@ import { counterText, lengthText } from '../measureText';
 import { atStart } from '../named';
 import type { PairProblem } from '../pairProblem';
 import { percentText } from '../percentText';
+import { scaleText } from '../sightings';
 import type { Said } from '../words';
-import { runInText, scaleText } from './evidenceText';
+import { runInText } from './evidenceText';
 import { surpriseText } from './fitText';
 import { sureText } from './sureText';
 
