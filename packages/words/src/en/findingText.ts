@@ -7,10 +7,10 @@ import {
   type Target,
   WITHIN_95,
 } from '@footmark/site';
-import { countText } from '../countText';
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
 import { percentText } from '../percentText';
+import { ratioText } from '../ratioText';
 import { isPaintBeside, targetOfKey } from '../thing';
 import type { Said } from '../words';
 import { markInText, spokenName, targetInText } from './thingName';
@@ -306,11 +306,6 @@ const sentences: Sentences = {
     cure: `Check both readings and zeros, the places of ${point(pointA)} and ${point(pointB)}, or take the pair apart.`,
   }),
 };
-
-/** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
-function ratioText(ratio: number): string {
-  return `1:${countText(Number(ratio.toPrecision(2)))}`;
-}
 
 /** One sentence that names the thing, and one for the way out. */
 export function findingText(finding: Finding, site: Site): Said {
