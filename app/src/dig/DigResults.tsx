@@ -1,6 +1,6 @@
 import type { Excavation } from '@footmark/dig';
 import { type RuleName, WITHIN_95 } from '@footmark/site';
-import { giveOrTakeText, lengthText, sureText } from '@footmark/words';
+import { lengthText } from '@footmark/words';
 import type { ReactNode } from 'react';
 import cards from '../cards/cards.module.css';
 import { useSite } from '../session/siteSession';
@@ -13,7 +13,7 @@ export function DigResults({ excavation }: { readonly excavation: Excavation }) 
   const site = useSite();
   const { units } = site;
   const { dig, depth, sides, bottom, top, volume, spoil, egress, restore } = excavation;
-  const size = (metres: number) => sureText(metres, units);
+  const size = (metres: number) => words.sureText(metres, units);
   return (
     <div className={cards.section}>
       <h3>What it takes</h3>
@@ -25,7 +25,7 @@ export function DigResults({ excavation }: { readonly excavation: Excavation }) 
             <>
               <p>
                 From the ground to the inside bottom of the pipe, and bedding below it;{' '}
-                {giveOrTakeText(WITHIN_95 * depth.sigma, units)}.
+                {words.giveOrTakeText(WITHIN_95 * depth.sigma, units)}.
               </p>
               <RuleSource rule="beddingDepth" />
             </>

@@ -1,6 +1,5 @@
 import type { DrainCheck, DrainChecks } from '@footmark/dig';
 import { WITHIN_95 } from '@footmark/site';
-import { giveOrTakeText, sureText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { Fold } from '../cards/Fold';
@@ -36,18 +35,18 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
   const missing = cleanouts.filter((c) => c.by === null);
   return (
     <dl className={cards.facts}>
-      <Fact name="Fall that is asked" note={`Along ${sureText(check.developed, units)} of pipe.`}>
-        {sureText(fall.required, units)}
+      <Fact name="Fall that is asked" note={`Along ${words.sureText(check.developed, units)} of pipe.`}>
+        {words.sureText(fall.required, units)}
       </Fact>
       {fall.available === null ? (
         <Fact name="Fall that there is">not known</Fact>
       ) : (
         <Fact
           name="Fall that there is"
-          note={`From ${sureText(fall.available.from, units)} to ${sureText(fall.available.to, units)}, where ${sureText(fall.available.required, units)} is asked: ${words.slopeVerdictName(fall.available.verdict)}.`}
+          note={`From ${words.sureText(fall.available.from, units)} to ${words.sureText(fall.available.to, units)}, where ${words.sureText(fall.available.required, units)} is asked: ${words.slopeVerdictName(fall.available.verdict)}.`}
         >
           {words.dropText(fall.available.available, units)}{' '}
-          {giveOrTakeText(fall.available.sigma * WITHIN_95, units)}
+          {words.giveOrTakeText(fall.available.sigma * WITHIN_95, units)}
         </Fact>
       )}
       {check.flow === null ? null : (
@@ -64,7 +63,7 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
       )}
       <Fact
         name="Least cover"
-        {...(cover.least === null ? {} : { note: `At ${sureText(cover.least.station, units)}.` })}
+        {...(cover.least === null ? {} : { note: `At ${words.sureText(cover.least.station, units)}.` })}
       >
         {cover.least === null ? 'not known' : words.belowGroundText(cover.least.cover, units)}
       </Fact>
@@ -76,7 +75,7 @@ function DrainFacts({ check }: { readonly check: DrainCheck }) {
       <Fact name="Cleanouts asked for and missing">
         {missing.length === 0
           ? 'none'
-          : `${missing.length}, at ${missing.map((c) => sureText(c.station, units)).join(', ')}`}
+          : `${missing.length}, at ${missing.map((c) => words.sureText(c.station, units)).join(', ')}`}
       </Fact>
     </dl>
   );

@@ -1,5 +1,4 @@
 import type { Land } from '@footmark/dig';
-import { sureText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { Fold } from '../cards/Fold';
@@ -22,7 +21,7 @@ export function LandFold({ land }: { readonly land: Land }) {
               {own.map(({ from, to, whose, features }) => (
                 <Fact
                   key={from}
-                  name={`${sureText(from, site.units)} to ${sureText(to, site.units)}`}
+                  name={`${words.sureText(from, site.units)} to ${words.sureText(to, site.units)}`}
                   note={features.map((id) => words.landName(id, site)).join(', ')}
                 >
                   {words.whoseName(whose)}
@@ -36,7 +35,7 @@ export function LandFold({ land }: { readonly land: Land }) {
                     name={`Crosses ${words.landName(feature, site)}`}
                     note={from === to ? undefined : `${words.whoseName(from)} to ${words.whoseName(to)}.`}
                   >
-                    {sureText(station, site.units)}
+                    {words.sureText(station, site.units)}
                   </Fact>
                 ))}
             </dl>

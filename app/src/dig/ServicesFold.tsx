@@ -1,5 +1,5 @@
 import type { Services } from '@footmark/dig';
-import { angleText, sureText } from '@footmark/words';
+import { angleText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { Fold } from '../cards/Fold';
@@ -25,10 +25,10 @@ export function ServicesFold({ services }: { readonly services: Services }) {
             note={
               gap === null || over === null
                 ? 'How far apart in height is not known.'
-                : `${sureText(gap, units)} ${over === 'service' ? 'above' : 'below'} the pipe.`
+                : `${words.sureText(gap, units)} ${over === 'service' ? 'above' : 'below'} the pipe.`
             }
           >
-            {sureText(station, units)}, at {angleText(angle)}
+            {words.sureText(station, units)}, at {angleText(angle)}
           </Fact>
         ))}
         {byHand.map(({ path, feature: id, length }) => (
@@ -37,7 +37,7 @@ export function ServicesFold({ services }: { readonly services: Services }) {
             name={`By hand near ${feature(id)}`}
             note={`If all of ${pipe(path)} were trenched.`}
           >
-            {sureText(length, units)}
+            {words.sureText(length, units)}
           </Fact>
         ))}
       </dl>

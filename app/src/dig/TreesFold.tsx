@@ -1,5 +1,4 @@
 import type { TreeEncroachments, TreeZones } from '@footmark/dig';
-import { sureText } from '@footmark/words';
 import { Button } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
@@ -49,7 +48,7 @@ type Props = {
 
 function TreeZonesTable({ tree, pipes, taken }: Props) {
   const site = useSite();
-  const size = (metres: number) => sureText(metres, site.units);
+  const size = (metres: number) => words.sureText(metres, site.units);
   const name = words.targetName({ kind: 'feature', id: tree.tree }, site);
   return (
     <div className={cards.section}>
@@ -131,8 +130,8 @@ function ZoneRow({ name, note, chosen, radius, pipe, taken }: ZoneRowProps) {
         {name}
         {note === null ? null : <small> {note}</small>}
       </th>
-      <td data-name="Radius">{sureText(radius, units)}</td>
-      <td data-name="Pipe in it">{sureText(pipe, units)}</td>
+      <td data-name="Radius">{words.sureText(radius, units)}</td>
+      <td data-name="Pipe in it">{words.sureText(pipe, units)}</td>
       <td data-name="Taken">{taken}</td>
     </tr>
   );

@@ -1,5 +1,5 @@
 import type { RunsFit } from '@footmark/site';
-import { holeSizeText, sureText } from '@footmark/words';
+import { holeSizeText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { useSite } from '../session/siteSession';
@@ -21,10 +21,10 @@ export function MovesSection({ fit }: { readonly fit: RunsFit }) {
         {fit.taken ? null : (
           <>
             <Fact name="Marks move" note={mark === null ? undefined : `${labelOf(mark.reading)} furthest`}>
-              {mark === null ? 'not at all' : `up to ${sureText(mark.by, site.units)}`}
+              {mark === null ? 'not at all' : `up to ${words.sureText(mark.by, site.units)}`}
             </Fact>
             <Fact name="Line moves" note={point === null ? undefined : `${nameOf(point)} furthest`}>
-              {point === null ? 'not at all' : `up to ${sureText(point.by, site.units)}`}
+              {point === null ? 'not at all' : `up to ${words.sureText(point.by, site.units)}`}
             </Fact>
             {zones?.fitted && mark !== null ? (
               <Fact

@@ -1,6 +1,6 @@
 import { type FittedRun, formatLength, WITHIN_95 } from '@footmark/site';
-import { giveOrTakeText } from '@footmark/words';
 import { useSite } from '../session/siteSession';
+import { words } from '../words';
 import styles from './fit.module.css';
 
 const SCALE_DECIMALS = 4;
@@ -40,14 +40,14 @@ export function RunsTable({ runs }: { readonly runs: readonly FittedRun[] }) {
                 <td>Counter at zero</td>
                 <td>{counterText(zero.said)}</td>
                 <td>{counterText(zero.fitted)}</td>
-                <td>{giveOrTakeText(WITHIN_95 * zero.sigma, units)}</td>
+                <td>{words.giveOrTakeText(WITHIN_95 * zero.sigma, units)}</td>
               </tr>
               {entryLeg.sigma === 0 ? null : (
                 <tr>
                   <td>Cable in the riser</td>
                   <td>{counterText(entryLeg.said)}</td>
                   <td>{counterText(entryLeg.fitted)}</td>
-                  <td>{giveOrTakeText(WITHIN_95 * entryLeg.sigma, units)}</td>
+                  <td>{words.giveOrTakeText(WITHIN_95 * entryLeg.sigma, units)}</td>
                 </tr>
               )}
             </tbody>

@@ -1,8 +1,8 @@
 import { parseNumber } from '@footmark/site';
-import { sureText } from '@footmark/words';
 import { MeasureField } from '../controls/MeasureField';
 import { LengthField } from '../controls/unitFields';
 import { useSite } from '../session/siteSession';
+import { words } from '../words';
 
 type Props = {
   readonly label: string;
@@ -19,7 +19,7 @@ export function SigmaField({ unit, usual, ...rest }: Props) {
   const { units } = useSite();
   switch (unit) {
     case 'm':
-      return <LengthField {...rest} placeholder={sureText(usual, units)} />;
+      return <LengthField {...rest} placeholder={words.sureText(usual, units)} />;
     case 'rad':
       return <NumberField {...rest} usual={usual} per={Math.PI / 180} mark="°" />;
     case '1':

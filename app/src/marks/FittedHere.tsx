@@ -1,6 +1,6 @@
 import { azimuthBetween, type Point } from '@footmark/geometry';
 import { type FittedMark, trueAzimuth } from '@footmark/site';
-import { holeSizeText, sureText } from '@footmark/words';
+import { holeSizeText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { FitActions } from '../fit/FitActions';
 import { useDerived, useSite } from '../session/siteSession';
@@ -19,7 +19,7 @@ export function FittedHere({ fitted, at }: Props) {
   return (
     <div className={cards.section}>
       <p>
-        The evidence has it <b>{sureText(fitted.off, units)}</b> to the{' '}
+        The evidence has it <b>{words.sureText(fitted.off, units)}</b> to the{' '}
         {words.windText(trueAzimuth(frame, azimuthBetween(at, fitted.at)))} of here, in a hole of{' '}
         {holeSizeText(fitted.zone.hole, units)}.
       </p>

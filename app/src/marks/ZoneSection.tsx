@@ -1,9 +1,10 @@
 import type { SearchZone } from '@footmark/site';
-import { giveOrTakeText, holeSizeText } from '@footmark/words';
+import { holeSizeText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fold } from '../cards/Fold';
 import { useFit } from '../fit/fitSession';
 import { useSite } from '../session/siteSession';
+import { words } from '../words';
 import styles from './marks.module.css';
 import { ZoneMakeUp } from './ZoneMakeUp';
 
@@ -24,8 +25,8 @@ export function ZoneSection({ zone }: { readonly zone: SearchZone }) {
       </div>
       <Fold title="How sure the place is">
         <p className={cards.sub}>
-          {giveOrTakeText(zone.along, units)} along the pipe, {giveOrTakeText(zone.across, units)} across it.
-          The hole has the pipe’s own width on top.
+          {words.giveOrTakeText(zone.along, units)} along the pipe, {words.giveOrTakeText(zone.across, units)}{' '}
+          across it. The hole has the pipe’s own width on top.
         </p>
         <ZoneMakeUp makeUp={zone.makeUp} />
       </Fold>

@@ -1,8 +1,9 @@
 import { type SetOut, type SetOutPoint, WITHIN_95 } from '@footmark/site';
-import { giveOrTakeText, lengthText } from '@footmark/words';
+import { lengthText } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { Fact } from '../cards/Fact';
 import { useSite } from '../session/siteSession';
+import { words } from '../words';
 
 type Props = { readonly setOut: SetOut; readonly point: SetOutPoint };
 
@@ -16,7 +17,7 @@ export function SetOutMeasures({ setOut: { points, evenGround }, point }: Props)
       <Fact name="Depth to invert" note={depthNote(depth !== null, evenGround)}>
         {depth === null
           ? 'not known'
-          : `${lengthText(depth.depth, units)} ${giveOrTakeText(WITHIN_95 * depth.sigma, units)}`}
+          : `${lengthText(depth.depth, units)} ${words.giveOrTakeText(WITHIN_95 * depth.sigma, units)}`}
       </Fact>
       <Fact
         name="Invert"
@@ -28,7 +29,7 @@ export function SetOutMeasures({ setOut: { points, evenGround }, point }: Props)
       >
         {invert === null
           ? 'no level known'
-          : `${lengthText(invert.invert, units)} ${giveOrTakeText(WITHIN_95 * invert.sigma, units)}`}
+          : `${lengthText(invert.invert, units)} ${words.giveOrTakeText(WITHIN_95 * invert.sigma, units)}`}
       </Fact>
       {drop === 0 ? null : (
         <Fact name="Drops here" note="The invert is that below the drop.">

@@ -5,7 +5,7 @@ export { filePathText } from './filePath';
 export type { ArcProblem, SpotProblem } from './measureProblem';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';
 export type { PairProblem } from './pairProblem';
-export { giveOrTakeText, holeSizeText, sureText } from './sureText';
+export { holeSizeText } from './sureText';
 export type { TableProblemCode, TableProblemFacts } from './tableProblem';
 export type { TraceStep, TraceStepCode } from './traceStep';
 export type { CardThing, Said, SaidOfFile, WayRow, Words } from './words';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { giveOrTakeText, holeSizeText, sureText } from './sureText';
+import { giveOrTakeText, sureText } from './en/sureText';
+import { holeSizeText } from './sureText';
 
 const feet = { length: 'ft' } as const;
 const inches = { length: 'ft-in' } as const;

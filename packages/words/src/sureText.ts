@@ -1,4 +1,5 @@
 import { FOOT_M, formatLength, INCH_M, type SearchZone, type Units } from '@footmark/site';
+import type { SayLess } from './sayLess';
 
 /** The steps (m) in which it makes sense to say how unsure something is. */
 const SURE_STEP_M: Record<Units['length'], number> = { 'ft-in': INCH_M, ft: 0.1 * FOOT_M, m: 0.01 };
@@ -9,18 +10,30 @@ const HOLE_STEP_M: Record<Units['length'], number> = { 'ft-in': FOOT_M / 2, ft: 
 /** A whole number of steps stays what it is. */
 const ROUNDING = 1e-6;
 
+type SureText = (metres: number, units: Pick<Units, 'length'>) => string;
+
 /** A length (m) that says how unsure or how far off something is, as coarse as such numbers are: `0.8 ft`, `9″`, `0.24 m`. */
-export function sureText(metres: number, { length }: Pick<Units, 'length'>): string {
-  const step = SURE_STEP_M[length];
-  const size = Math.abs(metres);
-  if (size > 0 && size < step / 2) return `less than ${printed(step, length)}`;
-  return printed(size, length);
+export function sureTextIn(less: SayLess): SureText {
+  return (metres, units) => {
+    const { below, text } = coarse(metres, units.length);
+    return below ? less(text) : text;
+  };
 }
 
-/** The same beside the number that it is about: `± 0.8 ft`. */
-export function giveOrTakeText(metres: number, units: Pick<Units, 'length'>): string {
-  const text = sureText(metres, units);
-  return text.startsWith('less') ? text : `± ${text}`;
+/** The same beside the number that it is about: `± 0.8 ft`; what is below a step has no sign. */
+export function giveOrTakeTextIn(less: SayLess): SureText {
+  return (metres, units) => {
+    const { below, text } = coarse(metres, units.length);
+    return below ? less(text) : `± ${text}`;
+  };
+}
+
+/** In steps of such lengths; `below`: it is less than what the text says, the smallest step. */
+function coarse(metres: number, length: Units['length']): { readonly below: boolean; readonly text: string } {
+  const step = SURE_STEP_M[length];
+  const size = Math.abs(metres);
+  const below = size > 0 && size < step / 2;
+  return { below, text: printed(below ? step : size, length) };
 }
 
 /** A hole along the pipe and across it, rounded up: `2½ × 4 ft`, `2.5 × 4 ft`, `0.8 × 1.2 m`. */

@@ -140,6 +140,9 @@ export type Words = {
   sigmaName(name: SigmaName): string;
   findingSeverityName(severity: Severity): string;
   yesNo(value: boolean): string;
+  /** How unsure or how far off (m) something is; beside the number that it is about with its sign, `± 0.8 ft`. */
+  sureText(metres: number, units: Pick<Units, 'length'>): string;
+  giveOrTakeText(metres: number, units: Pick<Units, 'length'>): string;
   ruleName(rule: RuleName): string;
   ruleGroupName(group: RuleGroup): string;
   ruleSetName(set: RuleSetId): string;

@@ -2,11 +2,12 @@ import type { PairExplanation, Site, SiteAccuracy } from '@footmark/site';
 import { counterText, lengthText } from '../measureText';
 import { atStart } from '../named';
 import type { PairProblem } from '../pairProblem';
-import { sureText } from '../sureText';
+import { percentText } from '../percentText';
+import { scaleText } from '../sightings';
 import type { Said } from '../words';
-import { runInText, scaleText } from './evidenceText';
+import { runInText } from './evidenceText';
 import { surpriseText } from './fitText';
-import { percentText } from './percentText';
+import { sureText } from './sureText';
 
 /** Why two readings cannot be said to have seen one thing. */
 export const pairProblemTexts: Record<PairProblem, string> = {

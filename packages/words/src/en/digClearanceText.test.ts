@@ -1,7 +1,7 @@
 import type { EdgeClearance } from '@footmark/dig';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { dimensionText, obstacleText } from './digClearanceText';
-import { sampleYard } from './sampleYard';
 
 const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
 

@@ -1,8 +1,10 @@
 import type { ClearanceVerdict, EdgeClearance } from '@footmark/dig';
 import type { Site, Target, Units } from '@footmark/site';
+import { askedMore, type ClearanceAsked, clearanceAsked } from '../clearanceAsked';
 import { lengthText } from '../measureText';
 import { atStart } from '../named';
-import { sureText } from '../sureText';
+import { thingOf } from '../thing';
+import { sureText } from './sureText';
 import { markInText } from './thingName';
 
 const verdictNames: Record<Exclude<ClearanceVerdict, 'crosses'>, string> = {
@@ -12,8 +14,13 @@ const verdictNames: Record<Exclude<ClearanceVerdict, 'crosses'>, string> = {
   serves: 'serves it',
 };
 
-/** What bears on the ground beside a dig. */
-const BEARING: ReadonlySet<EdgeClearance['kind']> = new Set(['building', 'shed', 'porch', 'deck']);
+const askedNames: Record<Exclude<ClearanceAsked['is'], 'distance'>, string> = {
+  'root-zone': 'its root zone decides',
+  footing: 'its footing decides',
+  taken: 'the dig takes it',
+  'no-rule': 'no rule asks',
+  'stay-clear': 'to stay clear of it',
+};
 
 /** How far two things are apart, and how that stands to the distance that is asked. */
 export function obstacleText(clearance: EdgeClearance, { units }: Pick<Site, 'units'>): string {
@@ -33,31 +40,25 @@ function verdictText(verdict: keyof typeof verdictNames, rule: EdgeClearance['ru
   return verdict === 'by-depth' && rule === 'waterMain' ? 'its depth decides' : verdictNames[verdict];
 }
 
-/** Without a rule of distance something else may be asked, which a finding says. */
-function askedText({ of, kind, distance, required }: EdgeClearance, units: Units): string {
-  if (kind === 'tree' && required === null) return 'its root zone decides';
-  if (of.is === 'outline' && required === null) {
-    if (BEARING.has(kind)) return 'its footing decides';
-    if (distance < 0) return 'the dig takes it';
-  }
-  if (required === null) return 'no rule asks';
-  return required === 0 ? 'to stay clear of it' : `${lengthText(required, units)} asked`;
+function askedText(clearance: EdgeClearance, units: Units): string {
+  const asked = clearanceAsked(clearance);
+  return asked.is === 'distance' ? `${lengthText(asked.metres, units)} asked` : askedNames[asked.is];
 }
 
 /** On a dimension line: how far it is to its other end, which has the room for a name, and what is asked where that is more. */
 export function dimensionText(
-  { distance, required, verdict }: EdgeClearance,
+  clearance: EdgeClearance,
   other: Target,
   said: 'full' | 'brief',
   site: Site,
 ): string {
+  const { distance } = clearance;
   const apart = `${sureText(distance, site.units)} ${distance < 0 ? 'into' : 'to'} ${shortName(other, site)}`;
-  const asked = said === 'full' && verdict === 'misses' && required !== null && required > 0;
-  return asked ? `${apart}, ${lengthText(required, site.units)} asked` : apart;
+  const asked = said === 'full' ? askedMore(clearance) : null;
+  return asked === null ? apart : `${apart}, ${lengthText(asked, site.units)} asked`;
 }
 
 function shortName(target: Target, site: Site): string {
-  const dig = target.kind === 'dig' ? site.digging.digs.find((d) => d.id === target.id) : undefined;
-  if (dig === undefined) return markInText(target, site);
-  return dig.name === '' ? `the ${dig.is}` : dig.name;
+  const thing = thingOf(target, site);
+  return thing.is === 'dig' && thing.dig.name === '' ? `the ${thing.dig.is}` : markInText(target, site);
 }

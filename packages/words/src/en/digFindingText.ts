@@ -1,11 +1,11 @@
 import { type AnyDigFinding, findingSubject } from '@footmark/dig';
 import type { Site } from '@footmark/site';
 import { atStart } from '../named';
+import { type DigFindingTable, sayFinding } from '../sayFinding';
 import type { CardThing, Said } from '../words';
 import { clearanceSentences } from './digClearanceSentences';
 import { cutSentences } from './digCutText';
 import { drainSentences } from './digDrainText';
-import type { DigFindingValues as Values } from './digFindingValues';
 import { landSentences } from './digLandText';
 import { serviceSentences } from './digServiceText';
 import { type DigSpeech, digSpeech } from './digSpeech';
@@ -14,7 +14,7 @@ import { digTitles } from './digTitles';
 import { treeSentences } from './digTreeText';
 import { markInText } from './thingName';
 
-const sentences: { readonly [Code in keyof Values]: (values: Values[Code], speech: DigSpeech) => Said } = {
+const sentences: DigFindingTable<DigSpeech, Said> = {
   ...clearanceSentences,
   ...cutSentences,
   ...drainSentences,
@@ -25,15 +25,13 @@ const sentences: { readonly [Code in keyof Values]: (values: Values[Code], speec
 
 /** What stands in the way, where and how much; and what would cure it. `here`: the thing on whose card it is said. */
 export function digFindingText(finding: AnyDigFinding, site: Site, here?: CardThing): Said {
-  const say = sentences[finding.code] as (values: AnyDigFinding['values'], speech: DigSpeech) => Said; // its own code's
-  const { text, cure } = say(finding.values, speechAt(site, here));
+  const { text, cure } = sayFinding(sentences, finding, speechAt(site, here));
   return { text: atStart(text), cure: atStart(cure) };
 }
 
 /** The same in a few words, without what it is said of. */
 export function digFindingTitle(finding: AnyDigFinding, site: Site, here?: CardThing): string {
-  const say = digTitles[finding.code] as (values: AnyDigFinding['values'], speech: DigSpeech) => string; // its own code's
-  return atStart(say(finding.values, speechAt(site, here)));
+  return atStart(sayFinding(digTitles, finding, speechAt(site, here)));
 }
 
 /** What it is said of, by its name; empty for the site itself. */

@@ -1,7 +1,7 @@
 import type { Feature } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { landCrossingText, landName, landText, whoseAtText } from './digLandText';
-import { sampleYard } from './sampleYard';
 
 const { site } = sampleYard({ length: 'm', diameter: 'mm', direction: 'azimuth' });
 const yardStreet: Feature = { id: 'st', kind: 'street', name: 'Mill Street', vertices: [], fields: {} };

@@ -1,9 +1,10 @@
 import type { LandCrossing, LandFindingValues, LandStretch, Whose, WhoseAt } from '@footmark/dig';
 import type { Site, Units } from '@footmark/site';
+import { holderOf, landLengths } from '../landFacts';
 import { atStart, inSentence } from '../named';
-import { sureText } from '../sureText';
 import type { Said } from '../words';
 import type { DigSpeech } from './digSpeech';
+import { sureText } from './sureText';
 import { targetInText } from './thingName';
 
 type Sentences = {
@@ -88,18 +89,14 @@ function onPath(
 
 /** On how much of a site's pipes somebody else is to be asked, the longest first. */
 export function landText(stretches: readonly LandStretch[], units: Units): string {
-  const lengths = new Map<Whose, number>();
-  for (const { whose, from, to } of stretches) lengths.set(whose, (lengths.get(whose) ?? 0) + to - from);
-  lengths.delete('private');
-  const longest = [...lengths].sort(([, a], [, b]) => b - a);
+  const longest = landLengths(stretches);
   if (longest.length === 0) return 'all on the lot';
   return longest.map(([whose, m]) => `${sureText(m, units)} ${inSentence(whoseNames[whose])}`).join(', ');
 }
 
 /** What tells of the land by its name, and who holds it. */
 export function landName(id: string, site: Site): string {
-  const fields = site.features.find((f) => f.id === id)?.fields;
-  const holder = fields !== undefined && 'holder' in fields ? fields.holder : undefined;
+  const holder = holderOf(id, site);
   const name = atStart(targetInText({ kind: 'feature', id }, site));
   return holder === undefined ? name : `${name}, held by ${holder}`;
 }

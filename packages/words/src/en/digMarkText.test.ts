@@ -1,7 +1,7 @@
 import type { ClearanceFinding, LandFinding } from '@footmark/dig';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { digFindingText } from './digFindingText';
-import { sampleYard } from './sampleYard';
 
 const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
 const at = { kind: 'reading', run: 'r1', id: 'q1' } as const;

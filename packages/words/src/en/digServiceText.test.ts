@@ -1,7 +1,7 @@
 import type { AnyDigFinding, ServiceFindingValues } from '@footmark/dig';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { digFindingText } from './digFindingText';
-import { sampleYard } from './sampleYard';
 
 type InZone = ServiceFindingValues['dig-in-tolerance-zone'];
 

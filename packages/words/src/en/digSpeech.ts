@@ -1,8 +1,9 @@
 import { formatDiameter, type Site } from '@footmark/site';
+import { volumeText } from '../amountText';
 import { lengthText, slopeText } from '../measureText';
-import { sureText } from '../sureText';
-import { areaText, volumeText } from './digMeasure';
+import { areaText } from './digMeasure';
 import { andList } from './listText';
+import { sureText } from './sureText';
 import { markInText, targetInText } from './thingName';
 
 /** What sentences about digs are made with: names and measures as they stand inside one. */

@@ -1,7 +1,7 @@
 import type { AnyDigFinding } from '@footmark/dig';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
-import { sampleYard } from './sampleYard';
 
 const { site: yard } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
 const said = { name: '', note: '' };

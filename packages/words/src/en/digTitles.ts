@@ -1,18 +1,14 @@
 import { WITHIN_95 } from '@footmark/site';
 import { atStart } from '../named';
-import type { DigFindingValues } from './digFindingValues';
+import type { DigFindingTable } from '../sayFinding';
 import { owners } from './digLandText';
 import { leastText, shareText } from './digMeasure';
 import type { DigSpeech } from './digSpeech';
 import { soilNames } from './ruleNames';
 import { dateText } from './visitText';
 
-type Titles = {
-  readonly [Code in keyof DigFindingValues]: (values: DigFindingValues[Code], speech: DigSpeech) => string;
-};
-
 /** What is found and how much of it, in a line that is read at a glance; what it is said of stands beside it. */
-export const digTitles: Titles = {
+export const digTitles: DigFindingTable<DigSpeech, string> = {
   'dig-without-place': () => 'No place on the plan',
   'trench-without-length': () => 'No length',
   'trench-past-end': ({ beyond }, say) => `${say.length(beyond)} past the end of the pipe`,

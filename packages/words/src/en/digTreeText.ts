@@ -1,11 +1,11 @@
 import type { TreeAssumption, TreeFindingValues } from '@footmark/dig';
 import { atStart } from '../named';
-import { sureText } from '../sureText';
 import type { Said, Words } from '../words';
 import { leastText, shareText } from './digMeasure';
 import type { DigSpeech } from './digSpeech';
 import { zoneOfRule } from './digZone';
 import { andList } from './listText';
+import { sureText } from './sureText';
 
 type Sentences = {
   readonly [Code in keyof TreeFindingValues]: (values: TreeFindingValues[Code], speech: DigSpeech) => Said;

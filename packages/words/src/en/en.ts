@@ -1,3 +1,4 @@
+import { dischargeText, velocityText, volumeText } from '../amountText';
 import { atStart, named } from '../named';
 import type { Words } from '../words';
 import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
@@ -6,7 +7,7 @@ import { cautions, modelValuesText } from './cautions';
 import { dimensionText, obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
 import { landCrossingText, landName, landText, whoseAtText, whoseNames } from './digLandText';
-import { acrossText, areaText, dischargeText, shareText, velocityText, volumeText } from './digMeasure';
+import { acrossText, areaText, shareText } from './digMeasure';
 import { oneCallText } from './digOneCallText';
 import { boreText, treeTakenText } from './digTreeText';
 import { digSeverityNames, holdingNames } from './digZone';
@@ -61,6 +62,7 @@ import {
 } from './ruleNames';
 import { setOutBendTexts, setOutName } from './setOutText';
 import { sigmaNames } from './sigmaNames';
+import { giveOrTakeText, sureText } from './sureText';
 import { tableProblemText } from './tableProblemText';
 import { clearedInText, referenceInText, targetInText } from './thingName';
 import { sideText, tieText } from './tieText';
@@ -108,6 +110,8 @@ export const en: Words = {
   soilName: (soil) => soilNames[soil],
   protectionName: (protection) => protectionNames[protection],
   whoseName: (whose) => whoseNames[whose],
+  sureText,
+  giveOrTakeText,
   yesNo: (value) => (value ? 'yes' : 'no'),
   targetName: (target, site) => atStart(targetInText(target, site)),
   referenceName: (reference, site) => atStart(referenceInText(reference, site)),

@@ -7,8 +7,8 @@ import {
   writeSite,
 } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { fileProblemText } from './fileProblemText';
-import { sampleYard } from './sampleYard';
 
 const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
 

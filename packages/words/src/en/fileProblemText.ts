@@ -1,5 +1,6 @@
 import type { FileProblem, OpenFailure } from '@footmark/site';
 import { filePathText } from '../filePath';
+import { holdsNoNumber, megabytesText } from '../fileProblem';
 import type { SaidOfFile } from '../words';
 
 const problemNames: Record<FileProblem['code'], (detail: string) => string> = {
@@ -23,9 +24,6 @@ const problemNames: Record<FileProblem['code'], (detail: string) => string> = {
     `stretches begin at 0 and each further on than the one before; this is at ${from}`,
 };
 
-/** What other programs write for a number that could not be computed. JSON has no such number. */
-const NO_NUMBER = /\b(NaN|Infinity)\b/;
-
 const NO_NUMBER_HINT =
   'NaN and Infinity are not numbers that can be measured: put the measured number there, or take the field out.';
 
@@ -34,14 +32,14 @@ export function fileProblemText(failure: OpenFailure): SaidOfFile {
   switch (failure.code) {
     case 'too-large':
       return {
-        text: `The file is too large for a site: ${megabytes(failure.characters)}, and the most is ${megabytes(failure.most)}.`,
+        text: `The file is too large for a site: ${megabytesText(failure.characters)}, and the most is ${megabytesText(failure.most)}.`,
         cure: 'Check that it is the right file.',
         problems: [],
       };
     case 'not-json':
       return {
         text: 'The file is not JSON, so it is not a site or it was damaged on the way.',
-        cure: NO_NUMBER.test(failure.near) ? NO_NUMBER_HINT : 'Get the file again from where it was written.',
+        cure: holdsNoNumber(failure) ? NO_NUMBER_HINT : 'Get the file again from where it was written.',
         problems: notJsonPlaces(failure),
       };
     case 'not-a-site':
@@ -59,14 +57,13 @@ export function fileProblemText(failure: OpenFailure): SaidOfFile {
     case 'invalid': {
       const problems = failure.problems.map(problemText);
       const more = failure.more === 0 ? [] : [`and ${failure.more} more`];
-      const noNumber = failure.problems.some((p) => NO_NUMBER.test(p.detail));
       const count = failure.problems.length + failure.more;
       return {
         text:
           count === 1
             ? 'The file is not a sound site: one place in it is wrong.'
             : `The file is not a sound site: ${count} places in it are wrong.`,
-        cure: noNumber
+        cure: holdsNoNumber(failure)
           ? NO_NUMBER_HINT
           : 'Put these places right in the file, or get it again from where it was written.',
         problems: [...problems, ...more],
@@ -83,8 +80,4 @@ function notJsonPlaces({ position, near }: Extract<OpenFailure, { code: 'not-jso
   if (position === null && near === '') return [];
   const where = position === null ? 'somewhere' : `character ${position + 1}`;
   return [near === '' ? where : `${where}, near ${JSON.stringify(near)}`];
-}
-
-function megabytes(characters: number): string {
-  return `${(characters / 1e6).toFixed(1)} MB`;
 }

@@ -9,9 +9,11 @@ import {
 } from '@footmark/site';
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
+import { percentText } from '../percentText';
+import { ratioText } from '../ratioText';
+import { isPaintBeside, targetOfKey } from '../thing';
 import type { Said } from '../words';
-import { percentText } from './percentText';
-import { markInText, pointOfKey, spokenName, targetInText } from './thingName';
+import { markInText, spokenName, targetInText } from './thingName';
 
 /** What sentences are made with: names and measures as they stand inside one. */
 type Speech = {
@@ -305,18 +307,13 @@ const sentences: Sentences = {
   }),
 };
 
-/** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
-function ratioText(ratio: number): string {
-  return `1:${Number(ratio.toPrecision(2)).toLocaleString('en-US')}`;
-}
-
 /** One sentence that names the thing, and one for the way out. */
 export function findingText(finding: Finding, site: Site): Said {
   const said = say(finding, {
     thing: targetInText(finding.at, site),
     mark: paintedInText(finding.at, site),
     name: (carried) => spokenName(carried, site),
-    point: (key) => pointOfKey(key, site),
+    point: (key) => targetInText(targetOfKey(key, site), site),
     length: (metres) => lengthText(metres, site.units),
     counter: (metres) => counterText(metres, site.units),
     slope: slopeText,
@@ -327,10 +324,7 @@ export function findingText(finding: Finding, site: Site): Said {
 /** What is taped for a reading: its mark, or the paint that stands beside it. */
 function paintedInText(at: Target, site: Site): string {
   const mark = markInText(at, site);
-  if (at.kind !== 'reading') return mark;
-  const readings = site.runs.find((r) => r.id === at.run)?.readings ?? [];
-  const beside = readings.some((r) => r.id === at.id && r.offset !== undefined);
-  return beside ? `the paint beside ${mark}` : mark;
+  return isPaintBeside(at, site) ? `the paint beside ${mark}` : mark;
 }
 
 function say<Code extends FindingCode>({ code, values }: FindingOf<Code>, speech: Speech): Said {

@@ -1,7 +1,7 @@
 import { addFeature, addPair, derive, fitRuns, type RunsFit, type Site, setAside } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { en } from './en';
-import { sampleYard } from './sampleYard';
 
 const FT = 0.3048;
 const { site: yard } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });

@@ -1,28 +1,24 @@
-import { type FitObservation, isEvidence, observationName, type RunsFit, type Site } from '@footmark/site';
+import { isEvidence, type RunsFit, type Site } from '@footmark/site';
+import {
+  chanceOf,
+  countedEvidence,
+  furthestMove,
+  looseTags,
+  TEST_CHANCE,
+  timesOf,
+  worstEvidence,
+} from '../fitFacts';
 import { atStart } from '../named';
-import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { evidenceInText } from './evidenceText';
 import { orList } from './listText';
-
-/** Standard deviations that a normal error passes, to either side, once in so many times. Table of the normal distribution. */
-const CHANCES = [
-  [4.892, '1 in 1,000,000'],
-  [3.891, '1 in 10,000'],
-  [3.291, '1 in 1,000'],
-  [2.576, '1 in 100'],
-  [1.96, '1 in 20'],
-] as const;
-
-/** Of a fit that passes the limit of its test, one in so many is sound: its upper side is half of the test's 5 %. */
-const TEST_CHANCE = '1 in 40';
+import { sureText } from './sureText';
 
 /** How surprising a misfit is, from how many of its own standard deviations it comes to. */
 export function surpriseText(standardized: number): string {
-  const times = Math.abs(standardized);
-  const chance = CHANCES.find(([least]) => times >= least)?.[1];
-  if (chance === undefined) return 'as expected';
-  return `${timesText(times)} what is usual, a chance of less than ${chance}`;
+  const chance = chanceOf(standardized);
+  if (chance === null) return 'as expected';
+  return `${timesOf(standardized)} times what is usual, a chance of less than 1 in ${chance}`;
 }
 
 /** What is said where no fit is there to show: it is on its way, could not be made, or has nothing to be made of. */
@@ -50,7 +46,7 @@ export function fitText(fit: RunsFit, site: Site): Said {
         : { text: 'Nothing checks these marks yet.', cure: firstEvidence(site) };
     case 'undetermined':
       return {
-        text: `Something hangs on nothing${afterColon(looseNames(fit, site))}.`,
+        text: `Something hangs on nothing${afterColon(looseTags(fit).map((tag) => evidenceInText(tag, site)))}.`,
         cure: 'Count again what it hung on, or add what is known there. The sketch stays as it is.',
       };
     case 'not-converged':
@@ -73,10 +69,13 @@ export function suggestedText(count: number): string {
 /** What the misfit of it all means; null where nothing checks anything. */
 export function misfitText({ sigma0, test }: RunsFit): Said | null {
   if (sigma0 === null || test === null) return null;
-  const text = `On the whole, things miss by ${timesText(sigma0)} what is expected.`;
+  const text = `On the whole, things miss by ${timesOf(sigma0)} times what is expected.`;
   return test.passed
     ? { text, cure: 'That is no sign of a mistake.' }
-    : { text, cure: `That is more than chance explains: less than ${TEST_CHANCE} sound sites come out so.` };
+    : {
+        text,
+        cure: `That is more than chance explains: less than 1 in ${TEST_CHANCE} sound sites come out so.`,
+      };
 }
 
 function fittedText(fit: RunsFit, site: Site): Said {
@@ -94,10 +93,10 @@ function fittedText(fit: RunsFit, site: Site): Said {
       cure: 'Check them, or set one aside and see.',
     };
   }
-  const count = countedNames(fit).size;
+  const count = countedEvidence(fit);
   if (fit.test?.passed === false) {
     return {
-      text: `The evidence agrees less well than it should: it misses by ${timesText(fit.sigma0 ?? 0)} what is expected.`,
+      text: `The evidence agrees less well than it should: it misses by ${timesOf(fit.sigma0 ?? 0)} times what is expected.`,
       cure: 'No single thing stands out. Check how sure things are, or find one more reading with the receiver.',
     };
   }
@@ -116,16 +115,6 @@ function movedText(fit: RunsFit, { units }: Site): string {
     : `Taking the fit moves the marks by up to ${sureText(by, units)}.`;
 }
 
-/** Longest way (m) that a mark or a point of a pipe would move; 0 when nothing would. */
-function furthestMove({ pending, marks, taken }: RunsFit): number {
-  if (pending === 0 && taken) return 0;
-  return [...marks.values()].reduce((most, { fitted }) => Math.max(most, fitted?.off ?? 0), pending);
-}
-
-function countedNames(fit: RunsFit): ReadonlySet<string> {
-  return new Set(fit.observations.filter((o) => isEvidence(o.tag)).map((o) => o.name));
-}
-
 function firstEvidence({ runs }: Site): string {
   const receiver = 'find the sonde with a receiver at a reading or two';
   return runs.length > 1
@@ -133,27 +122,9 @@ function firstEvidence({ runs }: Site): string {
     : `${atStart(receiver)}, and say so on its mark.`;
 }
 
-function looseNames(fit: RunsFit, site: Site): readonly string[] {
-  const tags = new Map(
-    [...fit.observations.map((o) => o.tag), ...fit.aside].map((tag) => [observationName(tag), tag]),
-  );
-  return fit.loose.flatMap((name) => {
-    const tag = tags.get(name);
-    return tag === undefined ? [] : [evidenceInText(tag, site)];
-  });
-}
-
 function worstOf(fit: RunsFit, site: Site): string {
-  const worst = fit.observations.reduce<FitObservation | null>(
-    (most, o) =>
-      isEvidence(o.tag) && Math.abs(o.standardized) > Math.abs(most?.standardized ?? 0) ? o : most,
-    null,
-  );
-  return worst === null ? '' : `; ${evidenceInText(worst.tag, site)} fits least`;
-}
-
-function timesText(times: number): string {
-  return `${times >= 10 ? Math.round(times) : Number(times.toFixed(1))} times`;
+  const worst = worstEvidence(fit);
+  return worst === null ? '' : `; ${evidenceInText(worst, site)} fits least`;
 }
 
 function afterColon(names: readonly string[]): string {

@@ -1,5 +1,5 @@
 import type { Units } from '@footmark/site';
-import { sureText } from '../sureText';
+import { sureText } from './sureText';
 
 type Lengths = Pick<Units, 'length'>;
 

@@ -1,7 +1,7 @@
 import type { PathProfile } from '@footmark/site';
 import { expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { en } from './en';
-import { sampleYard } from './sampleYard';
 
 const { derived } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
 

@@ -1,3 +1,5 @@
+import { listText } from '../listText';
+
 /** Names in a sentence, all of which count: `a, b and c`. */
 export function andList(names: readonly string[]): string {
   return listText(names, 'and');
@@ -6,8 +8,4 @@ export function andList(names: readonly string[]): string {
 /** Names in a sentence, one of which it is: `a, b or c`. */
 export function orList(names: readonly string[]): string {
   return listText(names, 'or');
-}
-
-function listText(names: readonly string[], last: 'and' | 'or'): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} ${last} ${names.at(-1)}`;
 }

@@ -1,13 +1,11 @@
 import type { Locate, Site } from '@footmark/site';
+import { type FoundWay, foundWays, type Winds, windOf } from '../locateFacts';
 import { lengthText } from '../measureText';
 import { inSentence } from '../named';
-import { sureText } from '../sureText';
 import { choiceNames } from './fieldNames';
+import { sureText } from './sureText';
 
-/** Less than this (m) to one side is straight along, or straight across. */
-const STRAIGHT_M = 0.03;
-
-const WINDS = [
+const WINDS: Winds = [
   'north',
   'north-east',
   'east',
@@ -16,22 +14,24 @@ const WINDS = [
   'south-west',
   'west',
   'north-west',
-] as const;
+];
 
 /** The nearest of the eight winds to a true azimuth (rad). */
 export function windText(azimuth: number): string {
-  const eighths = Math.round((4 * azimuth) / Math.PI);
-  return WINDS[((eighths % 8) + 8) % 8] ?? 'north';
+  return windOf(azimuth, WINDS);
 }
 
+const sides: Record<FoundWay['to'], string> = {
+  downstream: 'downstream',
+  upstream: 'upstream',
+  right: 'to the right, looking with the flow',
+  left: 'to the left, looking with the flow',
+};
+
 /** How far from the computed place a receiver found the sonde, and how it was found. */
-export function foundText({ distance, along, across, method, depth }: Locate, { units }: Site): string {
-  const ways = [
-    Math.abs(along) < STRAIGHT_M ? '' : `${sureText(along, units)} ${along > 0 ? 'downstream' : 'upstream'}`,
-    Math.abs(across) < STRAIGHT_M
-      ? ''
-      : `${sureText(across, units)} to the ${across > 0 ? 'right' : 'left'}, looking with the flow`,
-  ].filter((way) => way !== '');
+export function foundText(locate: Locate, { units }: Site): string {
+  const { distance, method, depth } = locate;
+  const ways = foundWays(locate).map(({ metres, to }) => `${sureText(metres, units)} ${sides[to]}`);
   const off =
     ways.length === 0
       ? 'Where it was computed.'

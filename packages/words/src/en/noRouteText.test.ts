@@ -1,7 +1,7 @@
 import type { Relaxation, RequestProblem } from '@footmark/route';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { relaxationText, routeProblemText, sidesText } from './noRouteText';
-import { sampleYard } from './sampleYard';
 
 const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });
 const FT = 0.3048;

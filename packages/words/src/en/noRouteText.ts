@@ -1,10 +1,10 @@
 import type { Blocked, Change, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type { Site } from '@footmark/site';
 import { angleText, slopeText } from '../measureText';
-import { sureText } from '../sureText';
 import type { Said } from '../words';
 import { acrossText } from './digMeasure';
 import { andList } from './listText';
+import { sureText } from './sureText';
 import { mindedName } from './wayText';
 
 /** An obstacle of a request, which is a thing of the site or its roots. */

@@ -1,8 +1,9 @@
 import type { TreeRuleId } from '@footmark/site';
+import { volumeText } from '../amountText';
 import { angleText } from '../measureText';
-import { holeSizeText, sureText } from '../sureText';
+import { holeSizeText } from '../sureText';
 import type { Words } from '../words';
-import { volumeText } from './digMeasure';
+import { sureText } from './sureText';
 
 export const locatedText: Words['locatedText'] = (mark, off, units) =>
   off === null ? `${mark} located` : `${mark} located, ${sureText(off, units)} off`;

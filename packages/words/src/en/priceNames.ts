@@ -1,5 +1,6 @@
 import type { Price, PriceItem } from '@footmark/reroute';
 import type { Units } from '@footmark/site';
+import { countText } from '../countText';
 import { inSentence } from '../named';
 
 /** What something is charged by, in the units that crews price in. */
@@ -20,7 +21,7 @@ export function priceItemName(item: PriceItem, { length }: Units): string {
 /** What a way costs, in whole units of a currency, and what the price is without. */
 export function priceText(price: Price | null, units: Units): string {
   if (price === null) return 'not known';
-  const sum = Math.round(price.total).toLocaleString('en-US');
+  const sum = countText(Math.round(price.total));
   if (price.without.length === 0) return sum;
   return `${sum} without ${price.without.map((item) => inSentence(priceItemName(item, units))).join('; ')}`;
 }

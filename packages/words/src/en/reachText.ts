@@ -1,7 +1,8 @@
-import { isPath, type MarkReach, pointOwners, type ReachKnown, type Site } from '@footmark/site';
+import type { MarkReach, ReachKnown, Site } from '@footmark/site';
 import { lengthText } from '../measureText';
-import { sureText } from '../sureText';
+import { targetOfPoint } from '../thing';
 import { andList } from './listText';
+import { sureText } from './sureText';
 import { targetInText } from './thingName';
 
 /** Where a mark can be at all by the cable alone, a sentence each. */
@@ -35,7 +36,5 @@ export function reachTexts(reach: MarkReach, site: Site): readonly string[] {
 }
 
 function pointOf({ point }: ReachKnown, site: Site): string {
-  const owner = pointOwners(site).find((o) => o.id === point.of);
-  const kind = owner !== undefined && isPath(owner) ? 'path' : 'feature';
-  return targetInText({ kind, id: point.of, vertex: point.at }, site);
+  return targetInText(targetOfPoint(point, site), site);
 }

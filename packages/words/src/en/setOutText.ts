@@ -1,9 +1,7 @@
-import { DRAWN_TURN_RAD, type SetOutBend } from '@footmark/site';
+import type { SetOutBend, Units } from '@footmark/site';
 import { angleText, lengthText } from '../measureText';
+import { type BendRemark, bendRemarks, bendTurnText } from '../setOutFacts';
 import type { Words } from '../words';
-
-/** Turns of standard bends have up to two decimals: 22.5°, 11.25°. */
-const BEND_DECIMALS = 2;
 
 export const setOutName: Words['setOutName'] = ({ is, bend }) => {
   if (bend !== null) return bendName(bend);
@@ -22,23 +20,17 @@ function bendName({ turn, known, fitting }: SetOutBend): string {
   const side = turn < 0 ? 'left' : 'right';
   return fitting === null
     ? `Bend, ${angleText(known ?? turn)} ${side}`
-    : `${fitting.name} bend, ${degreesText(fitting.turn)} ${side}`;
+    : `${fitting.name} bend, ${bendTurnText(fitting.turn)} ${side}`;
 }
 
-export const setOutBendTexts: Words['setOutBendTexts'] = ({ turn, known, fitting, tangent }, units) => [
-  ...(tangent === 0
-    ? []
-    : [
-        `The corner is painted: the bend begins ${lengthText(tangent, units)} before it and ends as far after.`,
-      ]),
-  ...(known === null
-    ? [`Drawn as ${angleText(turn)}; nobody has said which fitting is laid.`]
-    : Math.abs(Math.abs(turn) - known) > DRAWN_TURN_RAD
-      ? [`It is drawn as ${angleText(turn)}: move the line, or choose another fitting.`]
-      : []),
-  ...(fitting === null ? ['No standard bend turns so far: make it up of two, or move the line.'] : []),
-];
+const remarks: Record<BendRemark, (bend: SetOutBend, units: Units) => string> = {
+  'corner-painted': ({ tangent }, units) =>
+    `The corner is painted: the bend begins ${lengthText(tangent, units)} before it and ends as far after.`,
+  'nobody-said': ({ turn }) => `Drawn as ${angleText(turn)}; nobody has said which fitting is laid.`,
+  'drawn-otherwise': ({ turn }) =>
+    `It is drawn as ${angleText(turn)}: move the line, or choose another fitting.`,
+  'no-standard-bend': () => 'No standard bend turns so far: make it up of two, or move the line.',
+};
 
-function degreesText(rad: number): string {
-  return `${Number(((rad * 180) / Math.PI).toFixed(BEND_DECIMALS))}°`;
-}
+export const setOutBendTexts: Words['setOutBendTexts'] = (bend, units) =>
+  bendRemarks(bend).map((remark) => remarks[remark](bend, units));

@@ -1,7 +1,6 @@
+import { quotedCell } from '../quotedCell';
 import type { TableProblemCode, TableProblemFacts } from '../tableProblem';
 import { parseProblemText } from './parseProblemText';
-
-const LONGEST_QUOTE = 40;
 
 const sentences: Record<TableProblemCode, (there: string, because: string) => string> = {
   'text-too-long': () => 'This is too much text for readings. Paste a part of it.',
@@ -32,6 +31,5 @@ const sentences: Record<TableProblemCode, (there: string, because: string) => st
 
 /** Why pasted readings, a row or a cell of them cannot be taken over, and what to do about it. */
 export function tableProblemText({ code, text, because }: TableProblemFacts): string {
-  const shown = text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE - 1)}…` : text;
-  return sentences[code](`“${shown}”`, because === undefined ? '' : parseProblemText(because));
+  return sentences[code](quotedCell(text), because === undefined ? '' : parseProblemText(because));
 }

@@ -1,7 +1,7 @@
 import type { Units } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
+import { sampleYard } from '../testing/sampleYard';
 import { en } from './en';
-import { sampleYard } from './sampleYard';
 
 const UNITS: Units = { length: 'ft', diameter: 'in', direction: 'bearing' };
 

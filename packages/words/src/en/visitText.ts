@@ -1,16 +1,7 @@
-import {
-  type GapEnd,
-  type Site,
-  type StillThere,
-  type Units,
-  type Visit,
-  type VisitComparison,
-  type VisitThing,
-  WITHIN_95,
-} from '@footmark/site';
-
+import type { GapEnd, SeverityWord, Site, StillThere, Units, Visit, VisitComparison } from '@footmark/site';
 import { lengthText } from '../measureText';
 import { atStart, inSentence } from '../named';
+import { dayOf, severityOf, withinErrors } from '../visitFacts';
 import { runEndNames, severityNames, visitPurposeNames } from './drainNames';
 import { runInText } from './evidenceText';
 
@@ -24,7 +15,7 @@ const day = new Intl.DateTimeFormat('en-US', {
 
 /** `Mar 9, 2025`, for a day written `2025-03-09`. */
 export function dateText(date: string): string {
-  return day.format(new Date(`${date}T00:00:00Z`));
+  return day.format(dayOf(date));
 }
 
 /** `Mar 9, 2025, first look`; `First look, day not known` without its day. */
@@ -50,18 +41,17 @@ export const comparedTexts: Record<keyof VisitComparison, { readonly title: stri
   };
 
 /** How a thing that is still there has fared: its severity, and how far apart the two visits have it. */
-export function faredText({ before, after, moved, sigma }: StillThere, units: Units): string {
-  const [was, is] = [severityOf(before), severityOf(after)];
-  const apart = `${lengthText(Math.abs(moved), units)} apart by the counters, ${
-    Math.abs(moved) <= WITHIN_95 * sigma ? 'within their errors' : 'more than their errors explain'
+export function faredText(thing: StillThere, units: Units): string {
+  const [was, is] = [severityOf(thing.before), severityOf(thing.after)];
+  const apart = `${lengthText(Math.abs(thing.moved), units)} apart by the counters, ${
+    withinErrors(thing) ? 'within their errors' : 'more than their errors explain'
   }`;
-  if (was === is) return is === '' ? apart : `${is} as before; ${apart}`;
-  return `${was || 'not said'} before, ${is || 'not said'} after; ${apart}`;
+  if (was === is) return is === null ? apart : `${severityText(is)} as before; ${apart}`;
+  return `${severityText(was)} before, ${severityText(is)} after; ${apart}`;
 }
 
-function severityOf({ marks }: VisitThing): string {
-  const [first] = marks.flatMap((m) => m.reading.severity ?? []);
-  return first === undefined ? '' : inSentence(severityNames[first]);
+function severityText(severity: SeverityWord | null): string {
+  return severity === null ? 'not said' : inSentence(severityNames[severity]);
 }
 
 /** Where a camera went no further, and why; null where it was not stopped. */

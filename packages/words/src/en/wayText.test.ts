@@ -1,7 +1,7 @@
 import type { EdgeClearance } from '@footmark/dig';
 import type { Way, WayFacts } from '@footmark/reroute';
 import { describe, expect, it } from 'vitest';
-import { sampleYard } from './sampleYard';
+import { sampleYard } from '../testing/sampleYard';
 import { wayRows } from './wayText';
 
 const { site } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });

@@ -1,13 +1,15 @@
 import { boredLength, type Way, type WayFacts, type WayIs } from '@footmark/reroute';
 import { formatDiameter, type Site } from '@footmark/site';
+import { volumeText } from '../amountText';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
-import { sureText } from '../sureText';
+import { type Asked, askedBefore, bendCount, mostRooted, nearestOf, partsOf } from '../wayFacts';
 import type { WayRow } from '../words';
-import { areaText, shareText, volumeText } from './digMeasure';
+import { areaText, shareText } from './digMeasure';
 import { materialNames } from './drainNames';
 import { belowGroundText, dropText } from './heightText';
 import { andList } from './listText';
+import { sureText } from './sureText';
 import { targetInText } from './thingName';
 
 export const wayNames: Record<WayIs, string> = {
@@ -21,12 +23,12 @@ export const wayNames: Record<WayIs, string> = {
 /** What a way is in a line: how long, with how many bends, what of root zones it takes. */
 export function wayText({ facts, bored }: Way, site: Site): string {
   const { units } = site;
-  const bends = facts.bends.reduce((sum, b) => sum + b.count, 0);
-  const [most] = facts.trees.toSorted((a, b) => b.share - a.share);
+  const bends = bendCount(facts);
+  const most = mostRooted(facts);
   return [
     sureText(facts.length, units),
     bends === 0 ? 'no bend' : bends === 1 ? '1 bend' : `${bends} bends`,
-    most === undefined ? 'no root zone' : rootsText(most, site),
+    most === null ? 'no root zone' : rootsText(most, site),
     ...(bored.length === 0 ? [] : [`${sureText(boredLength(bored), units)} without a trench`]),
   ].join(', ');
 }
@@ -110,7 +112,7 @@ export function wayRows(way: Way, site: Site): readonly WayRow[] {
           ? 'none'
           : `${facts.cleanouts.missing.length} of ${facts.cleanouts.asked} asked for, at ${andList(facts.cleanouts.missing.map(length))}`,
     },
-    { name: 'To be asked', text: askedText(facts, site) },
+    { name: 'To be asked', text: atStart(andList(askedBefore(facts, site).map((who) => asked[who]))) },
   ];
 }
 
@@ -164,20 +166,15 @@ function joined(
   parts: readonly (readonly [number | null, string])[],
   print: (value: number) => string,
 ): string {
-  if (parts.some(([value]) => value === null)) return 'not known';
-  const found = parts.flatMap(([value, what]) =>
-    value !== null && value > 0.005 ? [`${print(value)} ${what}`] : [],
-  );
-  return found.length === 0 ? 'none' : found.join(', ');
+  const found = partsOf(parts);
+  if (found === null) return 'not known';
+  return found.length === 0 ? 'none' : found.map(([value, what]) => `${print(value)} ${what}`).join(', ');
 }
 
-/** Of what it neither crosses nor begins or ends at, whether a rule asks for room or not. */
-function nearestText({ nearest }: WayFacts, site: Site): string {
-  const [first] = nearest
-    .filter(({ distance, verdict }) => distance > 0 && verdict !== 'crosses' && verdict !== 'serves')
-    .toSorted((a, b) => a.distance - b.distance);
-  if (first === undefined) return 'nothing';
-  const { feature, distance, required, toCentre } = first;
+function nearestText(facts: WayFacts, site: Site): string {
+  const nearest = nearestOf(facts);
+  if (nearest === null) return 'nothing';
+  const { feature, distance, required, toCentre } = nearest;
   return [
     `${atStart(targetInText({ kind: 'feature', id: feature }, site))} ${sureText(distance, site.units)}`,
     ...(toCentre ? ['to its middle'] : []),
@@ -185,20 +182,13 @@ function nearestText({ nearest }: WayFacts, site: Site): string {
   ].join(', ');
 }
 
-/** Who has to be asked before a way is dug. */
-function askedText(facts: WayFacts, site: Site): string {
-  const trees = facts.trees.filter(({ tree }) =>
-    site.features.some((f) => f.id === tree && f.kind === 'tree' && f.fields.protected === true),
-  );
-  const asked = [
-    'the one-call centre',
-    ...(facts.public > 0 ? ['the street’s owner'] : []),
-    ...(facts.shared > 0 ? ['who holds the easement'] : []),
-    ...(facts.others > 0 ? ['the neighbour'] : []),
-    ...(trees.length > 0 ? ['an arborist, and who protects the tree'] : []),
-  ];
-  return atStart(andList(asked));
-}
+const asked: Record<Asked, string> = {
+  'one-call': 'the one-call centre',
+  'street-owner': 'the street’s owner',
+  'easement-holder': 'who holds the easement',
+  neighbour: 'the neighbour',
+  arborist: 'an arborist, and who protects the tree',
+};
 
 /** A thing that a route minds, by its name. */
 export function mindedName(id: string, feature: string, site: Site): string {

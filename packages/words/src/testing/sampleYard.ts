@@ -2,7 +2,7 @@ import { type Derived, derive, openSiteValue, type Site, type Units } from '@foo
 
 const FT = 0.3048;
 
-/** A yard for the tests of words: a house, a tree, a cleanout without a name, a lateral with a branch, two runs. Invented. */
+/** A yard for the tests of every language: a house, a tree, a cleanout without a name, a lateral with a branch, two runs. Invented. */
 export function sampleYard(units: Units): { readonly site: Site; readonly derived: Derived } {
   const at = (x: number, y: number) => ({ by: 'coordinates', x: x * FT, y: y * FT });
   const corner = (id: string, x: number, y: number) => ({ id, spot: at(x, y) });

@@ -1,0 +1,27 @@
+import type { Locate } from '@footmark/site';
+
+/** Less than this (m) to one side is straight along, or straight across. */
+const STRAIGHT_M = 0.03;
+
+/** On which side of the computed place a receiver found a sonde, and how far (m): with the flow, then across it. */
+export type FoundWay = {
+  readonly metres: number;
+  readonly to: 'downstream' | 'upstream' | 'right' | 'left';
+};
+
+export function foundWays({ along, across }: Pick<Locate, 'along' | 'across'>): readonly FoundWay[] {
+  const ways: readonly FoundWay[] = [
+    { metres: Math.abs(along), to: along > 0 ? 'downstream' : 'upstream' },
+    { metres: Math.abs(across), to: across > 0 ? 'right' : 'left' },
+  ];
+  return ways.filter(({ metres }) => metres >= STRAIGHT_M);
+}
+
+/** Names of the eight winds, clockwise from north. */
+export type Winds = readonly [string, string, string, string, string, string, string, string];
+
+/** The nearest of them to a true azimuth (rad). */
+export function windOf(azimuth: number, winds: Winds): string {
+  const eighths = Math.round((4 * azimuth) / Math.PI);
+  return winds[((eighths % winds.length) + winds.length) % winds.length] ?? winds[0];
+}
