@@ -30,6 +30,13 @@ import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
 import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
 import { fitText, misfitText, noFitText, oldFitText, suggestedText, surpriseText } from './fitText';
+import {
+  definitionProblemText,
+  gridFactorRows,
+  gridNoteText,
+  gridSystemText,
+  gridUnitText,
+} from './gridText';
 import { belowGroundText, dropText } from './heightText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
@@ -178,6 +185,11 @@ export const en: Words = {
   routeProblemText,
   routeFaultText,
   mindedName,
+  gridSystemText,
+  gridUnitText,
+  gridFactorRows,
+  gridNoteText,
+  definitionProblemText,
   fileProblemText,
   editProblemText,
   parseProblemText,
