@@ -16,8 +16,8 @@ import {
 } from '@footmark/grid';
 import { type EarthPoint, US_SURVEY_FOOT_M } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
+import { isThere, linesFrom } from '../debian/programs';
 import { seededRandom } from '../random/seeded';
-import { isThere, linesFrom } from './tools';
 
 const zones = await statePlaneZones();
 

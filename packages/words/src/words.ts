@@ -289,6 +289,11 @@ export type Words = {
   /** Convergence and factors of a grid at a place, row by row; what must be known beside its coordinates. */
   gridFactorRows(factors: GridFactors): readonly WayRow[];
   gridNoteText(note: GridNote): string;
+  /** In a file: what its coordinates are of (null: the plan's own), and what they are counted in; a sentence each. */
+  fileFrameText(system: GridSystem | null): string;
+  fileUnitText(unit: GridUnit): string;
+  /** What a layer of marks or pipes is called in a map. */
+  mapLayerName(layer: 'marks' | 'pipe'): string;
   /** Why a typed definition of a coordinate system cannot be used. */
   definitionProblemText(problem: DefinitionProblem): Said;
   fileProblemText(failure: OpenFailure): SaidOfFile;

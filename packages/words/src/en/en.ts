@@ -44,6 +44,7 @@ import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelN
 import { foundText, windText } from './locateText';
 import { arcProblemText, spotProblemText } from './measureProblemText';
 import { blockedText, relaxationText, routeFaultText, routeProblemText } from './noRouteText';
+import { fileFrameText, fileUnitText, mapLayerNames } from './outgoingText';
 import { parseProblemText } from './parseProblemText';
 import {
   digText,
@@ -189,6 +190,9 @@ export const en: Words = {
   gridUnitText,
   gridFactorRows,
   gridNoteText,
+  fileFrameText,
+  fileUnitText,
+  mapLayerName: (layer) => mapLayerNames[layer],
   definitionProblemText,
   fileProblemText,
   editProblemText,
