@@ -1,9 +1,10 @@
 import { marksCsv } from '@footmark/exchange';
-import { fitRuns } from '@footmark/site';
+import { gridToPlan, openGrid, typedSystem } from '@footmark/grid';
+import { earthToPlan, fitRuns } from '@footmark/site';
 import { en } from '@footmark/words';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { rearAlley } from './rearAlley';
+import { frontTerrace, rearAlley } from './rearAlley';
 
 const FT = 0.3048;
 
@@ -124,7 +125,8 @@ describe('other sites', () => {
     });
     const [first] = readBack(marksCsv(site, derived, fitRuns(site, derived), en));
     expect(first).toMatchObject({ mark: 'A1', path: '', station_ft: '', tie_1_from: '', cut_deg: '' });
-    expect(Object.keys(first ?? {}).length).toBe(26);
+    expect(Object.keys(first ?? {}).length).toBe(28);
+    expect(first).toMatchObject({ latitude: '', longitude: '' });
   });
 
   it('without runs are a header alone', () => {
@@ -133,5 +135,32 @@ describe('other sites', () => {
       raw.features = raw.features.filter((f) => f.kind !== 'locate');
     });
     expect(marksCsv(site, derived, fitRuns(site, derived), en).split('\r\n').length).toBe(2);
+  });
+});
+
+describe('on the earth', () => {
+  const { site, derived } = frontTerrace();
+  const { toEarth } = derived.frame;
+  const system = typedSystem({
+    name: 'Invented',
+    definition: '+proj=tmerc +lat_0=45 +lon_0=-31 +k=0.9999 +x_0=200000 +y_0=0 +datum=NAD83 +units=us-ft',
+  });
+  const grid = system.ok ? openGrid(system.value) : system;
+  if (!grid.ok) throw new Error(grid.code);
+
+  it('every mark has latitude and longitude, and with a grid eastings and northings that lead back to it', () => {
+    if (toEarth === null) return expect.fail('this sample lies on the earth');
+    const rows = readBack(marksCsv(site, derived, fitRuns(site, derived), en, grid.value));
+    expect(rows.length).toBe(derived.marks.length);
+    for (const [i, row] of rows.entries()) {
+      const at = derived.marks[i]?.place?.at ?? { x: Number.NaN, y: Number.NaN };
+      const place = { latitudeDeg: Number(row.latitude), longitudeDeg: Number(row.longitude) };
+      const back = earthToPlan(toEarth, place);
+      expect(back.ok && Math.hypot(back.value.x - at.x, back.value.y - at.y)).toBeLessThan(0.01);
+      const inGrid = { easting: Number(row.easting_us_ft), northing: Number(row.northing_us_ft) };
+      const again = gridToPlan(grid.value, toEarth, inGrid);
+      expect(again.ok && Math.hypot(again.value.x - at.x, again.value.y - at.y)).toBeLessThan(0.001);
+      expect(row.grid).toBe('Invented, US survey feet (1200/3937 m)');
+    }
   });
 });

@@ -9,11 +9,12 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
   route: ['geometry'],
   site: ['adjust', 'geometry'],
+  grid: ['geometry', 'site'],
   dig: ['geometry', 'site'],
   reroute: ['dig', 'geometry', 'route', 'site'],
-  words: ['dig', 'reroute', 'route', 'site'],
+  words: ['dig', 'grid', 'reroute', 'route', 'site'],
   drawing: ['dig', 'geometry', 'site', 'words'],
-  exchange: ['dig', 'drawing', 'geometry', 'site', 'words'],
+  exchange: ['dig', 'drawing', 'geometry', 'grid', 'site', 'words'],
   report: ['exchange', 'geometry', 'site', 'words'],
 };
 

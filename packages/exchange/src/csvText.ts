@@ -1,8 +1,7 @@
+import { formulaFree, plainText } from './harmless';
+
 /** A cell of a table: text, a number, or nothing. */
 export type CsvCell = string | number | null;
-
-/** A spreadsheet takes text that begins with one of these for a formula, whatever quotes stand around it. */
-const FORMULA_START = /^[=+\-@\t\r]/;
 
 const NEEDS_QUOTES = /[",\r\n]|^\s|\s$/;
 
@@ -21,6 +20,6 @@ function cellText(cell: CsvCell): string {
     if (!Number.isFinite(cell)) throw new RangeError(`a cell must be finite, got ${cell}`);
     return String(cell);
   }
-  const text = FORMULA_START.test(cell) ? `'${cell}` : cell;
+  const text = formulaFree(plainText(cell));
   return NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -1,4 +1,10 @@
+export { type DxfOptions, siteDxf } from './dxf/siteDxf';
+export { siteGeoJson } from './geojson/siteGeoJson';
+export { marksGpx } from './gpx/marksGpx';
+export { harmlessName } from './harmless';
+export { siteKml } from './kml/siteKml';
 export { marksCsv } from './marksCsv';
+export { POINTS_ORDER, sitePoints } from './points/sitePoints';
 export { parseReadingTable } from './readingTable/parseReadingTable';
 export type {
   ReadingRow,
@@ -9,3 +15,5 @@ export type {
 export { type DerivedReport, derivedReport } from './report/derivedReport';
 export { setOutCsv } from './setOutCsv';
 export { siteFileName } from './siteFileName';
+export type { Coordinates } from './things/coordinates';
+export type { EarthProblem } from './things/onEarth';

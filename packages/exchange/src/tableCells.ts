@@ -14,8 +14,13 @@ export function tableUnit({ units }: Site): TableUnit {
   return units.length === 'm' ? { name: 'm', metres: 1 } : { name: 'ft', metres: FOOT_M };
 }
 
-export function amount(metres: number, unit: TableUnit): number {
-  return rounded(metres / unit.metres, LENGTH_DECIMALS);
+export function amount(metres: number, unit: Pick<TableUnit, 'metres'>): number {
+  return tableAmount(metres / unit.metres);
+}
+
+/** A length that is in its unit already, as tables have it. */
+export function tableAmount(value: number): number {
+  return rounded(value, LENGTH_DECIMALS);
 }
 
 /** An angle (rad) in degrees. */

@@ -216,7 +216,13 @@ export type {
 } from './fit/runsFit';
 export { accuracySigma } from './frame/accuracySigma';
 export { type EarthFit, earthToPlan, planToEarth } from './frame/earthFit';
-export type { EarthPoint, ProjectionProblem } from './frame/projection';
+export {
+  type DefinitionProblem,
+  type EarthPoint,
+  type MapProjection,
+  mapProjection,
+  type ProjectionProblem,
+} from './frame/projection';
 export { planAzimuth, trueAzimuth } from './frame/trueAzimuth';
 export {
   type ClearanceFace,

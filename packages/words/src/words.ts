@@ -13,12 +13,14 @@ import type {
   Whose,
   WhoseAt,
 } from '@footmark/dig';
+import type { GridFactors, GridNote, GridSystem, GridUnit } from '@footmark/grid';
 import type { Price, PriceItem, Way, WayIs } from '@footmark/reroute';
 import type { Blocked, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type {
   ActionWord,
   BlunderGroup,
   Clearance,
+  DefinitionProblem,
   Derived,
   EditProblem,
   FeatureKind,
@@ -286,6 +288,19 @@ export type Words = {
   routeFaultText(fault: RouteFault, letters: readonly string[], site: Site): Said;
   /** A thing that a route minds. */
   mindedName(id: string, feature: string, site: Site): string;
+  /** A grid's zone, datum, unit and code; what its coordinates are counted in, with which foot it is. */
+  gridSystemText(system: GridSystem): string;
+  gridUnitText(unit: GridUnit): string;
+  /** Convergence and factors of a grid at a place, row by row; what must be known beside its coordinates. */
+  gridFactorRows(factors: GridFactors): readonly WayRow[];
+  gridNoteText(note: GridNote): string;
+  /** In a file: what its coordinates are of (null: the plan's own), and what they are counted in; a sentence each. */
+  fileFrameText(system: GridSystem | null): string;
+  fileUnitText(unit: GridUnit): string;
+  /** What a layer of marks or pipes is called in a map. */
+  mapLayerName(layer: 'marks' | 'pipe'): string;
+  /** Why a typed definition of a coordinate system cannot be used. */
+  definitionProblemText(problem: DefinitionProblem): Said;
   fileProblemText(failure: OpenFailure): SaidOfFile;
   /** Why an edit was not made, and the limit that it would have passed. */
   editProblemText(problem: EditProblem, units: Units): string;

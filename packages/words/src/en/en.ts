@@ -31,6 +31,13 @@ import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
 import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
 import { fitText, misfitText, noFitText, oldFitText, suggestedText, surpriseText } from './fitText';
+import {
+  definitionProblemText,
+  gridFactorRows,
+  gridNoteText,
+  gridSystemText,
+  gridUnitText,
+} from './gridText';
 import { belowGroundText, dropText } from './heightText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
@@ -38,6 +45,7 @@ import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelN
 import { foundText, windText } from './locateText';
 import { arcProblemText, spotProblemText } from './measureProblemText';
 import { blockedText, relaxationText, routeFaultText, routeProblemText, sidesText } from './noRouteText';
+import { fileFrameText, fileUnitText, mapLayerNames } from './outgoingText';
 import { parseProblemText } from './parseProblemText';
 import {
   digText,
@@ -183,6 +191,14 @@ export const en: Words = {
   sidesText,
   routeFaultText,
   mindedName,
+  gridSystemText,
+  gridUnitText,
+  gridFactorRows,
+  gridNoteText,
+  fileFrameText,
+  fileUnitText,
+  mapLayerName: (layer) => mapLayerNames[layer],
+  definitionProblemText,
   fileProblemText,
   editProblemText,
   parseProblemText,
