@@ -1,7 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import { readCsv } from '../src/csv';
 import { expect, test } from '../src/fixtures';
-import { downloadSite } from '../src/HandOff';
+import { downloadSite, saveAs } from '../src/HandOff';
 import { Home } from '../src/Home';
 import { openSample } from '../src/openSample';
 import { Screen } from '../src/Screen';
@@ -67,9 +67,7 @@ test('a downloaded site opens again as the same site', async ({ page, hand }, te
   const again = await downloadSite(screen);
   expect({ ...again.site, id: first.site.id }).toEqual(first.site);
 
-  const coming = page.waitForEvent('download');
-  await screen.press('Download marks as CSV');
-  const rows = readCsv(await textOf(await coming));
+  const rows = readCsv(await textOf(await saveAs(screen, 'Marks as a table (CSV)')));
   const { marks } = derivedOf(first.site);
   expect(rows.map((r) => r.mark)).toEqual(marks.map((m) => m.label));
   for (const [i, { place }] of marks.entries())

@@ -3,6 +3,7 @@ import { readCsv } from '../src/csv';
 import { PRINTED_TO_FT } from '../src/feetInches';
 import { misfitsOn } from '../src/fit';
 import { expect, test } from '../src/fixtures';
+import { saveAs } from '../src/HandOff';
 import { Home } from '../src/Home';
 import { keepPicture } from '../src/keepPicture';
 import { factOn, feetOn, tapesOn } from '../src/Marks';
@@ -102,10 +103,7 @@ test('a proposed pipe is set out: what is painted, its tapes, its fitting and it
   });
 
   await test.step('it goes out as a table', async () => {
-    await screen.goTo('Hand-off');
-    const coming = page.waitForEvent('download');
-    await screen.press('Download what sets new pipes out as CSV');
-    const download = await coming;
+    const download = await saveAs(screen, 'Points that set new pipes out (CSV)');
     expect(download.suggestedFilename()).toMatch(/\.set-out\.csv$/);
     const rows = readCsv(await textOf(download));
     expect(rows.map((row) => row.point)).toEqual(['NL-1', 'NL-2', 'NL-3', 'NL-4', 'NL-5']);

@@ -1,6 +1,6 @@
 import { marksCsv, siteFileName } from '@footmark/exchange';
-import { downloadText } from '../cards/downloadText';
 import { fitOfSite } from '../fit/fitSession';
+import { saveFile } from '../handOff/saveFile';
 import { currentSite, derivedFrom } from '../session/siteSession';
 import { words } from '../words';
 
@@ -11,5 +11,5 @@ export function marksTable(): string {
 }
 
 export function downloadMarks(): void {
-  downloadText(siteFileName(currentSite(), 'csv'), marksTable(), 'text/csv');
+  saveFile({ name: siteFileName(currentSite(), 'csv'), data: marksTable(), type: 'text/csv' });
 }

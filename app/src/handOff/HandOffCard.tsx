@@ -1,43 +1,33 @@
 import { siteFileName } from '@footmark/exchange';
-import { proposedPaths, writeSite } from '@footmark/site';
+import { writeSite } from '@footmark/site';
 import { cautionCodes } from '@footmark/words';
 import { Download } from 'lucide-react';
+import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
-import { downloadMarks } from '../marks/marksTable';
-import { useDerived, useSite } from '../session/siteSession';
-import { downloadSetOut } from '../setOut/downloadSetOut';
+import { useSite } from '../session/siteSession';
 import { words } from '../words';
-import styles from './cards.module.css';
-import { downloadText } from './downloadText';
+import { FilesFold } from './files/FilesFold';
+import { saveFile } from './saveFile';
 
 /** What leaves this device: files, and the cautions that go with them. */
 export function HandOffCard() {
   const site = useSite();
-  const derived = useDerived();
+  const saveSite = () =>
+    saveFile({ name: siteFileName(site, 'json'), data: writeSite(site), type: 'application/json' });
   return (
     <section className={styles.card} aria-label="Hand-off">
       <div className={styles.head}>
         <h2>Hand-off</h2>
       </div>
       <div className={styles.section}>
-        <Action
-          wide
-          onPress={() => downloadText(siteFileName(site, 'json'), writeSite(site), 'application/json')}
-        >
+        <Action wide onPress={saveSite}>
           <Download size={20} aria-hidden /> Download the site file
         </Action>
-        <Action wide onPress={downloadMarks} isDisabled={derived.marks.length === 0}>
-          <Download size={20} aria-hidden /> Download marks as CSV
-        </Action>
-        {proposedPaths(derived).length === 0 ? null : (
-          <Action wide onPress={downloadSetOut}>
-            <Download size={20} aria-hidden /> Download what sets new pipes out as CSV
-          </Action>
-        )}
         <p className={styles.empty}>
           The site file opens in Footmark on any other device. Nothing is sent anywhere.
         </p>
       </div>
+      <FilesFold />
       <div className={styles.section}>
         <h3>Before anyone digs</h3>
         {cautionCodes.map((code) => {
