@@ -65,6 +65,13 @@ const samples: FindingValues = {
   'pair-of-one-run': { a: 'A3', b: 'A4' },
   'pair-on-two-paths': { a: 'A3', b: 'B1', pathA: 'Lateral', pathB: 'p2' },
   'cables-too-short': { a: 'A3', b: 'B1', pointA: 'f3/a', pointB: 'f4/a', gap: 0.4 },
+  'as-found-mark-gone': { label: 'A3', by: 'Crew one' },
+  'as-found-mark-moved': { label: 'A3', by: '', moved: 0.3 },
+  'as-found-no-place': { label: '', by: '' },
+  'as-found-outside': { label: 'A3', by: 'Crew one', along: -0.9, across: 0.2 },
+  'as-found-disagree': { label: 'A3', a: 'Crew one', b: '', apart: 0.5 },
+  'as-found-depths-disagree': { label: 'A3', a: 'Crew one', b: 'Crew two', apart: 0.5 },
+  'as-found-and-not-found': { label: 'A3', a: '', b: 'Crew two' },
 };
 
 const codes = Object.keys(samples) as FindingCode[]; // keys of the table above
@@ -150,6 +157,21 @@ describe('names', () => {
       named,
     );
     expect(said.text).toBe('The site lies under f1, so it has no ties.');
+  });
+});
+
+describe('what a crew found', () => {
+  const { site } = sampleYard({ length: 'm', diameter: 'mm', direction: 'azimuth' });
+  const text = (code: FindingCode) => findingText(findingOf(code), site).text;
+
+  it('says which way it is off, and calls a crew without a name one', () => {
+    expect(text('as-found-outside')).toBe(
+      'Crew one found A3 outside of the hole that was to hold it: 0.9 m against the flow and 0.2 m to the right.',
+    );
+    expect(text('as-found-disagree')).toBe(
+      'A3 was found in two places that are 0.5 m apart: by Crew one and by a crew.',
+    );
+    expect(text('as-found-no-place')).toMatch(/^Where a crew found something cannot be computed/);
   });
 });
 
