@@ -1,5 +1,7 @@
 export type { AccuracyRule, SiteAccuracy } from './derive/accuracy';
 export type { PairAgreement } from './derive/agreement';
+export { type AsBuiltPoint, asBuiltPoints, findsOn } from './derive/asBuilt';
+export { type AsBuiltTie, asBuiltTies } from './derive/asBuiltTies';
 export type { Clearance } from './derive/clearances';
 export type { SeenStretch, StretchEnd } from './derive/coverage';
 export { type Derived, derive } from './derive/derive';
@@ -170,6 +172,7 @@ export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
 export { addControl, changeControl, removeControl, setNorth } from './edits/frameEdits';
 export { freeName, takenNames } from './edits/freeName';
+export { makeAsBuilt } from './edits/makeAsBuilt';
 export { mergeAnswer } from './edits/mergeAnswer';
 export { addPair, removePair, tellApart } from './edits/pairEdits';
 export { withoutAbsent } from './edits/patch';

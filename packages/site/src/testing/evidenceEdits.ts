@@ -6,6 +6,7 @@ import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import { addAsFound, changeAsFound, removeAsFound } from '../edits/asFoundEdits';
 import { setField } from '../edits/featureEdits';
+import { makeAsBuilt } from '../edits/makeAsBuilt';
 import { mergeAnswer } from '../edits/mergeAnswer';
 import { addPair, removePair, tellApart } from '../edits/pairEdits';
 import { changePathVertex, removeKnownLength, setKnownLength } from '../edits/pathEdits';
@@ -175,6 +176,11 @@ export const evidenceEdits: Readonly<Record<string, (dice: Dice) => Site | null>
   },
   mergeAnswer: (d) =>
     mergeAnswer(d.site, { answer: answerOf({ id: d.newId(), found: [someFind(d), someFind(d)] }) }),
+  makeAsBuilt: (d) => {
+    const derived = derive(d.site);
+    const path = [...derived.paths.keys()].find(() => d.chance(0.7));
+    return path === undefined ? null : makeAsBuilt(d.site, { path, id: d.newId(), name: '', derived });
+  },
   setAside: (d) => setAside(d.site, { observation: d.pick(observationNames(d.site)), aside: d.chance(0.6) }),
 };
 
