@@ -15,6 +15,7 @@ export {
   type SubjectIs,
   subjectsOf,
 } from './clearances/subject';
+export { type CrewHole, type Danger, dangersAt } from './dangersAt';
 export type { DigFinding, DigSeverity } from './digFinding';
 export type { CleanoutAsked, CleanoutReason, NarrowCleanout } from './drain/cleanouts';
 export type { CoverAt, CoverCheck, CoverEnd, CoverUnknown, CoverVerdict } from './drain/coverCheck';
