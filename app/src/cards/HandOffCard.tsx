@@ -3,6 +3,7 @@ import { proposedPaths, writeSite } from '@footmark/site';
 import { cautionCodes } from '@footmark/words';
 import { Download } from 'lucide-react';
 import { Action } from '../controls/Action';
+import { CrewFoundSection } from '../crew/office/CrewFoundSection';
 import { downloadMarks } from '../marks/marksTable';
 import { useDerived, useSite } from '../session/siteSession';
 import { downloadSetOut } from '../setOut/downloadSetOut';
@@ -38,6 +39,7 @@ export function HandOffCard() {
           The site file opens in Footmark on any other device. Nothing is sent anywhere.
         </p>
       </div>
+      <CrewFoundSection />
       <div className={styles.section}>
         <h3>Before anyone digs</h3>
         {cautionCodes.map((code) => {

@@ -15,6 +15,7 @@ function whereText({ is, distance, depth }: Danger, { units }: Site): string {
     return distance < 0
       ? 'its roots reach into the hole.'
       : `${sureText(distance, units)} off; nobody measured its trunk.`;
+  if (is === 'footing' && distance <= 0) return 'the hole reaches into it.';
   const deep = depth === null ? '' : `, its top about ${sureText(depth, units)} deep`;
   return distance <= 0 ? `in the hole${deep}.` : `${sureText(distance, units)} from the hole${deep}.`;
 }
