@@ -27,9 +27,10 @@ export function AnswerPreview({ opened, onClose }: Props) {
   const named = answer.found.flatMap((f) => f.photos);
   const missing = named.filter((id) => !photos.has(id)).length;
   const take = async () => {
+    // first the photos: a record that is shown looks for its own at once
+    const lost = await keepPhotos(opened, site.id, Date.now());
     if (!edit('Take over what the crew found', (s) => mergeAnswer(s, { answer }))) return;
     onClose();
-    const lost = await keepPhotos(opened, site.id, Date.now());
     notify(
       lost.length === 0
         ? 'Taken over. Undo takes it back.'
@@ -61,6 +62,7 @@ export function AnswerPreview({ opened, onClose }: Props) {
       <FoundGroups
         site={merged}
         derived={derivedFrom(merged)}
+        photos={photos}
         only={(record) => keys.has(aboutKey(record.about) ?? record.id)}
       />
       <div className={cards.actions}>

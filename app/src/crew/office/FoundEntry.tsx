@@ -10,9 +10,9 @@ import { lengthText, sureText } from '@footmark/words';
 import { Trash2 } from 'lucide-react';
 import { Action } from '../../controls/Action';
 import { useFit } from '../../fit/fitSession';
-import { useFileUrl } from '../../pictures/useFileUrl';
 import { edit } from '../../session/siteSession';
 import { words } from '../../words';
+import { FoundPhoto } from './FoundPhoto';
 import styles from './office.module.css';
 
 type Props = {
@@ -20,6 +20,8 @@ type Props = {
   readonly site: Site;
   readonly derived: Derived;
   readonly canRemove: boolean;
+  /** Photos that are not on the device yet, by their ids. */
+  readonly photos: ReadonlyMap<string, File>;
 };
 
 /** A tape that was given and would be told otherwise now by more than this (m) is said. */
@@ -32,7 +34,7 @@ const VERDICTS = {
 } as const;
 
 /** One record beside what is computed: where it was found against the mark, whether the hole held it, and the figures it was set out by. */
-export function FoundEntry({ one, site, derived, canRemove }: Props) {
+export function FoundEntry({ one, site, derived, canRemove, photos }: Props) {
   const { fit } = useFit();
   const { record, off, label } = one;
   const { crew } = words;
@@ -55,7 +57,7 @@ export function FoundEntry({ one, site, derived, canRemove }: Props) {
       <OtherTies one={one} site={site} derived={derived} />
       <div className={styles.photos}>
         {record.photos.map((photo) => (
-          <Photo key={photo} file={photo} label={label} />
+          <FoundPhoto key={photo} id={photo} file={photos.get(photo) ?? null} label={label} />
         ))}
       </div>
       {canRemove ? (
@@ -73,7 +75,7 @@ export function FoundEntry({ one, site, derived, canRemove }: Props) {
 }
 
 /** The tapes that the crew was given, where they would be others now. */
-function OtherTies({ one, site, derived }: Omit<Props, 'canRemove'>) {
+function OtherTies({ one, site, derived }: Pick<Props, 'one' | 'site' | 'derived'>) {
   const painted = paintNow(one, derived);
   const ties = givenTies(site, derived.points, painted, one).filter(
     ({ given, now }) => now === null || Math.abs(given - now) > SAME_TAPE_M,
@@ -98,16 +100,6 @@ function paintNow({ record: { about }, sought }: FoundPlace, { marks }: Derived)
   if (about.is !== 'mark') return sought?.at ?? null;
   const place = marks.find((m) => m.reading.id === about.reading)?.place;
   return place?.paint?.at ?? place?.at ?? null;
-}
-
-function Photo({ file, label }: { readonly file: string; readonly label: string }) {
-  const url = useFileUrl(file);
-  if (url === 'coming') return null;
-  return url === 'missing' ? (
-    <p>A photo that is not on this device.</p>
-  ) : (
-    <img src={url.href} alt={`Found at ${label}`} />
-  );
 }
 
 function when(iso: string): string {

@@ -18,10 +18,20 @@ type Props = {
   readonly derived: Derived;
   readonly only?: (record: AsFound) => boolean;
   readonly canRemove?: boolean;
+  /** Photos that are not on the device yet, by their ids. */
+  readonly photos?: ReadonlyMap<string, File>;
 };
 
+const NO_PHOTOS: ReadonlyMap<string, File> = new Map();
+
 /** What was found, mark by mark: what several crews say of one stands side by side. */
-export function FoundGroups({ site, derived, only = () => true, canRemove = false }: Props) {
+export function FoundGroups({
+  site,
+  derived,
+  only = () => true,
+  canRemove = false,
+  photos = NO_PHOTOS,
+}: Props) {
   const groups = new Map<string, FoundPlace[]>();
   for (const one of derived.found) {
     if (!only(one.record)) continue;
@@ -37,7 +47,14 @@ export function FoundGroups({ site, derived, only = () => true, canRemove = fals
           </Button>
           <div className={styles.beside} data-several={found.length > 1}>
             {found.map((one) => (
-              <FoundEntry key={one.record.id} one={one} site={site} derived={derived} canRemove={canRemove} />
+              <FoundEntry
+                key={one.record.id}
+                one={one}
+                site={site}
+                derived={derived}
+                canRemove={canRemove}
+                photos={photos}
+              />
             ))}
           </div>
         </article>
