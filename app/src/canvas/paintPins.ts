@@ -1,10 +1,10 @@
 import { planToScreen } from './camera';
 import type { PaintSetting } from './paintSetting';
-import { paintRing, paintTag, traceLine } from './paintTag';
+import { paintRing, traceLine } from './paintTag';
 import type { FoundPin, PlanPins } from './planPins';
 
 /** Half of the cross on what was found, and the dot where the device is, in pixels. */
-const CROSS_PX = 8;
+const CROSS_PX = 6;
 const HERE_PX = 8;
 
 /** Paints where the device is, and what was found. */
@@ -25,8 +25,8 @@ export function paintPins({ here, found }: PlanPins, setting: PaintSetting): voi
   paintRing(here.at, HERE_PX + 4, setting);
 }
 
-/** A cross where it was found, a line from where it was looked for, and what is painted there. */
-function paintFound({ at, sought, label }: FoundPin, setting: PaintSetting): void {
+/** A cross where it was found, and a line from where it was looked for. */
+function paintFound({ at, sought }: FoundPin, setting: PaintSetting): void {
   const { context, camera, size, palette } = setting;
   context.strokeStyle = palette.survey;
   context.lineWidth = 2.5;
@@ -41,5 +41,4 @@ function paintFound({ at, sought, label }: FoundPin, setting: PaintSetting): voi
   context.moveTo(on.x - CROSS_PX, on.y + CROSS_PX);
   context.lineTo(on.x + CROSS_PX, on.y - CROSS_PX);
   context.stroke();
-  if (label !== '') paintTag(label, on, setting);
 }

@@ -6,7 +6,6 @@ export type FoundPin = {
   readonly at: Point;
   /** Null where nothing was computed. */
   readonly sought: Point | null;
-  readonly label: string;
 };
 
 /** What is pinned on the plan besides the site: where the device is, how sure (m), and what was found. */

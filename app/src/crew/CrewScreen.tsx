@@ -6,6 +6,7 @@ import { NO_PINS, usePlanPins } from '../canvas/planPins';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { OpenProblem } from '../screens/OpenProblem';
+import { unsavedStateOf } from '../session/autosave';
 import { openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
 import { loadSite } from '../storage/siteStore';
@@ -79,7 +80,10 @@ export function CrewScreen({ id }: { readonly id: string }) {
   return isOpen && hasAnswer ? <CrewView key={spoken.language} /> : null;
 }
 
+/** The site as it was last left, also when its last state has not reached the device yet. */
 async function siteToRead(id: string): Promise<Site | OpenFailure | 'site-missing'> {
+  const unsaved = await unsavedStateOf(id);
+  if (unsaved !== null) return unsaved;
   const opened = await loadSite(id);
   if (opened === null) return 'site-missing';
   return opened.ok ? opened.site : opened.failure;

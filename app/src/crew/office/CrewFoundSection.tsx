@@ -24,8 +24,8 @@ export function CrewFoundSection() {
   const [opened, setOpened] = useState<OpenedAnswerFiles | null>(null);
   const [failure, setFailure] = useState<AnswerFilesFailure | null>(null);
   useEffect(() => {
-    const found = derived.found.flatMap(({ at, sought, label }) =>
-      at === null ? [] : { at, sought: sought?.at ?? null, label },
+    const found = derived.found.flatMap(({ at, sought }) =>
+      at === null ? [] : { at, sought: sought?.at ?? null },
     );
     usePlanPins.setState({ found });
     return () => usePlanPins.setState(NO_PINS);

@@ -49,7 +49,7 @@ export function FoundEntry({ one, site, derived, canRemove, photos }: Props) {
         <p className={styles.off}>
           {off.distance < SAME_TAPE_M
             ? 'Just where it was computed.'
-            : `${sureText(off.distance, site.units)} from the computed place: ${crew.alongText(off.along, site.units)}, ${crew.acrossText(off.across, site.units)}.`}{' '}
+            : `${sureText(off.distance, site.units)} from the computed place: ${offTexts(off, site).join(', ')}.`}{' '}
           {verdict === null ? '' : VERDICTS[verdict]}
         </p>
       )}
@@ -72,6 +72,14 @@ export function FoundEntry({ one, site, derived, canRemove, photos }: Props) {
       ) : null}
     </div>
   );
+}
+
+/** Along the pipe and to its side, without what is nothing. */
+function offTexts({ along, across }: NonNullable<FoundPlace['off']>, { units }: Site): readonly string[] {
+  return [
+    ...(Math.abs(along) < SAME_TAPE_M ? [] : [words.crew.alongText(along, units)]),
+    ...(Math.abs(across) < SAME_TAPE_M ? [] : [words.crew.acrossText(across, units)]),
+  ];
 }
 
 /** The tapes that the crew was given, where they would be others now. */

@@ -317,7 +317,7 @@ const sentences: Sentences = {
     cure: 'Ask for the tapes again, and from which points they were pulled.',
   }),
   'as-found-outside': ({ label, by, along, across }, { length }) => ({
-    text: `${crewName(by)} found ${label} outside of the hole that was to hold it: ${length(Math.abs(along))} ${along < 0 ? 'against the flow' : 'with the flow'} and ${length(Math.abs(across))} to the ${across < 0 ? 'left' : 'right'}.`,
+    text: `${crewName(by)} found ${label} outside of the hole that was to hold it: ${offInText(along, across, length)}.`,
     cure: 'One mark in twenty may be so far off. If there are more, check the zero and scale of the run, and the line.',
   }),
   'as-found-disagree': ({ label, a, b, apart }, { length }) => ({
@@ -333,6 +333,21 @@ const sentences: Sentences = {
     cure: 'Ask whether they dug in the same place.',
   }),
 };
+
+/** Less than this (m) to one side is straight along, or straight across. */
+const STRAIGHT_M = 0.01;
+
+/** `3 ft against the flow and 0.5 ft to the right`. */
+function offInText(along: number, across: number, length: (metres: number) => string): string {
+  return [
+    ...(Math.abs(along) < STRAIGHT_M
+      ? []
+      : [`${length(Math.abs(along))} ${along < 0 ? 'against' : 'with'} the flow`]),
+    ...(Math.abs(across) < STRAIGHT_M
+      ? []
+      : [`${length(Math.abs(across))} to the ${across < 0 ? 'left' : 'right'}`]),
+  ].join(' and ');
+}
 
 /** Who reports, as a sentence begins or in its middle. */
 function crewName(by: string, where: 'start' | 'middle' = 'start'): string {
