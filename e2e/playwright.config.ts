@@ -41,12 +41,13 @@ export default defineConfig({
     },
     {
       name: 'phone',
-      testMatch: /(newcomer|sample|dig|fit|fit-of-runs|reroute|set-out|yard|fingers)\.spec\.ts$/,
+      testMatch:
+        /(newcomer|sample|crew|crew-set-out|dig|fit|fit-of-runs|reroute|set-out|yard|fingers)\.spec\.ts$/,
       use: { viewport: { width: 390, height: 844 }, ...touch },
     },
     {
       name: 'tablet',
-      testMatch: /(sample|fit)\.spec\.ts$/,
+      testMatch: /(sample|crew|fit)\.spec\.ts$/,
       use: { viewport: { width: 820, height: 1180 }, ...touch },
     },
   ],

@@ -1,15 +1,17 @@
 import { I18nProvider } from 'react-aria-components';
 import { Route, Router, Switch } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
+import { CrewScreen } from './crew/CrewScreen';
 import { HomeScreen } from './screens/HomeScreen';
 import { SiteScreen } from './screens/SiteScreen';
 
-/** The two screens: the sites on this device, and one site. The address keeps which, behind the #. */
+/** The screens: the sites on this device, one site, and one site as its crew sees it. The address keeps which, behind the #. */
 export function App() {
   return (
     <I18nProvider locale="en-US">
       <Router hook={useHashLocation}>
         <Switch>
+          <Route path="/crew/:id">{({ id }) => <CrewScreen key={id} id={id} />}</Route>
           <Route path="/site/:id">{({ id }) => <SiteScreen key={id} id={id} />}</Route>
           <Route>
             <HomeScreen />

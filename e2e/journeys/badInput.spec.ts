@@ -148,7 +148,7 @@ test('files that are no site are refused by name, and nothing is lost', async ({
     ['notes.json', 'buy couplings', ['not JSON', 'near "buy couplings"']],
     ['cut.json', text.slice(0, text.length / 2), ['not JSON']],
     ['map.json', '{"type":"FeatureCollection","features":[]}', ['is JSON, but it is not a site']],
-    ['newer.json', spoilt((raw) => Object.assign(raw, { version: 7 })), ['version 7', 'up to version 2']],
+    ['newer.json', spoilt((raw) => Object.assign(raw, { version: 7 })), ['version 7', 'up to version 3']],
     [
       'extra.json',
       spoilt((raw) => Object.assign(raw, { weather: 'wet' })),

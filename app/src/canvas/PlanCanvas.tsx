@@ -25,6 +25,7 @@ import { paintPrimitives } from './paintPrimitives';
 import { mmPerMetre } from './paintSetting';
 import { palettes } from './palette';
 import { planHand } from './planHand';
+import { usePlanPins } from './planPins';
 import { drawingOf, labelsAt } from './planScene';
 import { fitMargin, usePlanView } from './planView';
 
@@ -39,9 +40,9 @@ type LiveView = { camera: Camera; rested: Camera | null; painted: Camera | null 
 
 /**
  * The plan: the drawing at rest on one canvas, what is in hand on another above it. A pan or zoom moves the painted canvases and
- * they are painted anew when the hand rests; React renders neither per frame nor per thing.
+ * they are painted anew when the hand rests; React renders neither per frame nor per thing. `hand`: what gestures do, the same at every render.
  */
-export function PlanCanvas() {
+export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHand }) {
   const site = useSite();
   const derived = useDerived();
   const { step, selected, group, vertex, tool, hiddenLayers } = useWorkbench();
@@ -73,7 +74,8 @@ export function PlanCanvas() {
     height: Math.round(size.height * (1 + 2 * OVERSCAN)),
   };
   const ways = useWaysOnPlan();
-  const overlay: Overlay = { site, derived, selected, group, vertex, tool, draft, candidates, ways };
+  const pins = usePlanPins();
+  const overlay: Overlay = { site, derived, selected, group, vertex, tool, draft, candidates, ways, pins };
 
   // what gestures and painters read: as it is at this render, and what changes between renders
   const now = useRef({ site, drawing, labels, overlay, size, paper, theme });
@@ -166,7 +168,7 @@ export function PlanCanvas() {
     };
     return attachGestures(
       element,
-      planHand({
+      hand({
         camera: () => live.current.camera,
         size: () => now.current.size,
         drawing: () => now.current.drawing,
@@ -189,7 +191,7 @@ export function PlanCanvas() {
         },
       }),
     );
-  }, []);
+  }, [hand]);
 
   return (
     <div ref={box} className={styles.view} data-tool={tool === null ? 'none' : tool.is}>

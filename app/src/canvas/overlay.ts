@@ -4,6 +4,7 @@ import { type Derived, pointOwners, refKey, type Site, type Target } from '@foot
 import type { PipePlace } from '../profile/profilePointer';
 import type { Candidates } from '../session/picking';
 import type { Landing, Tool } from '../tools/tool';
+import type { PlanPins } from './planPins';
 
 /** A box that is being drawn around things, by two opposite corners in the plan. */
 export type Marquee = { readonly from: Point; readonly to: Point };
@@ -22,6 +23,7 @@ export type Overlay = {
   readonly candidates: Candidates | null;
   /** Ways that are being compared, while their card is open. */
   readonly ways: readonly WayOnPlan[];
+  readonly pins: PlanPins;
 };
 
 /** A way's pipe on the plan with its number; the chosen one is strong. */

@@ -5,6 +5,7 @@ import type { Candidates } from '../session/picking';
 import { planToScreen } from './camera';
 import type { InMotion, Marquee, Overlay } from './overlay';
 import { paintDraft, paintTurns } from './paintDraft';
+import { paintPins } from './paintPins';
 import { paintSelection } from './paintSelection';
 import type { PaintSetting } from './paintSetting';
 import { paintRing, paintTag } from './paintTag';
@@ -16,6 +17,7 @@ export function paintOverlay(overlay: Overlay, motion: InMotion, setting: PaintS
   paintDraft(overlay, motion.landing, setting);
   paintTurns(motion.turns, setting);
   paintWays(overlay.ways, setting);
+  paintPins(overlay.pins, setting);
   paintCandidates(overlay.candidates, setting);
   if (motion.marquee !== null) paintMarquee(motion.marquee, setting);
   if (motion.pointer !== null) paintPointer(motion.pointer, overlay, setting);

@@ -3,6 +3,7 @@ import { type PointerEvent, useRef, useState } from 'react';
 import { edit, useDerived } from '../session/siteSession';
 import { toggleLeaf } from '../session/workbench';
 import styles from './NorthArrow.module.css';
+import { NorthNeedle } from './NorthNeedle';
 
 /** A press that turns the arrow by less (degrees) is a tap. */
 const STILL_DEG = 3;
@@ -49,14 +50,7 @@ export function NorthArrow() {
       onPointerCancel={() => setHand(null)}
       onClick={() => justTurned.current || toggleLeaf('north')}
     >
-      <svg viewBox="-28 -28 56 56" aria-hidden="true">
-        <g transform={`rotate(${shown})`}>
-          <path d="M0 -25 7 3 0 -2 -7 3Z" />
-          <text y="21" textAnchor="middle">
-            N
-          </text>
-        </g>
-      </svg>
+      <NorthNeedle turn={shown} />
       {known ? null : <span>assumed</span>}
     </button>
   );

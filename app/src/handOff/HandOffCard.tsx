@@ -4,6 +4,7 @@ import { cautionCodes } from '@footmark/words';
 import { Download } from 'lucide-react';
 import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
+import { CrewFoundSection } from '../crew/office/CrewFoundSection';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { FilesFold } from './files/FilesFold';
@@ -28,6 +29,7 @@ export function HandOffCard() {
         </p>
       </div>
       <FilesFold />
+      <CrewFoundSection />
       <div className={styles.section}>
         <h3>Before anyone digs</h3>
         {cautionCodes.map((code) => {

@@ -24,16 +24,20 @@ export function canShareFiles(): boolean {
   return typeof navigator.canShare === 'function' && navigator.canShare({ files: [new File([''], 'a.txt')] });
 }
 
-/** Hands a file to the device's share sheet; false where the person closed that, or the device does not take such a file. */
-export async function shareFile({ name, data, type }: NewFile): Promise<boolean> {
-  const file = new File([blobOf(data, type)], name, { type });
-  if (!navigator.canShare?.({ files: [file] })) return false;
-  try {
-    await navigator.share({ files: [file] });
-    return true;
-  } catch {
-    return false;
+/** Hands files to the device's own share sheet where it takes them, else to the browser to keep. */
+export async function handOver(files: readonly NewFile[]): Promise<void> {
+  const data = {
+    files: files.map((file) => new File([blobOf(file.data, file.type)], file.name, { type: file.type })),
+  };
+  if (navigator.canShare?.(data)) {
+    try {
+      await navigator.share(data);
+      return;
+    } catch (error) {
+      if (error instanceof DOMException && error.name === 'AbortError') return; // the person thought better of it
+    }
   }
+  files.forEach(saveFile);
 }
 
 function blobOf(data: NewFile['data'], type: string): Blob {

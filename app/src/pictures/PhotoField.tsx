@@ -1,15 +1,15 @@
 import { Camera, Trash2, X } from 'lucide-react';
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { currentSite, useSiteSession } from '../session/siteSession';
-import { loadFile } from '../storage/fileStore';
 import { keepPicture } from './addPicture';
 import { FilePick } from './FilePick';
 import { importPicture, PHOTO_LONGEST_PX } from './importPicture';
 import { importProblemText } from './importText';
 import styles from './pictures.module.css';
+import { useFileUrl } from './useFileUrl';
 
 type Props = {
   readonly label: string;
@@ -97,27 +97,4 @@ function Photo({ file, label }: { readonly file: string; readonly label: string 
       </ModalOverlay>
     </DialogTrigger>
   );
-}
-
-/** An address for a stored file, given back when the component goes. */
-function useFileUrl(file: string): { readonly href: string } | 'coming' | 'missing' {
-  const [url, setUrl] = useState<{ readonly href: string } | 'coming' | 'missing'>('coming');
-  useEffect(() => {
-    let href: string | null = null;
-    let gone = false;
-    setUrl('coming');
-    loadFile(file).then(
-      (stored) => {
-        if (gone) return;
-        href = stored && URL.createObjectURL(stored.blob);
-        setUrl(href === null ? 'missing' : { href });
-      },
-      () => gone || setUrl('missing'),
-    );
-    return () => {
-      gone = true;
-      if (href !== null) URL.revokeObjectURL(href);
-    };
-  }, [file]);
-  return url;
 }

@@ -1,5 +1,5 @@
 import { newSite, type OpenFailure, openSite, type Site } from '@footmark/site';
-import { FilePlus2, FolderOpen, Map as MapIcon, Trash2 } from 'lucide-react';
+import { FilePlus2, FolderOpen, HardHat, Map as MapIcon, Trash2 } from 'lucide-react';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
@@ -134,6 +134,13 @@ export function HomeScreen() {
                     {count(entry.counts.readings, 'reading')}. Saved {when(entry.savedAt)}.
                   </span>
                 </Button>
+                <Action
+                  look="icon"
+                  aria-label={`Crew view of ${entry.name || 'the site without a name'}`}
+                  onPress={() => go(`/crew/${entry.id}`)}
+                >
+                  <HardHat size={20} aria-hidden />
+                </Action>
                 <Action
                   look="icon"
                   aria-label={`Delete ${entry.name}`}

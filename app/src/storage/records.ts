@@ -23,3 +23,12 @@ export type StoredFile = {
   /** Milliseconds since 1970. */
   readonly addedAt: number;
 };
+
+/** What a crew has done and found on a site, as it will be sent back. */
+export type StoredAnswer = {
+  readonly id: string;
+  readonly site: string;
+  readonly answer: unknown;
+  /** Milliseconds since 1970. */
+  readonly savedAt: number;
+};

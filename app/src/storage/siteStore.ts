@@ -61,9 +61,9 @@ export async function saveSite(site: Site, now: number): Promise<void> {
   ]);
 }
 
-/** Takes a site off this device for good, and its pictures unless another site shows them too. */
+/** Takes a site off this device for good, what a crew found there, and its pictures unless another site shows them too. */
 async function removeSite(id: string): Promise<void> {
-  const tx = (await database()).transaction(['sites', 'entries', 'files'], 'readwrite');
+  const tx = (await database()).transaction(['sites', 'entries', 'files', 'answers'], 'readwrite');
   const [sites, files] = [tx.objectStore('sites'), tx.objectStore('files')];
   const gone = JSON.stringify((await sites.get(id))?.site ?? null);
   await Promise.all([sites.delete(id), tx.objectStore('entries').delete(id)]);
@@ -72,6 +72,9 @@ async function removeSite(id: string): Promise<void> {
     const named = `"${at.value.id}"`;
     const itsOwn = at.value.site === id || gone.includes(named);
     if (itsOwn && !others.some((text) => text.includes(named))) await at.delete();
+  }
+  for (let at = await tx.objectStore('answers').openCursor(); at !== null; at = await at.continue()) {
+    if (at.value.site === id) await at.delete();
   }
   await tx.done;
 }

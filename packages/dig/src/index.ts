@@ -16,6 +16,7 @@ export {
   subjectsOf,
 } from './clearances/subject';
 export { concerns } from './concerns';
+export { type CrewHole, type Danger, dangersAt } from './dangersAt';
 export type { DigFinding, DigSeverity } from './digFinding';
 export type { CleanoutAsked, CleanoutReason, NarrowCleanout } from './drain/cleanouts';
 export type { CoverAt, CoverCheck, CoverEnd, CoverUnknown, CoverVerdict } from './drain/coverCheck';

@@ -1,5 +1,7 @@
 export type { AccuracyRule, SiteAccuracy } from './derive/accuracy';
 export type { PairAgreement } from './derive/agreement';
+export { type AsBuiltPoint, asBuiltPoints, findsOn } from './derive/asBuilt';
+export { type AsBuiltTie, asBuiltTies } from './derive/asBuiltTies';
 export type { Clearance } from './derive/clearances';
 export type { SeenStretch, StretchEnd } from './derive/coverage';
 export { type Derived, derive } from './derive/derive';
@@ -10,7 +12,11 @@ export { derivePlaces, type Places } from './derive/derivePlaces';
 export { DRAWN_TURN_RAD, drawnTurn } from './derive/drawnTurn';
 export { faceRadiusOf } from './derive/faceRadius';
 export { farEnd } from './derive/farEnd';
+export { type FindVerdict, findInHole, findsOutside } from './derive/findInHole';
 export type { Finding, FindingCode, FindingOf, FindingValues, Severity, Target } from './derive/finding';
+export { targetOfFind } from './derive/foundFindings';
+export { type FoundPlace, latestFinds, type SoughtPlace } from './derive/foundPlaces';
+export { type GivenTie, givenTies } from './derive/givenTies';
 export type { Locate } from './derive/locates';
 export type { LookedStretch } from './derive/lookedAt';
 export { type MarkState, markState } from './derive/markState';
@@ -18,6 +24,7 @@ export type { Mark, MarkPlace } from './derive/marks';
 export type { OffsetPaint } from './derive/markTies';
 export type { PairExplanation } from './derive/pairExplanations';
 export type { PairSuggestion } from './derive/pairSuggestions';
+export { placeOfTapes } from './derive/placeOfTapes';
 export { type DepthAt, type PathProfile, type ProfileAt, profileAt } from './derive/profileAt';
 export { type ProfileCrossing, profileCrossings } from './derive/profileCrossings';
 export { type GroundAt, type GroundLine, type GroundMark, groundAt } from './derive/profileGround';
@@ -57,6 +64,29 @@ export {
 export type { GapEnd, UnseenGap } from './derive/unseen';
 export { compareVisits, type StillThere, type VisitComparison } from './derive/visitComparison';
 export type { VisitThing } from './derive/visitThings';
+export {
+  ANSWER_FORMAT,
+  ANSWER_VERSION,
+  type Answer,
+  type AnswerFailure,
+  answer as answerSchema,
+  MOST_ANSWER_CHARACTERS,
+  type OpenedAnswer,
+  openAnswer,
+  readAnswer,
+  type Tick,
+  writeAnswer,
+} from './document/answer';
+export {
+  type AsFound,
+  aboutKey,
+  type FoundAbout,
+  type FoundReport,
+  type FoundState,
+  type FoundWhere,
+  foundStates,
+  type GivenPaint,
+} from './document/asFound';
 export { dependsOn } from './document/dependsOn';
 export {
   type Dig,
@@ -134,6 +164,7 @@ export {
 export type { Pixel, Underlay, UnderlayFit } from './document/underlay';
 export type { ValueProblem } from './document/valueProblems';
 export type { Pair, Visit } from './document/visit';
+export { type AsFoundFacts, addAsFound, changeAsFound, removeAsFound } from './edits/asFoundEdits';
 export { copyThings, isSelfContained, type LooseThings, looseThings, pasteThings } from './edits/copyThings';
 export {
   addDig,
@@ -149,6 +180,8 @@ export type { Edit } from './edits/edit';
 export { addFeature, nameFeature, setBalance, setClosing, setField } from './edits/featureEdits';
 export { addControl, changeControl, removeControl, setNorth } from './edits/frameEdits';
 export { freeName, takenNames } from './edits/freeName';
+export { makeAsBuilt } from './edits/makeAsBuilt';
+export { mergeAnswer } from './edits/mergeAnswer';
 export { addPair, removePair, tellApart } from './edits/pairEdits';
 export { withoutAbsent } from './edits/patch';
 export {

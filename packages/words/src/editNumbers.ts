@@ -60,6 +60,8 @@ const measured = {
   scale: 'number',
   factor: 'number',
   resolution: 'length',
+  right: 'length',
+  flow: 'angle',
   diameter: 'diameter',
   trunkDiameter: 'diameter',
   stemDiameters: 'diameter',

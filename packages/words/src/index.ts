@@ -1,7 +1,9 @@
 export { type CautionCode, cautionCodes } from './caution';
 export type { ChoiceValue, FieldName, RunDirection, SpotKind, ZeroKind } from './codes';
+export type { CrewLabel, CrewWords, PositionProblem } from './crewWords';
 export { en } from './en/en';
 export { filePathText } from './filePath';
+export { languages } from './languages';
 export type { ArcProblem, SpotProblem } from './measureProblem';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';
 export type { PairProblem } from './pairProblem';

@@ -77,6 +77,7 @@ import type {
 } from '@footmark/site';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
+import type { CrewWords } from './crewWords';
 import type { ArcProblem, SpotProblem } from './measureProblem';
 import type { PairProblem } from './pairProblem';
 import type { TableProblemFacts } from './tableProblem';
@@ -101,6 +102,9 @@ export type SaidOfFile = Said & { readonly problems: readonly string[] };
 export type Words = {
   /** BCP 47 tag. */
   readonly language: string;
+
+  /** What the crew view says. */
+  readonly crew: CrewWords;
 
   featureKindName(kind: FeatureKind): string;
   fieldName(kind: FeatureKind, field: string): string;

@@ -8,7 +8,7 @@ import { Action } from '../../controls/Action';
 import { fitOfSite } from '../../fit/fitSession';
 import { useDerived, useSite } from '../../session/siteSession';
 import { notify } from '../../session/workbench';
-import { canShareFiles, saveFile, shareFile } from '../saveFile';
+import { canShareFiles, handOver, saveFile } from '../saveFile';
 import { type FileSetting, fileKinds } from './fileKinds';
 import styles from './files.module.css';
 import { GridFields } from './GridFields';
@@ -64,7 +64,7 @@ function HandOut({ id, setting }: { readonly id: string; readonly setting: () =>
     setBusy(false);
     if (file === null) notify('A place of this site has no coordinates in the system that is chosen.');
     else if (how === 'save') saveFile(file);
-    else if (!(await shareFile(file))) saveFile(file);
+    else await handOver([file]);
   };
   return (
     <>

@@ -1,6 +1,5 @@
 import { ellipseFactor95 } from '@footmark/adjust';
-import { NEGLIGIBLE_LENGTH_M } from '@footmark/geometry';
-import type { Locate } from './locates';
+import { NEGLIGIBLE_LENGTH_M, type Point } from '@footmark/geometry';
 
 /**
  * How a 95 % accuracy was got (FGDC-STD-007.3-1998, appendix 3-A; from memory). `equal`: both axes alike, 1.7308·RMSE_r. `mean`: the
@@ -9,9 +8,12 @@ import type { Locate } from './locates';
  */
 export type AccuracyRule = 'equal' | 'mean' | 'larger';
 
-/** How good the computation is on this site: computed places of the sonde against where a receiver found it. Metres. */
+/** A place that was found beside where the computation has it, and whether the computation was fitted to it. */
+export type CheckPoint = { readonly found: Point; readonly computed: Point; readonly weighed: boolean };
+
+/** How good the computation is on this site: computed places against where a receiver or a crew found them. Metres. */
 export type SiteAccuracy = {
-  /** Locates that it rests on, at least 1. */
+  /** Check points that it rests on, at least 1. */
   readonly count: number;
   /** Root mean square of what they are off along the site's x and y, and of the distances. */
   readonly rmseX: number;
@@ -24,7 +26,7 @@ export type SiteAccuracy = {
   readonly ratio: number;
   /** There are the 20 check points that the standard asks for. */
   readonly enough: boolean;
-  /** None of the locates had a part in the fit that stands: a check that was fitted to is none. */
+  /** None of the check points had a part in the fit that stands: a check that was fitted to is none. */
   readonly independent: boolean;
 };
 
@@ -37,26 +39,26 @@ const LEAST_RATIO = 0.6;
 /** A ratio this close to 1 is rounding: there both of the standard's formulas say the same. */
 const RATIO_ROUNDING = 1e-9;
 
-/** Null without locates. */
-export function accuracyOf(locates: readonly Locate[]): SiteAccuracy | null {
-  if (locates.length === 0) return null;
+/** Null without check points. */
+export function accuracyOf(checks: readonly CheckPoint[]): SiteAccuracy | null {
+  if (checks.length === 0) return null;
   const mean = (values: readonly number[]) => values.reduce((sum, v) => sum + v, 0) / values.length;
-  const rmseX = Math.sqrt(mean(locates.map((l) => (l.found.x - l.computed.x) ** 2)));
-  const rmseY = Math.sqrt(mean(locates.map((l) => (l.found.y - l.computed.y) ** 2)));
+  const rmseX = Math.sqrt(mean(checks.map((l) => (l.found.x - l.computed.x) ** 2)));
+  const rmseY = Math.sqrt(mean(checks.map((l) => (l.found.y - l.computed.y) ** 2)));
   const larger = Math.max(rmseX, rmseY);
   const ratio = larger < NEGLIGIBLE_LENGTH_M ? 1 : Math.min(rmseX, rmseY) / larger;
   const rule = ratio > 1 - RATIO_ROUNDING ? 'equal' : ratio >= LEAST_RATIO ? 'mean' : 'larger';
   const rmse = Math.hypot(rmseX, rmseY);
   return {
-    count: locates.length,
+    count: checks.length,
     rmseX,
     rmseY,
     rmse,
     accuracy: accuracyBy(rule, rmseX, rmseY),
     rule,
     ratio,
-    enough: locates.length >= ENOUGH_POINTS,
-    independent: locates.every((l) => !l.weighed),
+    enough: checks.length >= ENOUGH_POINTS,
+    independent: checks.every((l) => !l.weighed),
   };
 }
 

@@ -1,11 +1,13 @@
 import type { Site } from '../document/site';
-import { accuracyOf, type SiteAccuracy } from './accuracy';
+import { accuracyOf, type CheckPoint, type SiteAccuracy } from './accuracy';
 import { agreementsOf, type PairAgreement } from './agreement';
 import { obstacleGroups } from './clearances';
 import { type SeenStretch, seenByRun } from './coverage';
 import { type DerivedFrame, deriveFrame } from './deriveFrame';
 import { derivePlaces, type Places } from './derivePlaces';
 import type { Finding, Severity } from './finding';
+import { sayOfFinds } from './foundFindings';
+import { type FoundPlace, foundPlaces, latestFinds } from './foundPlaces';
 import { type Locate, locatesOf } from './locates';
 import { type LookedStretch, lookedAtPaths } from './lookedAt';
 import { type Mark, marksOfRun } from './marks';
@@ -41,6 +43,10 @@ export type Derived = Places & {
   readonly locates: readonly Locate[];
   /** How good the computation is on this site; null without a locate. */
   readonly accuracy: SiteAccuracy | null;
+  /** What crews found, in the order of the site. */
+  readonly found: readonly FoundPlace[];
+  /** How good the computation is by what was laid bare at marks, which no fit is drawn to; null without. */
+  readonly foundAccuracy: SiteAccuracy | null;
   /** How runs agree about what two of them saw; pairs that say nothing are left out. */
   readonly pairs: readonly PairAgreement[];
   /** Readings that could be paired, nearest first. Computed when first asked for. */
@@ -83,6 +89,8 @@ export function derive(site: Site): Derived {
   const lookedAt = lookedAtPaths(paths, coverage);
   const locates = locatesOf(site, { features, paths, routes, marks, fit }, findings);
   const pairs = agreementsOf(site, { marks, paths }, findings);
+  const found = foundPlaces(site, { points, paths, marks });
+  sayOfFinds(found, findings);
   sayOfReach(site, { points, features, marks }, findings);
   let suggested: readonly PairSuggestion[] | null = null;
   const { profiles, findings: aboutLevels } = deriveProfiles({ site, features, paths, routes, marks });
@@ -102,6 +110,8 @@ export function derive(site: Site): Derived {
     profiles,
     locates,
     accuracy: accuracyOf(locates),
+    found,
+    foundAccuracy: accuracyOf(checksOf(found)),
     pairs,
     get pairSuggestions() {
       suggested ??= pairSuggestions(site, marks);
@@ -109,4 +119,13 @@ export function derive(site: Site): Derived {
     },
     findings: findings.sort((a, b) => RANK[a.severity] - RANK[b.severity]),
   };
+}
+
+/** Marks that were laid bare, each once: nearer to the truth than any receiver. */
+function checksOf(found: readonly FoundPlace[]): readonly CheckPoint[] {
+  return latestFinds(found).flatMap(({ record, at, sought }) =>
+    record.about.is !== 'mark' || at === null || sought === null
+      ? []
+      : { found: at, computed: sought.at, weighed: false },
+  );
 }

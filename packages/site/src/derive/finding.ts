@@ -93,6 +93,15 @@ export type FindingValues = {
   'pair-of-one-run': { a: string; b: string };
   'pair-on-two-paths': { a: string; b: string; pathA: string; pathB: string };
   'cables-too-short': { a: string; b: string; pointA: string; pointB: string; gap: number };
+  // what crews found: the label that is painted, and who says so
+  'as-found-mark-gone': { label: string; by: string };
+  'as-found-mark-moved': { label: string; by: string; moved: number };
+  'as-found-no-place': { label: string; by: string };
+  'as-found-outside': { label: string; by: string; along: number; across: number };
+  /** `a` and `b`: who says so. */
+  'as-found-disagree': { label: string; a: string; b: string; apart: number };
+  'as-found-depths-disagree': { label: string; a: string; b: string; apart: number };
+  'as-found-and-not-found': { label: string; a: string; b: string };
 };
 
 export type FindingCode = keyof FindingValues;

@@ -51,6 +51,7 @@ function* duplicateIds(site: Site): Generator<IntegrityProblem> {
   yield* repeated(site.digging.digs.map((d, i) => ({ id: d.id, path: ['digging', 'digs', i] })));
   yield* repeated(site.digging.notes.map((n, i) => ({ id: n.id, path: ['digging', 'notes', i] })));
   yield* repeated(site.frame.control.map((c, i) => ({ id: c.id, path: ['frame', 'control', i] })));
+  yield* repeated(site.asFound.map((f, i) => ({ id: f.id, path: ['asFound', i] })));
   for (const [i, feature] of site.features.entries()) {
     yield* repeated(feature.vertices.map((v, j) => ({ id: v.id, path: ['features', i, 'vertices', j] })));
   }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { asFound, foundAbout, foundWhere, givenPaint } from './asFound';
 import { feature } from './feature';
 import { fitEvidence, takenFit } from './fit';
 import { knownLength, path, pathVertex, pipeLevel, stretch } from './path';
@@ -32,6 +33,10 @@ const records = {
   pair,
   fitEvidence,
   takenFit,
+  foundAbout,
+  foundWhere,
+  givenPaint,
+  asFound,
 };
 
 /**

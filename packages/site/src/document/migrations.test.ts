@@ -82,3 +82,16 @@ describe('a file of version 1', () => {
     expect(file).toEqual(before);
   });
 });
+
+describe('a file of version 2', () => {
+  const text = readFileSync(new URL('./frozen/v2.json', import.meta.url), 'utf8');
+
+  it('has nothing yet that a crew found, and keeps all else as it was', () => {
+    const file = JSON.parse(text);
+    const result = openSiteValue(file);
+    if (!result.ok) return expect.fail(JSON.stringify(result.failure));
+    expect(result.migratedFrom).toBe(2);
+    expect(result.site).toEqual({ ...file, version: 3, asFound: [] });
+    expect(file).toEqual(JSON.parse(text));
+  });
+});

@@ -2,7 +2,7 @@
 export type Migration = (file: Record<string, unknown>) => Record<string, unknown>;
 
 /** By the version they start from. Version 1 is the first. */
-export const migrations: Readonly<Record<number, Migration>> = { 1: toVersion2 };
+export const migrations: Readonly<Record<number, Migration>> = { 1: toVersion2, 2: toVersion3 };
 
 /** Runs come to belong to visits, one for each day; a counter's scale says where it is from, and the head gets its length. */
 function toVersion2(file: Record<string, unknown>): Record<string, unknown> {
@@ -40,4 +40,9 @@ function toVersion2(file: Record<string, unknown>): Record<string, unknown> {
     digging: { soil: 'not-chosen', disturbed: true, protection: 'slope', digs: [], notes: [] },
     setAside: [],
   };
+}
+
+/** What crews found comes to have its place; nobody has found anything yet. */
+function toVersion3(file: Record<string, unknown>): Record<string, unknown> {
+  return { ...file, version: 3, asFound: [] };
 }

@@ -8,7 +8,7 @@ import { SITE_FORMAT, SITE_VERSION, type Site, site as siteSchema } from './site
 export const MOST_SITE_CHARACTERS = 20_000_000;
 
 /** Problems past this many are counted, not listed. */
-const MOST_LISTED = 20;
+export const MOST_LISTED = 20;
 
 /** One place in a file that is not as it must be; `path` leads to it, `detail` is the validator's own word. */
 export type FileProblem = {
@@ -133,7 +133,7 @@ function migrate(raw: Record<string, unknown>, from: number): unknown {
 }
 
 /** Engines tell either the position of the fault or an excerpt around it. */
-function notJson(text: string, error: unknown): OpenFailure {
+export function notJson(text: string, error: unknown): Extract<OpenFailure, { code: 'not-json' }> {
   const message = error instanceof Error ? error.message : '';
   const found = /position (\d+)/.exec(message);
   const position = found === null ? null : Number(found[1]);
@@ -144,7 +144,8 @@ function notJson(text: string, error: unknown): OpenFailure {
   return { code: 'not-json', position, near };
 }
 
-function fileProblems(issue: z.core.$ZodIssue): FileProblem[] {
+/** The places that an issue of the validator is about. */
+export function fileProblems(issue: z.core.$ZodIssue): FileProblem[] {
   const path = issue.path.map((key) => (typeof key === 'symbol' ? String(key) : key));
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({ code: 'unknown-field', path: [...path, key], detail: key }));

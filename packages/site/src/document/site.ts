@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { sigmaNames } from '../rules/sigmas';
+import { asFound } from './asFound';
 import { digging } from './dig';
 import { feature } from './feature';
 import { takenFit } from './fit';
@@ -12,7 +13,7 @@ import { underlay } from './underlay';
 import { pair, visit } from './visit';
 
 /** Version of the site file that this program writes. Every change of shape raises it by one and adds a migration. */
-export const SITE_VERSION = 2;
+export const SITE_VERSION = 3;
 
 /** The word that tells a site file from any other JSON. */
 export const SITE_FORMAT = 'footmark-site';
@@ -41,6 +42,7 @@ export const MOST_IN_SITE = {
   visits: 500,
   pairs: 5000,
   different: 5000,
+  asFound: 5000,
 } as const;
 
 /**
@@ -72,6 +74,8 @@ export const site = z.strictObject({
   different: z.array(pair).max(MOST_IN_SITE.different),
   rules: siteRules,
   digging,
+  /** What crews found, in the order in which it came in. */
+  asFound: z.array(asFound).max(MOST_IN_SITE.asFound),
   /** Observations that people have set aside, by the names that the fit has for them. */
   setAside: z.array(line).max(10_000),
   /** The fit that was taken last. */

@@ -5,8 +5,24 @@ import { azimuth, coordinate, id, length, positiveLength, sweep, turn } from './
 export const ref = z.strictObject({ of: id, at: id });
 export type Ref = z.infer<typeof ref>;
 
-const tape = z.strictObject({ from: ref, distance: positiveLength });
+export const tape = z.strictObject({ from: ref, distance: positiveLength });
 export type Tape = z.infer<typeof tape>;
+
+/** A side of a line, seen along it. */
+export const side = z.enum(['left', 'right']);
+
+export const fingerSpot = z.strictObject({ by: z.literal('finger'), x: coordinate, y: coordinate });
+export const coordinatesSpot = z.strictObject({
+  by: z.literal('coordinates'),
+  x: coordinate,
+  y: coordinate,
+  sigma: positiveLength.max(1000).optional(),
+});
+export const tapesSpot = z.strictObject({
+  by: z.literal('tapes'),
+  tapes: z.array(tape).min(2).max(12),
+  side,
+});
 
 const course = z.strictObject({ by: z.literal('course'), azimuth, distance: positiveLength });
 const turnOff = z.strictObject({ by: z.literal('turn'), turn, distance: positiveLength });
@@ -35,18 +51,9 @@ const arc = z.strictObject({
  *   chord, null for a curve that leaves in the direction of the leg before it
  */
 export const spot = z.discriminatedUnion('by', [
-  z.strictObject({ by: z.literal('finger'), x: coordinate, y: coordinate }),
-  z.strictObject({
-    by: z.literal('coordinates'),
-    x: coordinate,
-    y: coordinate,
-    sigma: positiveLength.max(1000).optional(),
-  }),
-  z.strictObject({
-    by: z.literal('tapes'),
-    tapes: z.array(tape).min(2).max(12),
-    side: z.enum(['left', 'right']),
-  }),
+  fingerSpot,
+  coordinatesSpot,
+  tapesSpot,
   z.strictObject({
     by: z.literal('offset'),
     from: ref,

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { asFound } from './asFound';
 import { feature } from './feature';
 import { path as pipe } from './path';
 import { run } from './run';
@@ -31,6 +32,7 @@ const lists = {
   visits: visit,
   pairs: pair,
   different: pair,
+  asFound,
 };
 
 const isListName = (name: string): name is keyof typeof lists => Object.hasOwn(lists, name);

@@ -1,4 +1,6 @@
 import { azimuthBetween, normalizeAzimuth, type Point } from '@footmark/geometry';
+import { placeOfTapes } from '../derive/placeOfTapes';
+import type { AsFound } from '../document/asFound';
 import type { Frame, North } from '../document/frame';
 import type { Path } from '../document/path';
 import { refKey } from '../document/pointOwners';
@@ -12,7 +14,7 @@ type Places = ReadonlyMap<string, { at: Point }>;
 /**
  * Frees the frame and the pictures from points for which `gone` holds, so that nothing turns or jumps: a north told by such a line
  * becomes its azimuth, a pair with such a point its place (`places`, by `of/at`). Control points on them go too. Runs and readings
- * lose the name, known lengths of pipe that ended there go.
+ * lose the name, known lengths of pipe that ended there go. What a crew taped from there stays where that puts it.
  */
 export function releaseSiteRefs(site: Site, gone: (ref: Ref) => boolean, places: Places): Site {
   const frame = releasedFrame(site.frame, gone, places);
@@ -22,13 +24,16 @@ export function releaseSiteRefs(site: Site, gone: (ref: Ref) => boolean, places:
   const sameRuns = runs.every((run, i) => run === site.runs[i]);
   const paths = site.paths.map((path) => releasedPath(path, gone));
   const samePaths = paths.every((path, i) => path === site.paths[i]);
-  if (frame === site.frame && sameUnderlays && sameRuns && samePaths) return site;
+  const asFound = releasedFinds(site, gone, places);
+  const sameFinds = asFound === site.asFound;
+  if (frame === site.frame && sameUnderlays && sameRuns && samePaths && sameFinds) return site;
   return {
     ...site,
     frame,
     underlays: sameUnderlays ? site.underlays : underlays,
     runs: sameRuns ? site.runs : runs,
     paths: samePaths ? site.paths : paths,
+    asFound,
   };
 }
 
@@ -80,4 +85,14 @@ function releasedUnderlay(underlay: Underlay, gone: (ref: Ref) => boolean, place
     return at === undefined ? pair : { ...pair, to: { is: 'place' as const, at: { x: at.x, y: at.y } } };
   });
   return { ...underlay, fit: { ...fit, pairs } };
+}
+
+function releasedFinds(site: Site, gone: (ref: Ref) => boolean, places: Places): AsFound[] {
+  const freed = site.asFound.map((found): AsFound => {
+    const { where } = found;
+    if (where?.by !== 'tapes' || !where.tapes.some(({ from }) => gone(from))) return found;
+    const place = placeOfTapes(site, where, (ref) => places.get(refKey(ref))?.at);
+    return place === null ? found : { ...found, where: { by: 'finger', x: place.x, y: place.y } };
+  });
+  return freed.every((f, i) => f === site.asFound[i]) ? site.asFound : freed;
 }

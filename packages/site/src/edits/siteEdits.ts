@@ -27,6 +27,7 @@ export function newSite(args: { id: string; name: string; createdAt: string; uni
     different: [],
     rules: { set: 'us-ipc', changed: [] },
     digging: { soil: 'not-chosen', disturbed: true, protection: 'slope', digs: [], notes: [] },
+    asFound: [],
     setAside: [],
   };
 }

@@ -12,7 +12,7 @@ export type SoundEdit =
 /**
  * Guards an edit that was put together from what people chose and typed: gives the edited site back, or what in it could not be read
  * back from its file. What the edit left as it was (the same objects as in `site`, which is sound) is not looked at for its values, and
- * for its names only when some thing, visit, run, pair, dig, picture or the frame is another.
+ * for its names only when some thing, visit, run, pair, dig, record of a crew, picture or the frame is another.
  */
 export function soundEdit(site: Site, edited: Site): SoundEdit {
   const same =
@@ -23,6 +23,7 @@ export function soundEdit(site: Site, edited: Site): SoundEdit {
     site.pairs === edited.pairs &&
     site.different === edited.different &&
     site.digging === edited.digging &&
+    site.asFound === edited.asFound &&
     site.underlays === edited.underlays &&
     site.frame === edited.frame;
   const problems = [...valueProblems(site, edited), ...(same ? [] : integrityProblems(edited))];

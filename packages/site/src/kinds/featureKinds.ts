@@ -42,6 +42,8 @@ export type KindSpec = {
   readonly lineType?: string;
   /** Whether its points can be found again on the ground and so serve for ties. */
   readonly reference: boolean;
+  /** It will still stand when the pipe is looked for again in years: what was built is tied to it. */
+  readonly lasts?: true;
   /** Tapes end on its near face: nobody reaches its middle. */
   readonly tapedTo?: 'face';
   /** Whether a camera can go in here. */
@@ -70,6 +72,7 @@ export const featureKinds = {
     layer: 'buildings',
     lineType: 'wall',
     reference: true,
+    lasts: true,
     blocksTape: true,
     clearance: 'outline',
     fields: {
@@ -137,6 +140,7 @@ export const featureKinds = {
     layer: 'drain',
     symbol: 'manhole',
     reference: true,
+    lasts: true,
     entry: true,
     clearance: 'round',
     fields: { diameter: diameterField(), rimLevel: elevationField(), invert: elevationField() },
@@ -193,6 +197,7 @@ export const featureKinds = {
     layer: 'land',
     lineType: 'boundary',
     reference: true,
+    lasts: true,
     clearance: 'line',
     fields: { source: textField() },
   },
@@ -201,6 +206,7 @@ export const featureKinds = {
     layer: 'land',
     lineType: 'boundary',
     reference: true,
+    lasts: true,
     clearance: 'line',
     fields: { source: textField() },
   },
@@ -219,7 +225,7 @@ export const featureKinds = {
     fields: { holder: textField() },
   },
   street: { ...area, layer: 'pavement', lineType: 'pavement', fields: { surface: textField() } },
-  curb: { ...lineOf, layer: 'pavement', lineType: 'curb', reference: true, fields: {} },
+  curb: { ...lineOf, layer: 'pavement', lineType: 'curb', reference: true, lasts: true, fields: {} },
   sidewalk: { ...area, layer: 'pavement', lineType: 'pavement', fields: { surface: textField() } },
   driveway: {
     ...area,
@@ -241,6 +247,7 @@ export const featureKinds = {
     layer: 'structures',
     lineType: 'retaining-wall',
     reference: true,
+    lasts: true,
     clearance: 'line',
     fields: { height: lengthField() },
   },
@@ -249,6 +256,7 @@ export const featureKinds = {
     layer: 'services',
     symbol: 'well',
     reference: true,
+    lasts: true,
     clearance: 'round',
     fields: { diameter: diameterField() },
   },
@@ -257,6 +265,7 @@ export const featureKinds = {
     layer: 'services',
     symbol: 'pole',
     reference: true,
+    lasts: true,
     tapedTo: 'face',
     clearance: 'round',
     fields: { diameter: diameterField() },
@@ -266,6 +275,7 @@ export const featureKinds = {
     layer: 'services',
     symbol: 'hydrant',
     reference: true,
+    lasts: true,
     clearance: 'round',
     fields: {},
   },
@@ -311,6 +321,7 @@ export const featureKinds = {
     layer: 'survey',
     symbol: 'benchmark',
     reference: true,
+    lasts: true,
     fields: { level: elevationField() },
   },
   'spot-level': { ...point, layer: 'survey', symbol: 'spot-level', fields: { level: elevationField() } },

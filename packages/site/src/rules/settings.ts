@@ -34,6 +34,10 @@ export const settings = {
   northSigma: { value: Math.PI / 180, unit: 'rad', ...practice },
   /** Control points further than this from the middle of them all belong to no yard. */
   controlReach: { value: 50_000, unit: 'm', ...practice },
+  /** Paint that was set out further than this from where it would stand now was set out from other figures. */
+  givenMoved: { value: 0.05, unit: 'm', ...practice },
+  /** Two crews that laid one thing bare further apart than this, in plan or in depth, disagree. */
+  findsApart: { value: FOOT_M / 2, unit: 'm', ...practice },
   drainDiameter: { value: 4 * 0.0254, unit: 'm', ...practice },
   bendRadius: {
     value: 9 * 0.0254,

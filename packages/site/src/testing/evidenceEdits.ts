@@ -1,9 +1,13 @@
 import { derive } from '../derive/derive';
+import { type FoundReport, type FoundWhere, foundStates } from '../document/asFound';
 import type { PipeLevel } from '../document/path';
 import type { ReadingRef } from '../document/readingRef';
 import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
+import { addAsFound, changeAsFound, removeAsFound } from '../edits/asFoundEdits';
 import { setField } from '../edits/featureEdits';
+import { makeAsBuilt } from '../edits/makeAsBuilt';
+import { mergeAnswer } from '../edits/mergeAnswer';
 import { addPair, removePair, tellApart } from '../edits/pairEdits';
 import { changePathVertex, removeKnownLength, setKnownLength } from '../edits/pathEdits';
 import { removeThing } from '../edits/removeThing';
@@ -23,6 +27,7 @@ import { fitRuns } from '../fit/fitRuns';
 import { actionIds, runEndIds, severityIds, visitPurposeIds } from '../kinds/readingWords';
 import { sigmaNames } from '../rules/sigmas';
 import type { Dice } from './dice';
+import { answerOf } from './foundYard';
 import { observationNames } from './observationNames';
 
 /** Random edits of visits, runs, readings and what else the fit rests on; null where a site has nothing of the kind. */
@@ -158,6 +163,24 @@ export const evidenceEdits: Readonly<Record<string, (dice: Dice) => Site | null>
     return fit === null || fit.status !== 'fitted' ? null : takeFit(d.site, { fit, places: d.places });
   },
   dropFit: (d) => dropFit(d.site, { places: d.places }),
+  addAsFound: (d) => addAsFound(d.site, { found: someFind(d) }),
+  changeAsFound: (d) => {
+    const found = d.site.asFound.find(() => d.chance(0.7));
+    if (found === undefined) return null;
+    const { where, depth } = someFind(d);
+    return changeAsFound(d.site, { id: found.id, facts: { where, depth } });
+  },
+  removeAsFound: (d) => {
+    const found = d.site.asFound.find(() => d.chance(0.5));
+    return found === undefined ? null : removeAsFound(d.site, { id: found.id });
+  },
+  mergeAnswer: (d) =>
+    mergeAnswer(d.site, { answer: answerOf({ id: d.newId(), found: [someFind(d), someFind(d)] }) }),
+  makeAsBuilt: (d) => {
+    const derived = derive(d.site);
+    const path = [...derived.paths.keys()].find(() => d.chance(0.7));
+    return path === undefined ? null : makeAsBuilt(d.site, { path, id: d.newId(), name: '', derived });
+  },
   setAside: (d) => setAside(d.site, { observation: d.pick(observationNames(d.site)), aside: d.chance(0.6) }),
 };
 
@@ -172,4 +195,35 @@ function someReading(d: Dice): Found | null {
 
 function refOf({ run, reading }: Found): ReadingRef {
   return { run: run.id, reading: reading.id };
+}
+
+function someFind(d: Dice): FoundReport {
+  const reading = someReading(d);
+  return {
+    id: d.newId(),
+    about:
+      reading === null ? { is: 'place' } : { is: 'mark', run: reading.run.id, reading: reading.reading.id },
+    state: d.pick(foundStates),
+    by: '',
+    at: d.pick(['2026-05-20T12:00:00-05:00', '2026-05-21T12:00:00Z']),
+    given: {
+      label: 'A1',
+      at: d.place(),
+      flow: d.azimuth(),
+      ties: [{ from: d.point(), distance: 0.1 + d.upTo(20, 1e6) }],
+      side: 'left',
+    },
+    where: d.pick<FoundWhere>([
+      { by: 'paint', along: d.upTo(2, 1000), right: -d.upTo(2, 1000) },
+      {
+        by: 'tapes',
+        tapes: [d.point(), d.point()].map((from) => ({ from, distance: 0.1 + d.upTo(20, 1e6) })),
+        side: 'right',
+      },
+      { by: 'coordinates', ...d.place() },
+    ]),
+    depth: { to: 'top', depth: d.upTo(2, 50) },
+    note: '',
+    photos: [],
+  };
 }

@@ -4,6 +4,7 @@ import type { Words } from '../words';
 import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
 import { cautions, modelValuesText } from './cautions';
+import { crew } from './crew';
 import { dimensionText, obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
 import { landCrossingText, landName, landText, whoseAtText, whoseNames } from './digLandText';
@@ -82,6 +83,7 @@ import { markStateNames, zoneSourceNames } from './zoneNames';
 /** Plain trade English as spoken in North America. */
 export const en: Words = {
   language: 'en',
+  crew,
   featureKindName: (kind) => kindNames[kind],
   fieldName: (kind, field) => {
     const special: Readonly<Record<string, string>> = fieldNamesByKind[kind] ?? {};

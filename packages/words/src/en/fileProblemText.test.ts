@@ -136,7 +136,7 @@ describe('a file that is no site at all', () => {
     [
       'newer-version',
       '{"format": "footmark-site", "version": 99}',
-      /version 99, and this program knows up to version 2\.$/,
+      /version 99, and this program knows up to version 3\.$/,
     ],
   ])('%s', (code, file, expected) => {
     const opened = openSite(file);

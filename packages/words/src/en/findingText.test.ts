@@ -77,6 +77,31 @@ describe('names', () => {
   });
 });
 
+describe('what a crew found', () => {
+  const { site } = sampleYard({ length: 'm', diameter: 'mm', direction: 'azimuth' });
+  const text = (code: FindingCode) => findingText(findingSample(code), site).text;
+
+  it('says which way it is off, and calls a crew without a name one', () => {
+    expect(text('as-found-outside')).toBe(
+      'Crew one found A3 outside of the hole that was to hold it: 0.9 m against the flow and 0.2 m to the right.',
+    );
+    const straight = findingText(
+      {
+        code: 'as-found-outside',
+        severity: 'warning',
+        at: { kind: 'site' },
+        values: { label: 'A3', by: 'Crew one', along: 0.9, across: 0 },
+      },
+      site,
+    );
+    expect(straight.text).toMatch(/hold it: 0\.9 m with the flow\.$/);
+    expect(text('as-found-disagree')).toBe(
+      'A3 was found in two places that are 0.5 m apart: by Crew one and by a crew.',
+    );
+    expect(text('as-found-no-place')).toMatch(/^Where a crew found something cannot be computed/);
+  });
+});
+
 describe('every finding of a computed yard', () => {
   it('is said', () => {
     const { site, derived } = sampleYard({ length: 'ft', diameter: 'in', direction: 'bearing' });

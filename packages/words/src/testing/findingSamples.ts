@@ -62,6 +62,13 @@ const samples: FindingValues = {
   'pair-of-one-run': { a: 'A3', b: 'A4' },
   'pair-on-two-paths': { a: 'A3', b: 'B1', pathA: 'Lateral', pathB: 'p2' },
   'cables-too-short': { a: 'A3', b: 'B1', pointA: 'f3/a', pointB: 'f4/a', gap: 0.4 },
+  'as-found-mark-gone': { label: 'A3', by: 'Crew one' },
+  'as-found-mark-moved': { label: 'A3', by: '', moved: 0.3 },
+  'as-found-no-place': { label: '', by: '' },
+  'as-found-outside': { label: 'A3', by: 'Crew one', along: -0.9, across: 0.2 },
+  'as-found-disagree': { label: 'A3', a: 'Crew one', b: '', apart: 0.5 },
+  'as-found-depths-disagree': { label: 'A3', a: 'Crew one', b: 'Crew two', apart: 0.5 },
+  'as-found-and-not-found': { label: 'A3', a: '', b: 'Crew two' },
 };
 
 export const findingCodes = Object.keys(samples) as FindingCode[]; // keys of the table above

@@ -1,0 +1,90 @@
+import type { OpenFailure, Site } from '@footmark/site';
+import { languages } from '@footmark/words';
+import { useEffect, useState } from 'react';
+import { useLocation } from 'wouter';
+import { NO_PINS, usePlanPins } from '../canvas/planPins';
+import { usePlanView } from '../canvas/planView';
+import { Action } from '../controls/Action';
+import { OpenProblem } from '../screens/OpenProblem';
+import { unsavedStateOf } from '../session/autosave';
+import { openInSession, useSiteSession } from '../session/siteSession';
+import { goTo } from '../session/workbench';
+import { loadSite } from '../storage/siteStore';
+import { speak, words } from '../words';
+import { CrewView } from './CrewView';
+import styles from './crew.module.css';
+import { useCrewLanguage } from './crewLanguage';
+import { closeAnswer, openAnswerOf, useCrewSession } from './crewSession';
+
+type Trouble = OpenFailure | 'site-missing' | 'storage-silent';
+
+/** A site as the crew at the hole sees it: nothing of it can be changed, and what was done and found is kept beside it. */
+export function CrewScreen({ id }: { readonly id: string }) {
+  const [, go] = useLocation();
+  const isOpen = useSiteSession((s) => s.site?.id === id);
+  const hasAnswer = useCrewSession((s) => s.answer?.site === id);
+  const [trouble, setTrouble] = useState<Trouble | null>(null);
+  const language = useCrewLanguage((l) => l.tag);
+  const spoken = languages.find((l) => l.language === language) ?? languages[0];
+  speak(spoken);
+
+  useEffect(() => {
+    document.documentElement.lang = spoken.language;
+    return () => {
+      document.documentElement.lang = languages[0].language;
+    };
+  }, [spoken]);
+
+  useEffect(() => {
+    let left = false;
+    const start = async () => {
+      try {
+        const loaded = await siteToRead(id);
+        if (left) return;
+        if (typeof loaded === 'string' || 'code' in loaded) {
+          setTrouble(loaded);
+          return;
+        }
+        usePlanView.setState({ camera: null });
+        goTo('marks');
+        openInSession(loaded);
+        await openAnswerOf(loaded);
+      } catch {
+        setTrouble('storage-silent');
+      }
+    };
+    void start();
+    return () => {
+      left = true;
+      closeAnswer();
+      openInSession(null);
+      usePlanPins.setState(NO_PINS);
+      goTo('yard');
+      speak(languages[0]);
+    };
+  }, [id]);
+
+  if (trouble === 'site-missing' || trouble === 'storage-silent') {
+    return (
+      <main className={styles.trouble}>
+        <h1>{words.crew.label('crew-view')}</h1>
+        <p>{words.crew.label(trouble)}</p>
+        <Action look="primary" onPress={() => go('/')}>
+          {words.crew.label('all-sites')}
+        </Action>
+      </main>
+    );
+  }
+  if (trouble !== null) return <OpenProblem failure={trouble} onClose={() => go('/')} />;
+  // another language is another view: every text of it is said anew
+  return isOpen && hasAnswer ? <CrewView key={spoken.language} /> : null;
+}
+
+/** The site as it was last left, also when its last state has not reached the device yet. */
+async function siteToRead(id: string): Promise<Site | OpenFailure | 'site-missing'> {
+  const unsaved = await unsavedStateOf(id);
+  if (unsaved !== null) return unsaved;
+  const opened = await loadSite(id);
+  if (opened === null) return 'site-missing';
+  return opened.ok ? opened.site : opened.failure;
+}

@@ -1,0 +1,138 @@
+import type { Answer, FoundReport, FoundState, Site } from '@footmark/site';
+import { create } from 'zustand';
+import { recall, remember } from '../session/onDevice';
+import { answerOfSite, saveAnswer } from '../storage/answerStore';
+import { newId } from '../tools/newId';
+import { words } from '../words';
+import {
+  newAnswer,
+  recordOf,
+  stateOf,
+  withName,
+  withoutRecord,
+  withoutTick,
+  withRecord,
+  withTick,
+} from './answerEdits';
+import { isoNow } from './isoNow';
+import { siteHash } from './siteHash';
+import { givenAt, type Stop } from './stops';
+
+const NAME_KEY = 'footmark-crew';
+
+type CrewSession = {
+  /** What this crew has done and found on the open site; null before it is read. */
+  readonly answer: Answer | null;
+  /** Whether the device has all of it. */
+  readonly saved: 'saved' | 'saving' | 'failed';
+  /** The site is another than when the crew began. */
+  readonly otherState: boolean;
+};
+
+export const useCrewSession = create<CrewSession>()(() => ({
+  answer: null,
+  saved: 'saved',
+  otherState: false,
+}));
+
+/** Takes up the answer of a site where it was left, or begins one. */
+export async function openAnswerOf(site: Site): Promise<void> {
+  const [hash, known] = await Promise.all([siteHash(site), answerOfSite(site.id)]);
+  const answer =
+    known ??
+    newAnswer({
+      id: newId('a'),
+      site: site.id,
+      madeFrom: { version: site.version, hash },
+      by: recall(NAME_KEY) ?? '',
+      language: words.language,
+      at: isoNow(),
+    });
+  useCrewSession.setState({ answer, saved: 'saved', otherState: answer.madeFrom.hash !== hash });
+}
+
+export function closeAnswer(): void {
+  useCrewSession.setState({ answer: null });
+}
+
+/** Ticks something, or takes the tick back where it stands. What was dug for and is not there is a record by itself. */
+export function tick(stop: Stop, state: FoundState): void {
+  change((answer) => {
+    const at = isoNow();
+    if (stateOf(answer, stop.about) === state) return withoutTick(answer, stop.about, state, at);
+    const ticked = withTick(answer, stop.about, state, at);
+    if (state !== 'not-found' || recordOf(ticked, stop.about) !== null) return ticked;
+    return withRecord(ticked, newRecord(ticked, stop, state));
+  });
+}
+
+/** Puts down facts of what was found; undefined clears one. The first of them ticks it as found, unless it is ticked further than painted. */
+export function putDown(
+  stop: Stop,
+  facts: { [Fact in keyof FoundReport]?: FoundReport[Fact] | undefined },
+): void {
+  change((answer) => {
+    const known = recordOf(answer, stop.about);
+    const state = stateOf(answer, stop.about);
+    const ticked =
+      state === null || state === 'painted' ? withTick(answer, stop.about, 'found', isoNow()) : answer;
+    const before = known ?? newRecord(ticked, stop, stateOf(ticked, stop.about) ?? 'found');
+    const changed = { ...before, ...facts, state: stateOf(ticked, stop.about) ?? before.state, at: isoNow() };
+    const kept = Object.fromEntries(Object.entries(changed).filter(([, v]) => v !== undefined));
+    return withRecord(ticked, kept as FoundReport); // no fact is undefined, and those that must be there never were
+  });
+}
+
+export function takeBack(record: FoundReport): void {
+  change((answer) => withoutRecord(answer, record.id));
+}
+
+/** Says who it is that reports, and remembers it on this device. */
+export function nameCrew(by: string): void {
+  remember(NAME_KEY, by);
+  change((answer) => withName(answer, by));
+}
+
+/** Marks the answer as sent now, and gives it as it goes out. */
+export function answerToSend(): Answer | null {
+  change((answer) => ({ ...answer, sentAt: isoNow(), language: words.language }));
+  return useCrewSession.getState().answer;
+}
+
+/** Writes again what could not be written. */
+export function saveAnswerAgain(): void {
+  void write();
+}
+
+function newRecord({ by }: Answer, stop: Stop, state: FoundState): FoundReport {
+  return {
+    id: newId('w'),
+    about: stop.about,
+    state,
+    by,
+    at: isoNow(),
+    given: givenAt(stop),
+    note: '',
+    photos: [],
+  };
+}
+
+function change(edit: (answer: Answer) => Answer): void {
+  const { answer } = useCrewSession.getState();
+  if (answer === null) return;
+  useCrewSession.setState({ answer: edit(answer) });
+  void write();
+}
+
+/** Writes the latest state to the device: the database takes writes in the order in which they are made. */
+async function write(): Promise<void> {
+  const { answer } = useCrewSession.getState();
+  if (answer === null) return;
+  useCrewSession.setState({ saved: 'saving' });
+  try {
+    await saveAnswer(answer, Date.now());
+    if (useCrewSession.getState().answer === answer) useCrewSession.setState({ saved: 'saved' });
+  } catch {
+    useCrewSession.setState({ saved: 'failed' });
+  }
+}

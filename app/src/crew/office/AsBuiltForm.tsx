@@ -1,0 +1,71 @@
+import { findsOn, makeAsBuilt } from '@footmark/site';
+import { useState } from 'react';
+import cards from '../../cards/cards.module.css';
+import { Action } from '../../controls/Action';
+import { Choice } from '../../controls/Choice';
+import { derivedFrom, edit, useDerived, useSite } from '../../session/siteSession';
+import { notify, show } from '../../session/workbench';
+import { newId } from '../../tools/newId';
+import { words } from '../../words';
+import { AsBuiltTies } from './AsBuiltTies';
+
+/** Draws a pipe as it was built, through what was found, and ties it to what will still stand. */
+export function AsBuiltForm() {
+  const site = useSite();
+  const derived = useDerived();
+  const found = [...derived.paths.values()].filter(
+    (on) => on.path.state !== 'as-built' && findsOn(derived, on).length > 0,
+  );
+  const [chosen, setChosen] = useState<string | null>(null);
+  const on = found.find(({ path }) => path.id === chosen) ?? found[0];
+  const name = (id: string) => words.targetName({ kind: 'path', id }, site);
+  const draw = () => {
+    if (on === undefined) return;
+    const id = newId('p');
+    const made = edit(`Draw ${name(on.path.id)} as built`, (s) =>
+      makeAsBuilt(s, { path: on.path.id, id, name: asBuiltName(name(on.path.id)), derived: derivedFrom(s) }),
+    );
+    if (!made) return;
+    show({ kind: 'path', id });
+    notify('Drawn as built: solid where it was found, dashed where it is taken to lie. The old line stays.');
+  };
+  return (
+    <div className={cards.section}>
+      <h3>As built</h3>
+      {on === undefined ? (
+        <p className={cards.empty}>
+          Once a mark is found and its place measured, the pipe can be drawn as built.
+        </p>
+      ) : (
+        <>
+          {found.length < 2 ? null : (
+            <Choice
+              label="Pipe"
+              options={found.map(({ path }) => ({ id: path.id, name: name(path.id) }))}
+              value={on.path.id}
+              onChange={setChosen}
+            />
+          )}
+          <p>
+            {name(on.path.id)}:{' '}
+            {findsOn(derived, on).length === 1 ? 'one place' : `${findsOn(derived, on).length} places`} found
+            on it. Between them it is taken to lie as drawn.
+          </p>
+          <Action wide onPress={draw}>
+            Draw it as built
+          </Action>
+        </>
+      )}
+      {site.paths
+        .filter((path) => path.state === 'as-built')
+        .map((path) => (
+          <AsBuiltTies key={path.id} path={path.id} name={name(path.id)} />
+        ))}
+    </div>
+  );
+}
+
+/** A line of the file takes 200 characters. */
+function asBuiltName(of: string): string {
+  return `${of} as built`.slice(0, 200);
+}

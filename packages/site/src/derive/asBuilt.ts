@@ -1,0 +1,92 @@
+import {
+  COINCIDENT_M,
+  distance,
+  type Point,
+  pathLength,
+  stationOf,
+  stationOfVertex,
+} from '@footmark/geometry';
+import type { PathVertex } from '../document/path';
+import type { Spot } from '../document/spot';
+import { freeVertexId } from '../edits/vertexEdits';
+import type { Derived } from './derive';
+import type { DerivedPath } from './derivePaths';
+import { type FoundPlace, latestFinds } from './foundPlaces';
+
+/** A point of a pipe as it was built: `found` by that record, or null where nobody has seen it and it lies as it was drawn. */
+export type AsBuiltPoint = { readonly vertex: PathVertex; readonly found: string | null };
+
+/** A find nearer (m) along the pipe to one of its points than this is that point. */
+const SAME_POINT_M = 0.3;
+
+/** A find further (m) off a pipe than this, which was looked for on none, is not on it. */
+const ON_PIPE_M = 1;
+
+type Entry = AsBuiltPoint & { readonly station: number; readonly at: Point };
+
+/**
+ * A pipe through where it was found, in the order of its stations, with the depths that were found; between and beyond them as it was
+ * drawn, by eye. Its ends stay on what they were drawn at: a cleanout, a tap, another pipe.
+ */
+export function asBuiltPoints(derived: Derived, on: DerivedPath): readonly AsBuiltPoint[] {
+  const planned = on.path.state === 'proposed';
+  const entries: Entry[] = on.path.vertices.map((vertex, i) => ({
+    vertex: assumed(vertex, on.points[i] ?? { x: 0, y: 0 }, planned),
+    found: null,
+    station: stationOfVertex(on.line, i),
+    at: on.points[i] ?? { x: 0, y: 0 },
+  }));
+  for (const find of findsOn(derived, on)) addFind(entries, find, on);
+  return entries.map(({ vertex, found }) => ({ vertex, found }));
+}
+
+/** The finds that tell where a pipe lies: of its marks and set-out points, and those of no mark that lie on it. */
+export function findsOn(
+  { found }: Pick<Derived, 'found'>,
+  { path, line }: DerivedPath,
+): readonly FoundPlace[] {
+  return latestFinds(found).filter(({ record, at, sought }) => {
+    if (at === null) return false;
+    if (record.about.is === 'place') return stationOf(line, at).distance <= ON_PIPE_M;
+    return sought?.path === path.id;
+  });
+}
+
+function addFind(entries: Entry[], { record, at }: FoundPlace, { path, line }: DerivedPath): void {
+  if (at === null) return;
+  const station = Math.min(pathLength(line), Math.max(0, stationOf(line, at).station));
+  // two finds in one place would leave a leg without length
+  if (entries.some((e) => e.found !== null && distance(e.at, at) < Math.max(COINCIDENT_M, 0.05))) return;
+  const where = record.where;
+  const spot: Spot =
+    where?.by === 'tapes' || where?.by === 'coordinates' ? where : { by: 'coordinates', x: at.x, y: at.y };
+  const level: Pick<PathVertex, 'level'> =
+    record.depth === undefined
+      ? {}
+      : { level: { is: `depth-to-${record.depth.to}` as const, depth: record.depth.depth } };
+  const near = entries
+    .filter((e) => e.found === null && Math.abs(e.station - station) <= SAME_POINT_M)
+    .sort((a, b) => Math.abs(a.station - station) - Math.abs(b.station - station))[0];
+  if (near !== undefined) {
+    const { vertex } = near;
+    const joins = vertex.spot.by === 'at' && vertex.spot.point.of !== path.id;
+    entries[entries.indexOf(near)] = {
+      ...near,
+      vertex: { ...vertex, ...(joins ? {} : { spot }), ...level },
+      found: record.id,
+      at: joins ? near.at : at,
+    };
+    return;
+  }
+  const id = freeVertexId(entries.map((e) => e.vertex));
+  const index = entries.findIndex((e) => e.station > station);
+  const entry = { vertex: { id, spot, ...level }, found: record.id, station, at };
+  entries.splice(index < 0 ? entries.length : index, 0, entry);
+}
+
+/** A point that nobody has seen: by eye, where it was drawn, unless it was drawn at a thing. What was planned of its depth is not known. */
+function assumed(vertex: PathVertex, { x, y }: Point, planned: boolean): PathVertex {
+  const { level, ...rest } = vertex;
+  const spot: Spot = vertex.spot.by === 'at' ? vertex.spot : { by: 'finger', x, y };
+  return { ...rest, spot, ...(planned || level === undefined ? {} : { level }) };
+}
