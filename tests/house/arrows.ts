@@ -14,6 +14,7 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   words: ['dig', 'reroute', 'route', 'site'],
   drawing: ['dig', 'geometry', 'site', 'words'],
   exchange: ['dig', 'drawing', 'geometry', 'site', 'words'],
+  link: ['site'],
   report: ['exchange', 'geometry', 'site', 'words'],
 };
 
