@@ -1,0 +1,4 @@
+import { siteShape2 } from './siteShape2';
+
+/** By version the shape that its links are coded by. Sites of version 1 never went into links. */
+export const siteShapes: Readonly<Record<number, string>> = { 2: siteShape2 };
