@@ -11,7 +11,7 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   site: ['adjust', 'geometry'],
   dig: ['geometry', 'site'],
   reroute: ['dig', 'geometry', 'route', 'site'],
-  words: ['dig', 'reroute', 'route', 'site'],
+  words: ['dig', 'link', 'reroute', 'route', 'site'],
   drawing: ['dig', 'geometry', 'site', 'words'],
   exchange: ['dig', 'drawing', 'geometry', 'site', 'words'],
   link: ['site'],

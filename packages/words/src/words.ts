@@ -13,6 +13,7 @@ import type {
   Whose,
   WhoseAt,
 } from '@footmark/dig';
+import type { LinkProblem } from '@footmark/link';
 import type { Price, PriceItem, Way, WayIs } from '@footmark/reroute';
 import type { Blocked, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type {
@@ -282,6 +283,8 @@ export type Words = {
   /** A thing that a route minds. */
   mindedName(id: string, feature: string, site: Site): string;
   fileProblemText(failure: OpenFailure): SaidOfFile;
+  /** Why a link or a QR symbol cannot be opened or made, and, of a site in it that is not sound, each place that is wrong. */
+  linkProblemText(problem: LinkProblem): SaidOfFile;
   /** Why an edit was not made, and the limit that it would have passed. */
   editProblemText(problem: EditProblem, units: Units): string;
   parseProblemText(problem: ParseFailure): string;

@@ -34,6 +34,7 @@ import { belowGroundText, dropText } from './heightText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
+import { linkProblemText } from './linkProblemText';
 import { foundText, windText } from './locateText';
 import { arcProblemText, spotProblemText } from './measureProblemText';
 import { blockedText, relaxationText, routeFaultText, routeProblemText } from './noRouteText';
@@ -179,6 +180,7 @@ export const en: Words = {
   routeFaultText,
   mindedName,
   fileProblemText,
+  linkProblemText,
   editProblemText,
   parseProblemText,
   arcProblemText,
