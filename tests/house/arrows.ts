@@ -12,9 +12,10 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   grid: ['geometry', 'site'],
   dig: ['geometry', 'site'],
   reroute: ['dig', 'geometry', 'route', 'site'],
-  words: ['dig', 'grid', 'reroute', 'route', 'site'],
+  words: ['dig', 'grid', 'link', 'reroute', 'route', 'site'],
   drawing: ['dig', 'geometry', 'site', 'words'],
   exchange: ['dig', 'drawing', 'geometry', 'grid', 'site', 'words'],
+  link: ['site'],
   report: ['exchange', 'geometry', 'site', 'words'],
 };
 

@@ -14,6 +14,7 @@ import type {
   WhoseAt,
 } from '@footmark/dig';
 import type { GridFactors, GridNote, GridSystem, GridUnit } from '@footmark/grid';
+import type { LinkProblem } from '@footmark/link';
 import type { Price, PriceItem, Way, WayIs } from '@footmark/reroute';
 import type { Blocked, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type {
@@ -306,6 +307,8 @@ export type Words = {
   /** Why a typed definition of a coordinate system cannot be used. */
   definitionProblemText(problem: DefinitionProblem): Said;
   fileProblemText(failure: OpenFailure): SaidOfFile;
+  /** Why a link or a QR symbol cannot be opened or made, and, of a site in it that is not sound, each place that is wrong. */
+  linkProblemText(problem: LinkProblem): SaidOfFile;
   /** Why an edit was not made, and the limit that it would have passed. */
   editProblemText(problem: EditProblem, units: Units): string;
   parseProblemText(problem: ParseFailure): string;

@@ -43,6 +43,7 @@ import { belowGroundText, dropText } from './heightText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
+import { linkProblemText } from './linkProblemText';
 import { foundText, windText } from './locateText';
 import { arcProblemText, spotProblemText } from './measureProblemText';
 import { blockedText, relaxationText, routeFaultText, routeProblemText, sidesText } from './noRouteText';
@@ -202,6 +203,7 @@ export const en: Words = {
   mapLayerName: (layer) => mapLayerNames[layer],
   definitionProblemText,
   fileProblemText,
+  linkProblemText,
   editProblemText,
   parseProblemText,
   arcProblemText,
