@@ -34,7 +34,9 @@ export function FoundForm({ stop, onClose }: Props) {
   return (
     <main className={styles.sheet} aria-label={label('we-found')}>
       <div className={styles.head}>
-        <p className={styles.label}>{stop.label}</p>
+        <p className={styles.label} data-is={stop.is.what}>
+          {stop.label}
+        </p>
         <div className={styles.title}>
           <h2>{label('we-found')}</h2>
         </div>

@@ -24,7 +24,9 @@ export function StopSheet({ stop }: { readonly stop: Stop }) {
   return (
     <>
       <div className={styles.head}>
-        <p className={styles.label}>{stop.label}</p>
+        <p className={styles.label} data-is={stop.is.what}>
+          {stop.label}
+        </p>
         <StopTitle stop={stop} />
       </div>
       {apart === 0 ? null : (
