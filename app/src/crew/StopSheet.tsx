@@ -6,9 +6,9 @@ import { useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import { CrewCautions } from './CrewCautions';
-import styles from './crew.module.css';
 import { DangerList } from './DangerList';
 import { StopTapes } from './StopTapes';
+import styles from './stop.module.css';
 import { crewHole, holeAt, type Stop } from './stops';
 import { Ticks } from './Ticks';
 

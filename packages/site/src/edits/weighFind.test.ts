@@ -7,6 +7,7 @@ import { fitRuns } from '../fit/fitRuns';
 import { find, foundYard, given } from '../testing/foundYard';
 import { thing } from '../testing/yard';
 import { addFeature } from './featureEdits';
+import { takeFit } from './takeFit';
 import { canWeigh, weighFind } from './weighFind';
 
 const offset = { by: 'paint', along: 0.5, right: 0.2 } as const;
@@ -81,6 +82,17 @@ describe('a find that is weighed', () => {
     const tapes = given.ties;
     const site = foundYard([find({ id: 'f1', where: { by: 'tapes', tapes, side: 'right' } })]);
     expect(weighed(site).features.at(-1)?.vertices[0]?.spot).toEqual({ by: 'tapes', tapes, side: 'right' });
+  });
+
+  it('is no second opinion of a fit that was taken with it', () => {
+    const site = weighed(foundYard([find({ id: 'f1', given, where: offset })]));
+    const before = derive(site);
+    expect(before.foundAccuracy?.independent).toBe(true);
+    const fit = fitRuns(site, before);
+    if (fit === null) return expect.fail('nobody stopped it');
+    const taken = derive(takeFit(site, { fit, places: before.points }));
+    expect(taken.foundAccuracy).toMatchObject({ count: 1, independent: false });
+    expect(taken.foundAccuracy?.rmse).toBeLessThan(before.foundAccuracy?.rmse ?? 0);
   });
 
   it('is weighed once, and only what was laid bare at a mark with a place', () => {

@@ -10,25 +10,10 @@ import {
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
 import type { Said } from '../words';
+import type { Sentences, Speech } from './findingSpeech';
+import { foundSentences } from './foundSentences';
 import { percentText } from './percentText';
 import { markInText, pointOfKey, spokenName, targetInText } from './thingName';
-
-/** What sentences are made with: names and measures as they stand inside one. */
-type Speech = {
-  /** The finding's target. */
-  readonly thing: string;
-  /** For a finding about a reading: the mark that it leads to. */
-  readonly mark: string;
-  readonly name: (carried: string) => string;
-  readonly point: (key: string) => string;
-  readonly length: (metres: number) => string;
-  readonly counter: (metres: number) => string;
-  readonly slope: (fallOverRun: number) => string;
-};
-
-type Sentences = {
-  readonly [Code in FindingCode]: (values: FindingOf<Code>['values'], speech: Speech) => Said;
-};
 
 const goodCut = `${angleText(settings.weakCutBelow.value)} to ${angleText(settings.weakCutAbove.value)}`;
 
@@ -304,60 +289,8 @@ const sentences: Sentences = {
     cure: `Check both readings and zeros, the places of ${point(pointA)} and ${point(pointB)}, or take the pair apart.`,
   }),
 
-  'as-found-mark-gone': ({ label, by }) => ({
-    text: `${crewName(by)} reports on ${label}, which this site has no more, or which has no place any more.`,
-    cure: 'Look at what was found there, and say what it belongs to.',
-  }),
-  'as-found-mark-moved': ({ label, by, moved }, { length }) => ({
-    text: `${crewName(by)} painted ${label} from other figures: it stands ${length(moved)} from where it would be painted now.`,
-    cure: 'What was found counts from the paint as it stands. Where nothing is dug yet, give the crew the new figures.',
-  }),
-  'as-found-no-place': ({ label, by }) => ({
-    text: `Where ${crewName(by, 'middle')} found ${nameOfFind(label)} cannot be computed: a point that it was taped from is gone, or the tapes do not meet.`,
-    cure: 'Ask for the tapes again, and from which points they were pulled.',
-  }),
-  'as-found-outside': ({ label, by, along, across }, { length }) => ({
-    text: `${crewName(by)} found ${label} outside of the hole that was to hold it: ${offInText(along, across, length)}.`,
-    cure: 'One mark in twenty may be so far off. If there are more, check the zero and scale of the run, and the line.',
-  }),
-  'as-found-disagree': ({ label, a, b, apart }, { length }) => ({
-    text: `${label} was found in two places that are ${length(apart)} apart: by ${crewName(a, 'middle')} and by ${crewName(b, 'middle')}.`,
-    cure: 'Ask which of them measured from the paint, and take out the record that is wrong.',
-  }),
-  'as-found-depths-disagree': ({ label, a, b, apart }, { length }) => ({
-    text: `${label} was found at two depths that are ${length(apart)} apart: by ${crewName(a, 'middle')} and by ${crewName(b, 'middle')}.`,
-    cure: 'Ask from which ground they measured, and take out the record that is wrong.',
-  }),
-  'as-found-and-not-found': ({ label, a, b }) => ({
-    text: `${crewName(a)} found ${label}, and ${crewName(b, 'middle')} did not.`,
-    cure: 'Ask whether they dug in the same place.',
-  }),
+  ...foundSentences,
 };
-
-/** Less than this (m) to one side is straight along, or straight across. */
-const STRAIGHT_M = 0.01;
-
-/** `3 ft against the flow and 0.5 ft to the right`. */
-function offInText(along: number, across: number, length: (metres: number) => string): string {
-  return [
-    ...(Math.abs(along) < STRAIGHT_M
-      ? []
-      : [`${length(Math.abs(along))} ${along < 0 ? 'against' : 'with'} the flow`]),
-    ...(Math.abs(across) < STRAIGHT_M
-      ? []
-      : [`${length(Math.abs(across))} to the ${across < 0 ? 'left' : 'right'}`]),
-  ].join(' and ');
-}
-
-/** Who reports, as a sentence begins or in its middle. */
-function crewName(by: string, where: 'start' | 'middle' = 'start'): string {
-  if (by !== '') return by;
-  return where === 'start' ? 'A crew' : 'a crew';
-}
-
-function nameOfFind(label: string): string {
-  return label === '' ? 'something' : label;
-}
 
 /** A share of a length as surveyors say it, such as `1:4,000`, to two figures. */
 function ratioText(ratio: number): string {

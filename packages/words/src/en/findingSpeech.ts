@@ -1,0 +1,19 @@
+import type { FindingCode, FindingOf } from '@footmark/site';
+import type { Said } from '../words';
+
+/** What sentences are made with: names and measures as they stand inside one. */
+export type Speech = {
+  /** The finding's target. */
+  readonly thing: string;
+  /** For a finding about a reading: the mark that it leads to. */
+  readonly mark: string;
+  readonly name: (carried: string) => string;
+  readonly point: (key: string) => string;
+  readonly length: (metres: number) => string;
+  readonly counter: (metres: number) => string;
+  readonly slope: (fallOverRun: number) => string;
+};
+
+export type Sentences = {
+  readonly [Code in FindingCode]: (values: FindingOf<Code>['values'], speech: Speech) => Said;
+};
