@@ -25,7 +25,10 @@ const withRun = (site: Site, facts: Partial<Run>): Site => ({
 
 describe('a find that is weighed', () => {
   it('is a locate of a pipe that was seen, and draws the fit as one that was typed does', () => {
-    const site = foundYard([find({ id: 'f1', given, where: offset, depth: { to: 'top', depth: 1.2 } })]);
+    const loose = { ...given, ties: [] };
+    const site = foundYard([
+      find({ id: 'f1', given: loose, where: offset, depth: { to: 'top', depth: 1.2 } }),
+    ]);
     const after = weighed(site);
     const [locate] = derive(after).locates;
     expect(locate).toMatchObject({
@@ -76,6 +79,20 @@ describe('a find that is weighed', () => {
     const depth = locate?.kind === 'locate' ? (locate.fields.depth ?? 0) : 0;
     expect(depth).toBeGreaterThan(1.15);
     expect(depth).toBeLessThan(1.2);
+  });
+
+  it('hangs on the references of its paint', () => {
+    const site = foundYard([find({ id: 'f1', given, where: offset })]);
+    const spot = weighed(site).features.at(-1)?.vertices[0]?.spot;
+    // from the poles at (0, 3) and (8, 3) to (4.5, -0.2)
+    expect(spot).toMatchObject({
+      by: 'tapes',
+      side: 'right',
+      tapes: [
+        { from: { of: 'p1' }, distance: expect.closeTo(Math.hypot(4.5, 3.2), 9) },
+        { from: { of: 'p2' }, distance: expect.closeTo(Math.hypot(3.5, 3.2), 9) },
+      ],
+    });
   });
 
   it('keeps the tapes that it was found by', () => {

@@ -1,6 +1,7 @@
 import { add, type Point, subtract } from '@footmark/geometry';
 import type { Derived } from '../derive/derive';
 import type { FoundPlace } from '../derive/foundPlaces';
+import { foundSpot } from '../derive/foundSpot';
 import { pipeSizeAt } from '../derive/profileSoundings';
 import { planAt } from '../derive/runRoute';
 import { sondePlace } from '../derive/sondePlace';
@@ -8,6 +9,7 @@ import type { Feature } from '../document/feature';
 import type { Site } from '../document/site';
 import type { Spot } from '../document/spot';
 import { settings } from '../rules/settings';
+import { sigmaOf } from '../rules/sigmaOf';
 import { type Edit, unknown } from './edit';
 
 /** Whether a find can be weighed with runs and lines: it was laid bare at a mark that has a place, and is not weighed yet. */
@@ -41,8 +43,16 @@ export const weighFind: Edit<{ id: string; name: string; derived: Derived }> = (
     id,
     kind: 'locate',
     name,
-    vertices: [{ id: 'a', spot: spotOf(one, at, behindLens(derived, reading)) }],
-    fields: { reading: { run, reading }, method: 'exposed', ...(depth === null ? {} : { depth }) },
+    vertices: [{ id: 'a', spot: spotOf(site, derived, one, at, behindLens(derived, reading)) }],
+    fields: {
+      reading: { run, reading },
+      method: 'exposed',
+      ...(depth === null ? {} : { depth }),
+      // an offset from paint is as sure as the eye on the pipe, the paint and the offset together
+      ...(record.where?.by === 'paint'
+        ? { sigma: Math.hypot(sigmaOf(site, 'exposed'), settings.paintOffsetSigma.value) }
+        : {}),
+    },
   };
   return { ...site, features: [...site.features, locate] };
 };
@@ -55,13 +65,20 @@ function behindLens(derived: Derived, reading: string): Point {
   return mark?.place && at !== null ? subtract(at.point, mark.place.at) : { x: 0, y: 0 };
 }
 
-/** Tapes stay what they are while the sonde is at the lens; an offset from paint is as sure as paint and offset are. */
-function spotOf({ record: { where } }: FoundPlace, at: Point, shift: Point): Spot {
+/** Tapes stay what they are while the sonde is at the lens; an offset from paint hangs on what the paint was taped from. */
+function spotOf(
+  site: Site,
+  { points }: Derived,
+  { record: { where, given } }: FoundPlace,
+  at: Point,
+  shift: Point,
+): Spot {
   const stays = shift.x === 0 && shift.y === 0;
   if (stays && (where?.by === 'tapes' || where?.by === 'coordinates')) return where;
   const place = add(at, shift);
-  const sigma = where?.by === 'coordinates' ? where.sigma : settings.paintOffsetSigma.value;
-  return { by: 'coordinates', x: place.x, y: place.y, ...(sigma === undefined ? {} : { sigma }) };
+  return where?.by === 'coordinates'
+    ? { ...where, x: place.x, y: place.y }
+    : foundSpot(site, points, given, place);
 }
 
 function depthToTop({ record: { depth }, sought }: FoundPlace, { paths }: Derived): number | null {
