@@ -109,7 +109,7 @@ describe('an as-built pipe', () => {
         pipe('p', [
           { by: 'at', point: ref('co') },
           { by: 'finger', x: 10, y: 0 },
-          { by: 'at', point: ref('mh') },
+          { by: 'finger', x: 20, y: 0 },
         ]),
       ],
       asFound: ['r1', 'r2', 'r3'].map((reading, i) =>
