@@ -81,20 +81,17 @@ import type { RunDirection, SpotKind, ZeroKind } from './codes';
 import type { CrewWords } from './crewWords';
 import type { ArcProblem, SpotProblem } from './measureProblem';
 import type { PairProblem } from './pairProblem';
+import type { Said, SaidOfFile } from './said';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
 
-/** What is the matter, and the way out: a sentence or two each. */
-export type Said = { readonly text: string; readonly cure: string };
+export type { Said, SaidOfFile };
 
 /** One line of a comparison. */
 export type WayRow = { readonly name: string; readonly text: string };
 
 /** A thing that has a card of its own, on which it need not be named. */
 export type CardThing = Extract<Target, { kind: 'dig' | 'path' | 'feature' | 'reading' }>;
-
-/** A file that cannot be opened, said with a line for each place in it that is wrong. */
-export type SaidOfFile = Said & { readonly problems: readonly string[] };
 
 /**
  * Everything that a program says of a site, in one language. A language is one folder that satisfies this type. Names are in
@@ -217,8 +214,8 @@ export type Words = {
   apartText(apart: Readonly<{ closure: number; sigma: number }>, site: Site): string;
   /** What one thing alone would have to be to make two runs agree. */
   explanationText(explanation: PairExplanation, site: Site): string;
-  /** How well the computation agrees with the receiver, and what that is worth. */
-  accuracyText(accuracy: SiteAccuracy, site: Site): Said;
+  /** How well the computation agrees with the receiver, or with what was laid bare at marks, and what that is worth. */
+  accuracyText(accuracy: SiteAccuracy, site: Site, by?: 'receiver' | 'digging'): Said;
   /** How far from the computed place a receiver found the sonde, and how it was found. */
   foundText(locate: Locate, site: Site): string;
   /** Where a mark can be at all by the cable alone, a sentence each. */
