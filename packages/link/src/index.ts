@@ -1,3 +1,4 @@
+export { answerBytes } from './answerLink';
 export { forLink, type LinkChoice, leastChoice } from './forLink';
 export type { FrameFailure } from './frame/frame';
 export { linkText } from './frame/linkText';
@@ -8,11 +9,11 @@ export {
   type LinkFailure,
   type LinkRead,
   type OpenedLink,
+  type OpenLinkFailure,
   openLink,
   openLinkBytes,
   readFrame,
   readLink,
-  type SiteLinkFailure,
 } from './openLink';
 export { type Collected, collectParts, type HeldParts, type LinkPart } from './parts';
 export {

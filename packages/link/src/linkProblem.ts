@@ -1,5 +1,5 @@
 import type { Encoded } from './linkKind';
-import type { SiteLinkFailure } from './openLink';
+import type { OpenLinkFailure } from './openLink';
 import type { Collected } from './parts';
 import type { QrDrawn } from './qr/qrSymbols';
 
@@ -8,7 +8,7 @@ type FailureOf<Result> =
 
 /** All that can be the matter with a link: one that is opened, one that is made, and a part that is not of those before it. */
 export type LinkProblem =
-  | SiteLinkFailure
+  | OpenLinkFailure
   | FailureOf<Encoded>
   | FailureOf<QrDrawn>
   | { readonly code: Extract<Collected['is'], 'other-set'> };

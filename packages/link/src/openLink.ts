@@ -1,4 +1,12 @@
-import { type OpenFailure, openSiteValue, type Site } from '@footmark/site';
+import {
+  type Answer,
+  type AnswerFailure,
+  type OpenFailure,
+  openAnswer,
+  openSiteValue,
+  type Site,
+} from '@footmark/site';
+import { answerKind } from './answerKind';
 import { type FrameFailure, openFrame } from './frame/frame';
 import { bytesOfLink } from './frame/linkText';
 import { decode, type KindFailure, type LinkKind } from './linkKind';
@@ -59,30 +67,41 @@ export function readFrame(
   return { ok: true, is: 'document', kind, value: decoded.value, version: decoded.version };
 }
 
-/** Why a link does not open as a site; `not-a-site` holds what is wrong with the site in it. */
-export type SiteLinkFailure = LinkFailure | { readonly code: 'not-a-site'; readonly because: OpenFailure };
+/** Why a link does not open; `not-a-site` and `not-an-answer` hold what is wrong with the document in it. */
+export type OpenLinkFailure =
+  | LinkFailure
+  | { readonly code: 'not-a-site'; readonly because: OpenFailure }
+  | { readonly code: 'not-an-answer'; readonly because: AnswerFailure };
 
 export type OpenedLink =
   | { readonly ok: true; readonly is: 'site'; readonly site: Site; readonly migratedFrom: number | null }
+  | { readonly ok: true; readonly is: 'answer'; readonly answer: Answer }
   | { readonly ok: true; readonly is: 'part'; readonly part: LinkPart }
-  | { readonly ok: false; readonly failure: SiteLinkFailure };
+  | { readonly ok: false; readonly failure: OpenLinkFailure };
 
-/** Opens the site in a link, of this version or an older one. */
+/** Opens what is in a link, of this version or an older one: a site, or what a crew sends back. */
 export function openLink(text: string, limits: LinkLimits = linkLimits): OpenedLink {
-  return siteIn(readLink(text, [siteKind], limits));
+  return documentIn(readLink(text, KINDS, limits));
 }
 
 /** As `openLink`, for the bytes that collected parts make up. */
 export function openLinkBytes(bytes: Uint8Array, limits: LinkLimits = linkLimits): OpenedLink {
-  return siteIn(readFrame(bytes, [siteKind], limits));
+  return documentIn(readFrame(bytes, KINDS, limits));
 }
 
-function siteIn(read: LinkRead): OpenedLink {
+function documentIn(read: LinkRead): OpenedLink {
   if (!read.ok || read.is === 'part') return read;
+  if (read.kind === answerKind) {
+    const opened = openAnswer(read.value);
+    if (opened.ok) return { ok: true, is: 'answer', answer: opened.answer };
+    return { ok: false, failure: { code: 'not-an-answer', because: opened.failure } };
+  }
   const opened = openSiteValue(read.value);
   if (!opened.ok) return { ok: false, failure: { code: 'not-a-site', because: opened.failure } };
   return { ok: true, is: 'site', site: opened.site, migratedFrom: opened.migratedFrom };
 }
+
+const KINDS = [siteKind, answerKind];
 
 function refuse(failure: LinkFailure): { readonly ok: false; readonly failure: LinkFailure } {
   return { ok: false, failure };

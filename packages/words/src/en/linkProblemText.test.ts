@@ -20,6 +20,7 @@ const examples: { readonly [Code in LinkProblem['code']]: Extract<LinkProblem, {
       more: 0,
     },
   },
+  'not-an-answer': { code: 'not-an-answer', because: { code: 'same-id', id: 'w1' } },
   'too-large': { code: 'too-large' },
   'too-many-symbols': { code: 'too-many-symbols', needed: 22 },
   'other-set': { code: 'other-set' },

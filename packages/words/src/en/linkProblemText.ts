@@ -1,6 +1,7 @@
 import type { LinkProblem } from '@footmark/link';
 import { percentText } from '../percentText';
 import type { Said, SaidOfFile } from '../words';
+import { answerProblemText } from './answerProblemText';
 import { fileProblemText } from './fileProblemText';
 
 const ANEW = 'Scan the code again, or ask for the link anew.';
@@ -9,6 +10,10 @@ const ASK_FOR_FILE = 'Ask for the site as a file.';
 
 /** Why a link or a QR symbol cannot be opened or made, and what to do. */
 export function linkProblemText(problem: LinkProblem): SaidOfFile {
+  if (problem.code === 'not-an-answer') {
+    const { text, cure, problems } = answerProblemText(problem.because);
+    return { text, cure, problems };
+  }
   if (problem.code !== 'not-a-site') return { ...said(problem), problems: [] };
   if (problem.because.code === 'newer-version') return { ...newer(), problems: [] };
   return {
@@ -18,7 +23,7 @@ export function linkProblemText(problem: LinkProblem): SaidOfFile {
   };
 }
 
-function said(problem: Exclude<LinkProblem, { code: 'not-a-site' }>): Said {
+function said(problem: Exclude<LinkProblem, { code: 'not-a-site' | 'not-an-answer' }>): Said {
   switch (problem.code) {
     case 'not-a-link':
       return {
