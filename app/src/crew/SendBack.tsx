@@ -9,6 +9,7 @@ import { countsOf } from './answerEdits';
 import { answerFiles } from './answerFiles';
 import { answerToSend, nameCrew, useCrewSession } from './crewSession';
 import styles from './dialog.module.css';
+import { SendLink } from './SendLink';
 
 /** The ways back to whoever gave the plan out. */
 export function SendBack({ onClose }: { readonly onClose: () => void }) {
@@ -17,6 +18,7 @@ export function SendBack({ onClose }: { readonly onClose: () => void }) {
   const { label, answerText } = words.crew;
   if (answer === null) return null;
   const counts = countsOf(answer);
+  const nothing = counts.done + counts.found === 0;
   const send = async () => {
     const sent = answerToSend();
     if (sent !== null) await handOver(await answerFiles(site, sent));
@@ -31,16 +33,10 @@ export function SendBack({ onClose }: { readonly onClose: () => void }) {
       <Modal>
         <Dialog className={styles.dialog ?? ''}>
           <Heading slot="title">{label('send-back')}</Heading>
-          <p className={styles.counts}>
-            {counts.done + counts.found === 0 ? label('nothing-to-send') : answerText(counts)}
-          </p>
+          <p className={styles.counts}>{nothing ? label('nothing-to-send') : answerText(counts)}</p>
           <TextLine label={label('your-name')} value={answer.by} onCommit={nameCrew} />
-          <Action
-            look="primary"
-            wide
-            isDisabled={counts.done + counts.found === 0}
-            onPress={() => void send()}
-          >
+          {nothing ? null : <SendLink />}
+          <Action wide isDisabled={nothing} onPress={() => void send()}>
             <Download size={24} aria-hidden /> {label('send-file')}
           </Action>
           <p>{label('send-hint')}</p>

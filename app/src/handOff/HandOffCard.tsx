@@ -5,6 +5,7 @@ import { Download } from 'lucide-react';
 import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { CrewFoundSection } from '../crew/office/CrewFoundSection';
+import { LinkSection } from '../link/LinkSection';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { FilesFold } from './files/FilesFold';
@@ -28,6 +29,7 @@ export function HandOffCard() {
           The site file opens in Footmark on any other device. Nothing is sent anywhere.
         </p>
       </div>
+      <LinkSection />
       <FilesFold />
       <CrewFoundSection />
       <div className={styles.section}>

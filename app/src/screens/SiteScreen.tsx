@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { PlanCanvas } from '../canvas/PlanCanvas';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
+import { answerWaits } from '../crew/office/cameAnswer';
 import { usePictureArrivals } from '../pictures/usePictureArrivals';
 import { ProfileStrip } from '../profile/ProfileStrip';
 import { startProfile } from '../profile/profileView';
@@ -61,7 +62,7 @@ export function SiteScreen({ id }: { readonly id: string }) {
           usePlanView.setState({ camera: null });
           openInSession(loaded);
           startProfile(derivedFrom(loaded));
-          goTo('yard');
+          goTo(answerWaits(id) ? 'hand-off' : 'yard');
         } else setTrouble(loaded);
       }
     };

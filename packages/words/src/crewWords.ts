@@ -58,6 +58,24 @@ export const crewLabels = [
   'send-file',
   'send-hint',
   'nothing-to-send',
+  'send-link',
+  'copy-link',
+  'copied',
+  'show-code',
+  'next-code',
+  'code-before',
+  'hold-code',
+  'photos-stay',
+  'plan-came',
+  'show-marks',
+  'open-to-work',
+  'other-here',
+  'take-new',
+  'keep-old',
+  'scan-next',
+  'answer-came',
+  'no-such-site',
+  'see-answer',
   'where-am-i',
   'looking-for-position',
   'north',
@@ -106,6 +124,10 @@ export type CrewWords = {
     units: Units,
   ): string;
   positionProblemText(why: PositionProblem): string;
+  /** What a plan that came holds. */
+  cameText(counts: { readonly marks: number; readonly things: number }): string;
+  /** Which of how many QR codes it is. */
+  codeText(index: number, count: number): string;
   /** How much an answer holds. */
   answerText(counts: { readonly done: number; readonly found: number; readonly photos: number }): string;
   /** Why a file is not an answer that can be read. */

@@ -6,10 +6,10 @@ import { derivedFrom, edit, useSite } from '../../session/siteSession';
 import { notify } from '../../session/workbench';
 import { words } from '../../words';
 import { countsOf } from '../answerEdits';
-import { siteHash } from '../siteHash';
 import { FoundGroups } from './FoundGroups';
 import { keepPhotos } from './keepPhotos';
 import type { OpenedAnswerFiles } from './readAnswerFiles';
+import { isSameState } from './sameState';
 
 type Props = { readonly opened: OpenedAnswerFiles; readonly onClose: () => void };
 
@@ -19,7 +19,7 @@ export function AnswerPreview({ opened, onClose }: Props) {
   const { answer, photos } = opened;
   const [sameState, setSameState] = useState(true);
   useEffect(() => {
-    void siteHash(site).then((hash) => setSameState(hash === answer.madeFrom.hash));
+    void isSameState(site, answer.madeFrom.hash).then(setSameState);
   }, [site, answer]);
   const merged = mergeAnswer(site, { answer });
   const counts = countsOf(answer);

@@ -7,14 +7,18 @@ import { NO_PINS, usePlanPins } from '../../canvas/planPins';
 import cards from '../../cards/cards.module.css';
 import { FindingRow } from '../../cards/FindingRow';
 import { Action } from '../../controls/Action';
+import { TextLine } from '../../controls/TextLine';
 import { useFit } from '../../fit/fitSession';
 import { useDerived, useSite } from '../../session/siteSession';
 import { words } from '../../words';
 import { AnswerPreview } from './AnswerPreview';
 import { AnswerProblem } from './AnswerProblem';
 import { AsBuiltForm } from './AsBuiltForm';
+import { dropAnswer, useAnswerFor } from './cameAnswer';
 import { FoundGroups } from './FoundGroups';
 import { type AnswerFilesFailure, type OpenedAnswerFiles, readAnswerFiles } from './readAnswerFiles';
+
+const LONGEST_LINK = 200_000;
 
 /** What crews sent back: an answer is opened and looked at, taken over, and made into the pipe as it was built. */
 export function CrewFoundSection() {
@@ -31,6 +35,12 @@ export function CrewFoundSection() {
     usePlanPins.setState({ found });
     return () => usePlanPins.setState(NO_PINS);
   }, [derived]);
+  const came = useAnswerFor(site.id);
+  useEffect(() => {
+    if (came === null) return;
+    setOpened({ answer: came, photos: new Map() });
+    dropAnswer();
+  }, [came]);
   const read = async (files: readonly File[]) => {
     const done = await readAnswerFiles(files);
     setOpened(done.ok ? done.opened : null);
@@ -55,12 +65,18 @@ export function CrewFoundSection() {
           <FolderOpen size={20} aria-hidden /> Open a crew’s answer
         </Action>
       </FileTrigger>
+      <TextLine
+        label="Or paste the link of an answer"
+        value=""
+        maxLength={LONGEST_LINK}
+        onCommit={(link) => go(`/link/${link.trim().split(/[#/]/).at(-1) ?? ''}`)}
+      />
       {failure === null ? null : <AnswerProblem failure={failure} onClose={() => setFailure(null)} />}
       {opened === null ? null : <AnswerPreview opened={opened} onClose={() => setOpened(null)} />}
       {derived.found.length === 0 ? (
         <p className={cards.empty}>
-          Nothing has come back yet. The crew sends its answer as a file, with its photos beside it: choose
-          them together.
+          Nothing has come back yet. The crew sends its answer as a link, a QR code or a file; photos come
+          beside the file: choose them together.
         </p>
       ) : (
         <>

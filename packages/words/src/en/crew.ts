@@ -49,6 +49,8 @@ export const crew: CrewWords = {
   whereAmIText: ({ distance, azimuth, accuracy }, label, units) =>
     `${label} is ${sureText(distance, units)} to the ${windText(azimuth)} of you, ${giveOrTakeText(accuracy, units)}.`,
   positionProblemText: (why) => positionProblems[why],
+  cameText: ({ marks, things }) => `${count(marks, 'mark')} to find, ${count(things, 'thing')} in the yard`,
+  codeText: (index, of) => `Code ${index} of ${of}`,
   answerText: ({ done, found, photos }) =>
     [count(done, 'mark'), count(found, 'record'), count(photos, 'photo')].join(', '),
   answerProblemText,
