@@ -3,6 +3,14 @@ export type { ChoiceValue, FieldName, RunDirection, SpotKind, ZeroKind } from '.
 export type { CrewLabel, CrewWords, PositionProblem } from './crewWords';
 export { en } from './en/en';
 export { filePathText } from './filePath';
+export type {
+  IncomingFinding,
+  IncomingNote,
+  IncomingProblemCode,
+  IncomingProblemFacts,
+  IncomingQuestion,
+  PlacingProblem,
+} from './incoming';
 export { languages } from './languages';
 export type { ArcProblem, SpotProblem } from './measureProblem';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';

@@ -40,6 +40,13 @@ import {
   gridUnitText,
 } from './gridText';
 import { belowGroundText, dropText } from './heightText';
+import {
+  incomingFindingText,
+  incomingNoteText,
+  incomingProblemText,
+  incomingQuestionText,
+  placingProblemText,
+} from './incomingText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
@@ -202,6 +209,11 @@ export const en: Words = {
   fileUnitText,
   mapLayerName: (layer) => mapLayerNames[layer],
   definitionProblemText,
+  incomingProblemText,
+  incomingNoteText,
+  incomingQuestionText,
+  placingProblemText,
+  incomingFindingText,
   fileProblemText,
   linkProblemText,
   editProblemText,
