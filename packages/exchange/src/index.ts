@@ -2,6 +2,32 @@ export { type DxfOptions, siteDxf } from './dxf/siteDxf';
 export { siteGeoJson } from './geojson/siteGeoJson';
 export { marksGpx } from './gpx/marksGpx';
 export { harmlessName } from './harmless';
+export { finishSteps } from './incoming/finishSteps';
+export type {
+  Incoming,
+  IncomingFailure,
+  IncomingOrder,
+  IncomingPoint,
+  IncomingResult,
+  IncomingSteps,
+  IncomingThing,
+} from './incoming/incoming';
+export { type IncomingAnswers, openQuestions } from './incoming/place/incomingAnswers';
+export {
+  type IncomingGroup,
+  type IncomingLoose,
+  type IncomingTaking,
+  incomingGroups,
+  incomingLoose,
+} from './incoming/place/incomingLoose';
+export {
+  type IncomingSite,
+  incomingSite,
+  type PlacedIncoming,
+  type PlacedThing,
+  placeIncoming,
+} from './incoming/place/placeIncoming';
+export { readIncoming } from './incoming/readIncoming';
 export { siteKml } from './kml/siteKml';
 export { marksCsv } from './marksCsv';
 export { POINTS_ORDER, sitePoints } from './points/sitePoints';
