@@ -1,3 +1,4 @@
+export type { BundleFailure, BundleNote } from './bundle';
 export { type CautionCode, cautionCodes } from './caution';
 export type { ChoiceValue, FieldName, RunDirection, SpotKind, ZeroKind } from './codes';
 export type { CrewLabel, CrewWords, PositionProblem } from './crewWords';

@@ -76,6 +76,7 @@ import type {
   VisitPurpose,
   ZoneSource,
 } from '@footmark/site';
+import type { BundleFailure, BundleNote } from './bundle';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
 import type { CrewWords } from './crewWords';
@@ -317,6 +318,9 @@ export type Words = {
   /** Why what came in has no place in this site, and what is to be known of where it lies. */
   placingProblemText(problem: PlacingProblem): Said;
   incomingFindingText(finding: IncomingFinding, units: Units): Said;
+  /** Why a bundle of a site with its pictures is not opened; what of it was left, or is missing. */
+  bundleProblemText(failure: BundleFailure): SaidOfFile;
+  bundleNoteText(note: BundleNote): string;
   fileProblemText(failure: OpenFailure): SaidOfFile;
   /** Why a link or a QR symbol cannot be opened or made, and, of a site in it that is not sound, each place that is wrong. */
   linkProblemText(problem: LinkProblem): SaidOfFile;

@@ -3,6 +3,7 @@ import { atStart, named } from '../named';
 import type { Words } from '../words';
 import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
+import { bundleNoteText, bundleProblemText } from './bundleText';
 import { cautions, modelValuesText } from './cautions';
 import { crew } from './crew';
 import { dimensionText, obstacleText } from './digClearanceText';
@@ -214,6 +215,8 @@ export const en: Words = {
   incomingQuestionText,
   placingProblemText,
   incomingFindingText,
+  bundleProblemText,
+  bundleNoteText,
   fileProblemText,
   linkProblemText,
   editProblemText,
