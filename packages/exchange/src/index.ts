@@ -1,3 +1,7 @@
+export { type Bundle, type BundlePicture, picturesOfSite } from './bundle/bundle';
+export { type PictureKind, pictureKind } from './bundle/pictureKind';
+export { type BundleRead, readBundle } from './bundle/readBundle';
+export { writeBundle } from './bundle/writeBundle';
 export { type DxfOptions, siteDxf } from './dxf/siteDxf';
 export { siteGeoJson } from './geojson/siteGeoJson';
 export { marksGpx } from './gpx/marksGpx';
@@ -12,6 +16,7 @@ export type {
   IncomingSteps,
   IncomingThing,
 } from './incoming/incoming';
+export { incomingText } from './incoming/incomingText';
 export { type IncomingAnswers, openQuestions } from './incoming/place/incomingAnswers';
 export {
   type IncomingGroup,
