@@ -181,6 +181,7 @@ describe('what a file does not say is asked', () => {
       coordinates: { is: 'earth' },
     });
     expect(openQuestions(readSound('a,feet,feet\n1,2,3\n'), {})).toContain('order');
+    expect(openQuestions(readSound('point,x,y\n1,2,3\n'), {})).toContain('order');
     expect(openQuestions(readSound(rows), { order: 'PNNZD' })).toContain('order');
     const yard = incomingSite(rearAlley().derived);
     const at = (order: string) => {

@@ -109,7 +109,7 @@ describe('what was written comes back to its place', () => {
     expect(groups.reduce((sum, g) => sum + g.count, 0)).toBe(back.things.length);
     expect(new Set(groups.map((g) => g.suggestion))).toEqual(new Set(['note', 'fence', 'patio']));
     const kinds = new Map(groups.map((g) => [g.key, g.suggestion]));
-    const loose = incomingLoose(back, { kinds, sigma: 0.02 }, site.features.length);
+    const loose = incomingLoose(back, { kinds, sigma: 0.02, levels: false }, site.features.length);
     expect(loose.findings).toEqual([]);
     const ids = new Map(loose.things.features.map((f, i) => [f.id, `new${i}`]));
     const edited = soundEdit(site, pasteThings(site, { things: loose.things, ids, by: { x: 0, y: 0 } }));

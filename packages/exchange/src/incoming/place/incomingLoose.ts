@@ -49,6 +49,8 @@ export type IncomingTaking = {
   readonly kinds: ReadonlyMap<string, FeatureKind>;
   /** Standard deviation (m) of the places; null: as if put there by eye. */
   readonly sigma: number | null;
+  /** Whether its heights count from the site's own datum and become levels; those of maps and receivers rarely do. */
+  readonly levels: boolean;
 };
 
 /** What goes into the site, for `pasteThings`, with ids of its own (`i0`, `i1` …), and what must be known before. */
@@ -60,16 +62,18 @@ export type IncomingLoose = { readonly things: LooseThings; readonly findings: r
  */
 export function incomingLoose(
   { things }: PlacedIncoming,
-  { kinds, sigma }: IncomingTaking,
+  taking: IncomingTaking,
   featuresThere: number,
 ): IncomingLoose {
   const features: Feature[] = [];
+  const nameOf = numberedNames();
   let tooLong = 0;
   for (const thing of things) {
-    const kind = kinds.get(groupKey(thing));
+    const kind = taking.kinds.get(groupKey(thing));
     if (kind === undefined || kindSpec(kind).shape !== thing.shape) continue;
     if (thing.points.length > MOST_VERTICES) tooLong += 1;
-    else features.push(featureOf(thing, kind, `i${features.length}`, sigma));
+    else
+      features.push(featureOf({ ...thing, name: nameOf(thing.name) }, kind, `i${features.length}`, taking));
   }
   const room = Math.max(0, MOST_IN_SITE.features - featuresThere);
   const findings: IncomingFinding[] = [];
@@ -82,10 +86,26 @@ export function incomingLoose(
   return { things: { features, paths: [] }, findings };
 }
 
-function featureOf(thing: PlacedThing, kind: FeatureKind, id: string, sigma: number | null): Feature {
+/** Names with a number from the second of each on: many things of one name are many things. */
+function numberedNames(): (name: string) => string {
+  const used = new Map<string, number>();
+  return (name) => {
+    if (name === '') return '';
+    const n = (used.get(name) ?? 0) + 1;
+    used.set(name, n);
+    return n === 1 ? name : `${name} ${n}`;
+  };
+}
+
+function featureOf(
+  thing: PlacedThing,
+  kind: FeatureKind,
+  id: string,
+  { sigma, levels }: IncomingTaking,
+): Feature {
   const spot = ({ x, y }: { x: number; y: number }): Spot =>
     sigma === null ? { by: 'finger', x, y } : { by: 'coordinates', x, y, sigma };
-  const level = kind === 'spot-level' || kind === 'benchmark' ? thing.height : null;
+  const level = levels && (kind === 'spot-level' || kind === 'benchmark') ? thing.height : null;
   return {
     id,
     kind,

@@ -9,7 +9,7 @@ type Heading = {
   readonly earth: boolean;
 };
 
-/** Words of headings, without their unit; lower case. */
+/** Words of headings, without their unit; lower case. Not x and y: which of the two is north differs from country to country, so that they are asked. */
 const WORDS: Readonly<Record<string, Heading['letter']>> = {
   p: 'P',
   point: 'P',
@@ -20,13 +20,11 @@ const WORDS: Readonly<Record<string, Heading['letter']>> = {
   name: 'P',
   mark: 'P',
   n: 'N',
-  y: 'N',
   north: 'N',
   northing: 'N',
   lat: 'N',
   latitude: 'N',
   e: 'E',
-  x: 'E',
   east: 'E',
   easting: 'E',
   lon: 'E',
