@@ -1,11 +1,10 @@
 import type { BundleFailure, BundleNote } from '../bundle';
+import { megabytesText } from '../fileProblem';
+import { quotedNames } from '../quotedNames';
 import type { SaidOfFile } from '../words';
 import { fileProblemText } from './fileProblemText';
 
 const AGAIN = 'Get the file again from where it was written.';
-
-/** Names that are shown of a list. */
-const MOST_NAMES = 5;
 
 /** Why a bundle of a site and its pictures is not opened. */
 export function bundleProblemText(failure: BundleFailure): SaidOfFile {
@@ -13,7 +12,7 @@ export function bundleProblemText(failure: BundleFailure): SaidOfFile {
   switch (failure.code) {
     case 'bundle-too-large':
       return said(
-        `The file is too large: ${megabytes(failure.bytes)}, and the most is ${megabytes(failure.most)}.`,
+        `The file is too large: ${megabytesText(failure.bytes)}, and the most is ${megabytesText(failure.most)}.`,
         'Check that it is the right file.',
       );
     case 'not-a-bundle':
@@ -32,16 +31,16 @@ export function bundleProblemText(failure: BundleFailure): SaidOfFile {
       return said(`There are more than ${failure.most} files in it.`, 'Check that it is the right file.');
     case 'bundle-swells':
       return said(
-        `What is in it would swell to more than ${megabytes(failure.most)}. It was not unpacked.`,
+        `What is in it would swell to more than ${megabytesText(failure.most)}. It was not unpacked.`,
         'Do not trust this file; ask whoever sent it.',
       );
     case 'bundle-path-outside':
       return said(
-        `A file in it has a name that leads outside: ${quoted(failure.name)}. Nothing of it was opened.`,
+        `A file in it has a name that leads outside: “${failure.name}”. Nothing of it was opened.`,
         'Do not trust this file; ask whoever sent it.',
       );
     case 'bundle-name-twice':
-      return said(`Two files in it have one name: ${quoted(failure.name)}.`, AGAIN);
+      return said(`Two files in it have one name: “${failure.name}”.`, AGAIN);
     case 'bundle-without-site':
       return said('There is no site in it.', 'Choose a file that was saved as a bundle.');
     case 'bundle-site':
@@ -64,14 +63,6 @@ export function bundleNoteText(note: BundleNote): string {
 }
 
 function namesText(names: readonly string[]): string {
-  const shown = names.slice(0, MOST_NAMES).map(quoted).join(', ');
-  return names.length > MOST_NAMES ? `${shown} and ${names.length - MOST_NAMES} more` : shown;
-}
-
-function quoted(name: string): string {
-  return `“${name}”`;
-}
-
-function megabytes(bytes: number): string {
-  return `${(bytes / 1e6).toFixed(0)} MB`;
+  const { shown, more } = quotedNames(names);
+  return more === 0 ? shown : `${shown} and ${more} more`;
 }

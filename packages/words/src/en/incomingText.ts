@@ -1,4 +1,5 @@
 import type { Units } from '@footmark/site';
+import { countText } from '../countText';
 import type {
   IncomingFinding,
   IncomingNote,
@@ -7,17 +8,20 @@ import type {
   IncomingQuestion,
   PlacingProblem,
 } from '../incoming';
-import { sureText } from '../sureText';
+import { farTextIn, millionsText, valueText } from '../incomingFacts';
 import type { Said } from '../words';
+import { sureText } from './sureText';
 
-type Values = Readonly<Record<string, number>>;
+type Values = IncomingProblemFacts['values'];
+
+const farText = farTextIn(sureText, 'miles');
 
 const ANOTHER_FILE = 'Choose another file, or have it written again.';
 const A_PART = 'Take the part of it about the site, and bring that in.';
 
 const problems: Record<IncomingProblemCode, (values: Values) => Said> = {
-  'too-large': ({ characters, most }) => ({
-    text: `The file is too large: ${millions(characters)} million characters, and the most is ${millions(most)}.`,
+  'too-large': (values) => ({
+    text: `The file is too large: ${millionsText(values, 'characters')} million characters, and the most is ${millionsText(values, 'most')}.`,
     cure: A_PART,
   }),
   'unknown-format': () => ({
@@ -29,8 +33,8 @@ const problems: Record<IncomingProblemCode, (values: Values) => Said> = {
     cure: ANOTHER_FILE,
   }),
   'not-geojson': () => ({ text: 'The file is JSON, but not GeoJSON.', cure: ANOTHER_FILE }),
-  'not-xml': ({ line }) => ({
-    text: `The file is damaged or cut short: its XML breaks in line ${line}.`,
+  'not-xml': (values) => ({
+    text: `The file is damaged or cut short: its XML breaks in line ${valueText(values, 'line')}.`,
     cure: ANOTHER_FILE,
   }),
   'has-doctype': () => ({
@@ -38,22 +42,22 @@ const problems: Record<IncomingProblemCode, (values: Values) => Said> = {
     cure: 'Have it written without “DOCTYPE”; KML needs none.',
   }),
   'not-kml': () => ({ text: 'The file is XML, but not KML.', cure: ANOTHER_FILE }),
-  'not-dxf': ({ line }) => ({
-    text: `The file is damaged, or not DXF: line ${line} is not what must stand there.`,
+  'not-dxf': (values) => ({
+    text: `The file is damaged, or not DXF: line ${valueText(values, 'line')} is not what must stand there.`,
     cure: ANOTHER_FILE,
   }),
   'binary-dxf': () => ({ text: 'This DXF file is binary.', cure: 'Save it as DXF in text (ASCII).' }),
   'cut-short': () => ({ text: 'The file ends before its end: it was cut short.', cure: ANOTHER_FILE }),
-  'too-deep': ({ most }) => ({
-    text: `Things in it lie inside each other more than ${most} deep.`,
+  'too-deep': (values) => ({
+    text: `Things in it lie inside each other more than ${valueText(values, 'most')} deep.`,
     cure: 'Have it written without groups.',
   }),
-  'too-many-things': ({ most }) => ({
-    text: `There are more than ${count(most)} things in it.`,
+  'too-many-things': (values) => ({
+    text: `There are more than ${valueText(values, 'most')} things in it.`,
     cure: A_PART,
   }),
-  'too-many-points': ({ most }) => ({
-    text: `There are more than ${count(most)} points in it.`,
+  'too-many-points': (values) => ({
+    text: `There are more than ${valueText(values, 'most')} points in it.`,
     cure: A_PART,
   }),
   'nothing-in-it': () => ({
@@ -64,7 +68,7 @@ const problems: Record<IncomingProblemCode, (values: Values) => Said> = {
 
 /** Why a file is not brought in, and what to do. */
 export function incomingProblemText({ code, values }: IncomingProblemFacts): Said {
-  return problems[code](values ?? {});
+  return problems[code](values);
 }
 
 const notes: Record<IncomingNote['code'], (n: string) => string> = {
@@ -80,8 +84,8 @@ const notes: Record<IncomingNote['code'], (n: string) => string> = {
 };
 
 /** What of a file is left out or made simpler. */
-export function incomingNoteText({ code, count: n }: IncomingNote): string {
-  return notes[code](count(n));
+export function incomingNoteText({ code, count }: IncomingNote): string {
+  return notes[code](countText(count));
 }
 
 const questions: Record<IncomingQuestion, string> = {
@@ -156,36 +160,18 @@ export function incomingFindingText(finding: IncomingFinding, units: Units): Sai
       };
     case 'no-place':
       return {
-        text: `${count(finding.count)} of its things have no place on the map.`,
+        text: `${countText(finding.count)} of its things have no place on the map.`,
         cure: 'Check the coordinate system and the order of the coordinates.',
       };
     case 'too-many-for-a-site':
       return {
-        text: `These are ${count(finding.count)} things, and the site has room for ${count(finding.room)}.`,
+        text: `These are ${countText(finding.count)} things, and the site has room for ${countText(finding.room)}.`,
         cure: 'Leave some groups out.',
       };
     case 'too-many-corners':
       return {
-        text: `${count(finding.count)} of its lines have more than ${count(finding.most)} corners: left out.`,
+        text: `${countText(finding.count)} of its lines have more than ${countText(finding.most)} corners: left out.`,
         cure: 'Have them written with fewer.',
       };
   }
-}
-
-const MILE_M = 1609.344;
-
-/** A distance to be wondered at: `11,000 km`, `6,800 miles`; below a mile as the site has lengths. */
-function farText(metres: number, units: Units): string {
-  if (metres < MILE_M) return sureText(metres, units);
-  const [amount, unit] = units.length === 'm' ? [metres / 1000, 'km'] : [metres / MILE_M, 'miles'];
-  const rough = amount < 100 ? Number(amount.toPrecision(2)) : Math.round(amount / 10) * 10;
-  return `${rough.toLocaleString('en-US')} ${unit}`;
-}
-
-function count(n: number | undefined): string {
-  return (n ?? 0).toLocaleString('en-US');
-}
-
-function millions(n: number | undefined): string {
-  return ((n ?? 0) / 1e6).toFixed(0);
 }
