@@ -25,13 +25,9 @@ export {
   incomingGroups,
   incomingLoose,
 } from './incoming/place/incomingLoose';
-export {
-  type IncomingSite,
-  incomingSite,
-  type PlacedIncoming,
-  type PlacedThing,
-  placeIncoming,
-} from './incoming/place/placeIncoming';
+export { type IncomingSite, incomingSite } from './incoming/place/incomingSite';
+export type { PlacedIncoming, PlacedThing } from './incoming/place/placedIncoming';
+export { placeIncoming } from './incoming/place/placeIncoming';
 export { readIncoming } from './incoming/readIncoming';
 export { siteKml } from './kml/siteKml';
 export { marksCsv } from './marksCsv';

@@ -195,6 +195,7 @@ describe('what a file does not say is asked', () => {
     expect(at('PNEZD')).toMatchObject({ points: [{ x: 20, y: 10 }], height: 3, name: 'nail' });
     expect(at('PENZD')).toMatchObject({ points: [{ x: 10, y: 20 }] });
     expect(at('-NE')).toMatchObject({ name: '', height: null });
+    expect(at('PNE-Z')).toMatchObject({ height: null }); // `nail` is no height
   });
 
   it('GeoJSON that names another system, or has numbers that are no degrees', () => {

@@ -9,7 +9,7 @@ import {
   type Spot,
 } from '@footmark/site';
 import type { IncomingFinding } from '@footmark/words';
-import type { PlacedIncoming, PlacedThing } from './placeIncoming';
+import type { PlacedIncoming, PlacedThing } from './placedIncoming';
 
 /** What of a file is one kind of thing: people say which, once for all of it. */
 export type IncomingGroup = {

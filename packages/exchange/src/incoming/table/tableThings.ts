@@ -16,10 +16,11 @@ export function tableThings(
   const column = (letter: string) => order.indexOf(letter);
   const cell = (row: readonly string[], letter: string) => row[column(letter)]?.trim() ?? '';
   for (const row of rows) {
+    const height = tableNumber(cell(row, 'Z'));
     const point: IncomingPoint = {
       first: tableNumber(cell(row, 'E')),
       second: tableNumber(cell(row, 'N')),
-      height: column('Z') < 0 || cell(row, 'Z') === '' ? null : tableNumber(cell(row, 'Z')),
+      height: Number.isFinite(height) ? height : null,
     };
     if (!Number.isFinite(point.first) || !Number.isFinite(point.second)) {
       found.leaveOut('rows-left-out');
