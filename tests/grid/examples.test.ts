@@ -1,11 +1,13 @@
 import { degrees, radians } from '@footmark/geometry';
 import {
   earthToGrid,
+  epsgInName,
   type GridSystem,
   gridFactors,
   gridNotes,
   gridToEarth,
   gridToPlan,
+  knownSystem,
   openGrid,
   planToGrid,
   statePlaneZones,
@@ -234,5 +236,23 @@ describe('a site in a grid', () => {
     expect(Math.hypot(dx, dy)).toBeCloseTo(30 * 1.000014609, 5);
     const back = gridToPlan(grid, { centre, toLocal }, to.value);
     expect(back.ok && Math.hypot(back.value.x, back.value.y - 30)).toBeLessThan(1e-6);
+  });
+});
+
+describe('a code', () => {
+  it('is known for zones of State Plane and UTM, and for no other', () => {
+    expect(knownSystem(2272, zones)).toMatchObject({ name: 'Pennsylvania South', unit: { name: 'us-ft' } });
+    expect(knownSystem(6564, zones)).toMatchObject({ datum: 'NAD83(2011)', unit: { name: 'm' } });
+    expect(knownSystem(32_618, zones)).toEqual(utmSystem({ zone: 18, hemisphere: 'N' }));
+    expect(knownSystem(32_760, zones)?.name).toBe('60S');
+    for (const none of [32_600, 32_661, 3857, 27_700]) expect(knownSystem(none, zones)).toBeNull();
+  });
+
+  it('stands in a name as files write it', () => {
+    expect(epsgInName('urn:ogc:def:crs:EPSG::2272')).toBe(2272);
+    expect(epsgInName('urn:ogc:def:crs:EPSG:9.1:32618')).toBe(32_618);
+    expect(epsgInName('EPSG:26918')).toBe(26_918);
+    expect(epsgInName('urn:ogc:def:crs:OGC:1.3:CRS84')).toBeNull();
+    expect(epsgInName('constructor')).toBeNull();
   });
 });

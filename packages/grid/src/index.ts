@@ -2,7 +2,8 @@ export type { GeoBox } from './geoBox';
 export { type GridFactors, gridFactors, MEAN_RADIUS_M } from './gridFactors';
 export { type GridNote, gridNotes } from './gridNotes';
 export type { GridDatum, GridSystem } from './gridSystem';
-export type { GridUnit } from './gridUnit';
+export { type GridUnit, gridUnitOf, gridUnits } from './gridUnit';
+export { epsgInName, knownSystem } from './knownSystem';
 export {
   earthToGrid,
   type Grid,

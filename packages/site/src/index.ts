@@ -98,7 +98,7 @@ export {
   soilIds,
 } from './document/dig';
 export type { Feature, FeatureOf, FieldsOf } from './document/feature';
-export { feature as featureSchema } from './document/feature';
+export { feature as featureSchema, MOST_VERTICES } from './document/feature';
 export type { FitEvidence, TakenFit } from './document/fit';
 export type { ControlPoint, Frame, North } from './document/frame';
 export { type IntegrityProblem, integrityProblems } from './document/integrity';
@@ -143,7 +143,9 @@ export {
   run as runSchema,
   type Zero,
 } from './document/run';
+export { PLAN_LIMIT_M } from './document/scalars';
 export {
+  MOST_IN_SITE,
   SITE_FORMAT,
   SITE_VERSION,
   type Site,

@@ -1,8 +1,17 @@
+export type { BundleFailure, BundleNote } from './bundle';
 export { type CautionCode, cautionCodes } from './caution';
 export type { ChoiceValue, FieldName, RunDirection, SpotKind, ZeroKind } from './codes';
 export type { CrewLabel, CrewWords, PositionProblem } from './crewWords';
 export { en } from './en/en';
 export { filePathText } from './filePath';
+export type {
+  IncomingFinding,
+  IncomingNote,
+  IncomingProblemCode,
+  IncomingProblemFacts,
+  IncomingQuestion,
+  PlacingProblem,
+} from './incoming';
 export { languages } from './languages';
 export type { ArcProblem, SpotProblem } from './measureProblem';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';

@@ -76,9 +76,17 @@ import type {
   VisitPurpose,
   ZoneSource,
 } from '@footmark/site';
+import type { BundleFailure, BundleNote } from './bundle';
 import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
 import type { CrewWords } from './crewWords';
+import type {
+  IncomingFinding,
+  IncomingNote,
+  IncomingProblemFacts,
+  IncomingQuestion,
+  PlacingProblem,
+} from './incoming';
 import type { ArcProblem, SpotProblem } from './measureProblem';
 import type { PairProblem } from './pairProblem';
 import type { Said, SaidOfFile } from './said';
@@ -303,6 +311,16 @@ export type Words = {
   mapLayerName(layer: 'marks' | 'pipe'): string;
   /** Why a typed definition of a coordinate system cannot be used. */
   definitionProblemText(problem: DefinitionProblem): Said;
+  /** Why a file is not brought in; what of it is left out; what it does not say and is asked. */
+  incomingProblemText(problem: IncomingProblemFacts): Said;
+  incomingNoteText(note: IncomingNote): string;
+  incomingQuestionText(question: IncomingQuestion): string;
+  /** Why what came in has no place in this site, and what is to be known of where it lies. */
+  placingProblemText(problem: PlacingProblem): Said;
+  incomingFindingText(finding: IncomingFinding, units: Units): Said;
+  /** Why a bundle of a site with its pictures is not opened; what of it was left, or is missing. */
+  bundleProblemText(failure: BundleFailure): SaidOfFile;
+  bundleNoteText(note: BundleNote): string;
   fileProblemText(failure: OpenFailure): SaidOfFile;
   /** Why a link or a QR symbol cannot be opened or made, and, of a site in it that is not sound, each place that is wrong. */
   linkProblemText(problem: LinkProblem): SaidOfFile;

@@ -25,10 +25,16 @@ export function marksGpx(
   return ok(xmlDocument(element(root, [about, ...things.value.map(waypoint)])));
 }
 
+/** The schema's longitudes end before 180°. */
+function gpxLongitude(degrees: number): number {
+  const longitude = mapDegrees(degrees);
+  return longitude === 180 ? -180 : longitude;
+}
+
 /** The order of the children is the schema's. */
 function waypoint({ name, places, facts }: EarthThing): string {
   const [place] = places;
-  const at = `lat="${mapDegrees(place?.latitudeDeg ?? 0)}" lon="${mapDegrees(place?.longitudeDeg ?? 0)}"`;
+  const at = `lat="${mapDegrees(place?.latitudeDeg ?? 0)}" lon="${gpxLongitude(place?.longitudeDeg ?? 0)}"`;
   return element(`wpt ${at}`, [
     textElement('name', name),
     ...(typeof facts.note === 'string' ? [textElement('cmt', facts.note)] : []),

@@ -3,7 +3,8 @@ import { type FeatureKind, featureKindIds, type featureKinds, kindSpec } from '.
 import { id, line } from './scalars';
 import { type LegSpot, legSpot, type Vertex, vertex } from './spot';
 
-const MOST_VERTICES = 5000;
+/** Corners of one feature. */
+export const MOST_VERTICES = 5000;
 const FEWEST_VERTICES = { point: 1, line: 2, area: 3 } as const;
 
 /** The fields of one kind, as its entry in the kinds table declares them. */

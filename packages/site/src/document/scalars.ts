@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** Plan coordinates stay within ±1,000 km of the site's origin: more is a mistyped number, not a yard. */
-const PLAN_LIMIT_M = 1e6;
+export const PLAN_LIMIT_M = 1e6;
 
 /** A short name that is unique among the things of one list, such as `f3` or `a`. */
 export const id = z

@@ -3,6 +3,7 @@ import { atStart, named } from '../named';
 import type { Words } from '../words';
 import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
+import { bundleNoteText, bundleProblemText } from './bundleText';
 import { cautions, modelValuesText } from './cautions';
 import { crew } from './crew';
 import { dimensionText, obstacleText } from './digClearanceText';
@@ -40,6 +41,13 @@ import {
   gridUnitText,
 } from './gridText';
 import { belowGroundText, dropText } from './heightText';
+import {
+  incomingFindingText,
+  incomingNoteText,
+  incomingProblemText,
+  incomingQuestionText,
+  placingProblemText,
+} from './incomingText';
 import { kindNames, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
@@ -202,6 +210,13 @@ export const en: Words = {
   fileUnitText,
   mapLayerName: (layer) => mapLayerNames[layer],
   definitionProblemText,
+  incomingProblemText,
+  incomingNoteText,
+  incomingQuestionText,
+  placingProblemText,
+  incomingFindingText,
+  bundleProblemText,
+  bundleNoteText,
   fileProblemText,
   linkProblemText,
   editProblemText,

@@ -1,0 +1,145 @@
+import { fail, ok } from '@footmark/geometry';
+import { SaxesParser } from 'saxes';
+import { collector } from '../collector';
+import type { IncomingFailure, IncomingPoint, IncomingSteps, IncomingThing } from '../incoming';
+import { MOST_CHARACTERS, MOST_DEPTH, MOST_POINTS } from '../incomingLimits';
+
+/** Characters that are read between two reports. */
+const CHUNK = 250_000;
+
+/** Elements whose text is kept, by the element around them. */
+const NAMED = new Set(['Placemark', 'Folder', 'Document']);
+
+const SHAPES: Readonly<Record<string, IncomingThing['shape']>> = {
+  Point: 'point',
+  LineString: 'line',
+  LinearRing: 'area',
+};
+
+/** KML that links to other files, or is a picture or a model: nothing to draw here. */
+const LEFT_OUT = new Set(['NetworkLink', 'GroundOverlay', 'PhotoOverlay', 'ScreenOverlay']);
+const KINDS_LEFT_OUT = new Set(['Model', 'Track', 'MultiTrack']);
+
+/**
+ * Reads KML (OGC 12-007): the points, lines and outlines of its placemarks, the folder as their layer. A document type or an entity of its own is
+ * refused before anything else is read; nothing is ever fetched. Streamed, so that a large file is read in steps.
+ */
+export function* readKml(text: string): IncomingSteps {
+  if (text.length > MOST_CHARACTERS)
+    return fail('too-large', { characters: text.length, most: MOST_CHARACTERS });
+  const reader = kmlReader();
+  for (let at = 0; at < text.length; at += CHUNK) {
+    yield at / text.length;
+    const failure = reader.write(text.slice(at, at + CHUNK));
+    if (failure !== null) return failure;
+  }
+  return reader.close();
+}
+
+/** Thrown through the parser to stop it, and caught where it was started. */
+class Stop extends Error {
+  constructor(readonly failure: IncomingFailure) {
+    super(failure.code);
+  }
+}
+
+function kmlReader() {
+  const found = collector();
+  const open: string[] = [];
+  const folders: string[] = [];
+  let place = '';
+  let text: string | null = null;
+  let inHole = false;
+
+  const parser = new SaxesParser({ xmlns: false });
+  const stop = (failure: IncomingFailure): never => {
+    throw new Stop(failure);
+  };
+  parser.on('doctype', () => stop(fail('has-doctype')));
+  parser.on('error', () => stop(fail('not-xml', { line: parser.line })));
+  parser.on('opentag', ({ name: tag }) => {
+    const name = local(tag);
+    if (open.length === 0 && name !== 'kml') stop(fail('not-kml'));
+    if (open.length >= 4 * MOST_DEPTH || folders.length > MOST_DEPTH)
+      stop(fail('too-deep', { most: MOST_DEPTH }));
+    if (name === 'Folder' || name === 'Document') folders.push('');
+    if (name === 'Placemark') place = '';
+    if (name === 'innerBoundaryIs') {
+      inHole = true;
+      found.leaveOut('holes-left-out');
+    }
+    if (LEFT_OUT.has(name)) found.leaveOut('links-left-out');
+    if (KINDS_LEFT_OUT.has(name)) found.leaveOut('kinds-left-out');
+    const parent = open.at(-1) ?? '';
+    const wanted =
+      (name === 'name' && NAMED.has(parent)) || (name === 'coordinates' && Object.hasOwn(SHAPES, parent));
+    text = wanted ? '' : null;
+    open.push(name);
+  });
+  const onText = (more: string) => {
+    if (text !== null) text += more;
+  };
+  parser.on('text', onText);
+  parser.on('cdata', onText);
+  parser.on('closetag', () => {
+    const name = open.pop() ?? '';
+    const parent = open.at(-1) ?? '';
+    if (name === 'name' && text !== null) {
+      if (parent === 'Placemark') place = text;
+      else if (folders.length > 0) folders[folders.length - 1] = text;
+    }
+    if (name === 'coordinates' && text !== null && !inHole && open.includes('Placemark')) {
+      const shape = SHAPES[parent] ?? 'line';
+      found.add({
+        name: place,
+        layer: folders.findLast((f) => f !== '') ?? '',
+        shape,
+        points: tuplesOf(text),
+      });
+      if (found.failure !== null) stop(found.failure);
+    }
+    if (name === 'innerBoundaryIs') inHole = false;
+    if (name === 'Folder' || name === 'Document') folders.pop();
+    text = null;
+  });
+
+  const guarded = (run: () => void): IncomingFailure | null => {
+    try {
+      run();
+      return null;
+    } catch (error) {
+      if (error instanceof Stop) return error.failure;
+      throw error;
+    }
+  };
+  return {
+    write: (chunk: string) => guarded(() => parser.write(chunk)),
+    close() {
+      const failure = guarded(() => parser.close());
+      if (failure !== null) return failure;
+      if (found.things.length === 0) return fail('nothing-in-it');
+      const { things, notes } = found;
+      const says = { coordinates: { is: 'earth' }, unit: null, order: 'EN' } as const;
+      return ok({ format: 'kml', says, things, rows: [], notes } as const);
+    },
+  };
+}
+
+/** `longitude,latitude[,height]`, parted by blanks. What is no number becomes NaN, which the collector counts. */
+function tuplesOf(text: string): readonly IncomingPoint[] {
+  const tuples = text.trim().split(/\s+/, MOST_POINTS + 1);
+  return tuples.map((tuple) => {
+    const [first, second, height] = tuple.split(',');
+    const z = numberOf(height);
+    return { first: numberOf(first), second: numberOf(second), height: Number.isFinite(z) ? z : null };
+  });
+}
+
+function numberOf(text: string | undefined): number {
+  return text === undefined || text === '' ? Number.NaN : Number(text);
+}
+
+/** The name of an element without its prefix. */
+function local(tag: string): string {
+  return tag.slice(tag.indexOf(':') + 1);
+}
