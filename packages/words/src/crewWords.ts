@@ -69,6 +69,8 @@ export const crewLabels = [
   'site-missing',
   'storage-silent',
   'other-state',
+  'open-elsewhere',
+  'go-on-here',
 ] as const;
 export type CrewLabel = (typeof crewLabels)[number];
 
