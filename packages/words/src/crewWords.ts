@@ -29,6 +29,7 @@ export const crewLabels = [
   'done-here',
   'we-found',
   'change-found',
+  'something-else',
   'where',
   'from-paint',
   'by-tapes',

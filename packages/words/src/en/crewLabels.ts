@@ -27,6 +27,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'done-here': 'Done here',
   'we-found': 'What we found',
   'change-found': 'Change what we found',
+  'something-else': 'Something else near it',
   where: 'Where it was',
   'from-paint': 'From the paint',
   'by-tapes': 'By two tapes',
