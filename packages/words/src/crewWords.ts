@@ -29,6 +29,7 @@ export const crewLabels = [
   'done-here',
   'we-found',
   'change-found',
+  'something-else',
   'where',
   'from-paint',
   'by-tapes',
@@ -87,6 +88,8 @@ export const crewLabels = [
   'site-missing',
   'storage-silent',
   'other-state',
+  'open-elsewhere',
+  'go-on-here',
 ] as const;
 export type CrewLabel = (typeof crewLabels)[number];
 
