@@ -77,6 +77,7 @@ import type { CautionCode } from './caution';
 import type { RunDirection, SpotKind, ZeroKind } from './codes';
 import type { ArcProblem, SpotProblem } from './measureProblem';
 import type { PairProblem } from './pairProblem';
+import type { SheetWords } from './sheetWords';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
 
@@ -99,6 +100,9 @@ export type SaidOfFile = Said & { readonly problems: readonly string[] };
 export type Words = {
   /** BCP 47 tag. */
   readonly language: string;
+
+  /** What only the sheet on paper says. */
+  readonly sheet: SheetWords;
 
   featureKindName(kind: FeatureKind): string;
   fieldName(kind: FeatureKind, field: string): string;

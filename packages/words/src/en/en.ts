@@ -60,6 +60,7 @@ import {
   treeRuleNames,
 } from './ruleNames';
 import { setOutBendTexts, setOutName } from './setOutText';
+import { sheetWords } from './sheetWords';
 import { sigmaNames } from './sigmaNames';
 import { tableProblemText } from './tableProblemText';
 import { clearedInText, referenceInText, targetInText } from './thingName';
@@ -72,6 +73,7 @@ import { markStateNames, zoneSourceNames } from './zoneNames';
 /** Plain trade English as spoken in North America. */
 export const en: Words = {
   language: 'en',
+  sheet: sheetWords,
   featureKindName: (kind) => kindNames[kind],
   fieldName: (kind, field) => {
     const special: Readonly<Record<string, string>> = fieldNamesByKind[kind] ?? {};
