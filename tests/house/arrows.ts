@@ -13,6 +13,7 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   reroute: ['dig', 'geometry', 'route', 'site'],
   words: ['dig', 'reroute', 'route', 'site'],
   drawing: ['dig', 'geometry', 'site', 'words'],
+  sheet: ['dig', 'drawing', 'geometry', 'reroute', 'site', 'words'],
   exchange: ['dig', 'drawing', 'geometry', 'site', 'words'],
   report: ['exchange', 'geometry', 'site', 'words'],
 };
