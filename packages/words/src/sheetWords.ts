@@ -8,6 +8,7 @@ export type SheetKind = (typeof sheetKinds)[number];
 export type SheetHeading =
   | 'legend'
   | 'key-plan'
+  | 'details'
   | 'before-digging'
   | 'one-call'
   | 'marks'
@@ -59,6 +60,8 @@ export type SheetLegend =
   | 'station'
   | 'set-out'
   | 'set-out-bend'
+  | 'drain-point'
+  | 'drain-bend'
   | 'excavation'
   | 'root-zone'
   | 'paint-beside'
@@ -107,6 +110,8 @@ export type SheetWords = {
   noScale(): string;
   printActualSize(): string;
   northText(known: boolean): string;
+  /** Over a piece of plan that is drawn again larger. */
+  detailText(letter: string, scale: string): string;
   /** On a match line: the sheet that goes on from it. */
   matchText(sheet: number): string;
 
@@ -128,8 +133,8 @@ export type SheetWords = {
   invertText(level: number, units: Units): string;
   exaggerationText(factor: number): string;
   pipeItem(material: string, diameter: string): string;
-  /** A bend by its standard name (`1/8`; null: none that turns so far) and by how far it turns. */
-  bendItem(name: string | null, turn: string): string;
+  /** A bend by its standard name (`1/8`; null: none that turns so far) and by how far (rad) it turns. */
+  bendItem(name: string | null, turn: number): string;
   cleanoutItem(): string;
   ticketText(ticket: string): string;
   nothingFound(): string;

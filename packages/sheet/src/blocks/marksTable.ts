@@ -19,11 +19,9 @@ export function marksTable(setting: SheetSetting): Section {
     { head: sheet.column('hole'), share: 23 },
   ];
   const rows = derived.marks.map((mark) => rowOf(mark, setting));
-  return tableSection(sheet.heading('marks'), columns, rows, setting, [
-    sheet.tieNote(),
-    sheet.holeNote(),
-    sheet.depthNote(hasEvenGround(setting)),
-  ]);
+  return tableSection(sheet.heading('marks'), columns, rows, setting, {
+    notes: [sheet.tieNote(), sheet.holeNote(), sheet.depthNote(hasEvenGround(setting))],
+  });
 }
 
 function rowOf(mark: Mark, setting: SheetSetting): readonly TableCell[] {

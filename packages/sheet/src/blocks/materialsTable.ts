@@ -1,7 +1,7 @@
 import { developedAt } from '@footmark/geometry';
 import type { Way } from '@footmark/reroute';
 import { type Derived, formatDiameter, type PipeMaterial } from '@footmark/site';
-import { angleText, sureText } from '@footmark/words';
+import { sureText } from '@footmark/words';
 import type { Section } from '../flow/section';
 import type { SheetSetting } from '../setting';
 import { tableSection } from '../table/tableSection';
@@ -20,7 +20,7 @@ export function materialsTable(ways: readonly Way[], setting: SheetSetting): Sec
   const bends = new Map<string, number>();
   for (const { facts } of ways)
     for (const { name, turn, count } of facts.bends) {
-      const said = sheet.bendItem(name, angleText(turn));
+      const said = sheet.bendItem(name, turn);
       bends.set(said, (bends.get(said) ?? 0) + count);
     }
   const missing = ways.reduce((sum, { facts }) => sum + facts.cleanouts.missing, 0);
@@ -37,9 +37,12 @@ export function materialsTable(ways: readonly Way[], setting: SheetSetting): Sec
     ],
     rows.map(({ item, amount }) => [{ main: item }, { main: amount }]),
     setting,
-    [sheet.wasteNote()],
+    { notes: [sheet.wasteNote()], abreast: ABREAST },
   );
 }
+
+/** Short lines: two stretches beside each other. */
+const ABREAST = 2;
 
 type PipeLength = Readonly<{ material: PipeMaterial; diameter: number; length: number }>;
 

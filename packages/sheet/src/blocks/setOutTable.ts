@@ -29,7 +29,7 @@ export function setOutTable(
   const rows = setOuts.flatMap(({ points }) =>
     points.map((point) => rowOf(point, setOuts.length > 1, setting)),
   );
-  return tableSection(sheet.heading(heading), columns, rows, setting, notes);
+  return tableSection(sheet.heading(heading), columns, rows, setting, { notes });
 }
 
 function rowOf(point: SetOutPoint, named: boolean, setting: SheetSetting): readonly TableCell[] {

@@ -12,9 +12,10 @@ export function wayTable(way: Way, setting: SheetSetting): Section {
     `${sheet.heading('drain')}: ${name}`,
     [
       { head: sheet.column('item'), share: 1 },
-      { head: sheet.column('amount'), share: 3 },
+      { head: sheet.column('amount'), share: 2 },
     ],
     words.wayRows(way, site).map((row) => [{ more: [row.name] }, { main: row.text }]),
     setting,
+    { abreast: 2 },
   );
 }

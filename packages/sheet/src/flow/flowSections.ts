@@ -5,7 +5,7 @@ import { headingPiece } from './heading';
 import type { Piece, Section } from './section';
 
 /** Between columns, mm. */
-const GUTTER_MM = 6;
+export const GUTTER_MM = 6;
 /** A section does not begin where there is less than this (mm) under its heading. */
 const LEAST_MM = 30;
 
@@ -29,11 +29,12 @@ export function flowSections(
     pages.push(page);
     return page;
   };
-  for (const section of sections) flowSection(section, { last, turnOver }, setting);
+  for (const section of sections) flowSection(section, { last, turnOver, whole: next }, setting);
   return pages.map((p) => p.items);
 }
 
-type Pages = Readonly<{ last: () => Filled; turnOver: () => Filled }>;
+/** `whole`: the room of a page that nothing stands on yet. */
+type Pages = Readonly<{ last: () => Filled; turnOver: () => Filled; whole: Box }>;
 
 function flowSection(section: Section, pages: Pages, setting: SheetSetting): void {
   let left: readonly Piece[] | null = null;
@@ -50,7 +51,8 @@ function flowSection(section: Section, pages: Pages, setting: SheetSetting): voi
     const over = heading.height + (repeat?.height ?? 0);
     const room = page.box.height - page.down - air - over;
     const waiting: readonly Piece[] = left ?? pieces;
-    if (page.down > 0 && room < leastRoom(waiting, section)) {
+    const isFresh = page.down === 0 && page.box === pages.whole;
+    if (!isFresh && room < leastRoom(waiting, section)) {
       left = waiting;
       continue;
     }

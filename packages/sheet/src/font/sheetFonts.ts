@@ -15,20 +15,20 @@ export type Lettering = Readonly<{
 /** Lettering by the real advance widths of the fonts. Throws a RangeError for bytes that are no TrueType font. */
 export function letteringOf(fonts: SheetFonts): Lettering {
   const faces = { regular: readFontFace(fonts.regular), bold: readFontFace(fonts.bold) };
-  const known = { regular: new Map<number, number>(), bold: new Map<number, number>() };
-  const advance = (codePoint: number, weight: Weight): number => {
+  const known = { regular: new Map<number, number | null>(), bold: new Map<number, number | null>() };
+  const advance = (codePoint: number, weight: Weight): number | null => {
     const found = known[weight].get(codePoint);
     if (found !== undefined) return found;
-    const read = faces[weight].advance(codePoint) ?? 0;
+    const read = faces[weight].advance(codePoint);
     known[weight].set(codePoint, read);
     return read;
   };
   return {
     widthOf: (text, size, weight) => {
       let ems = 0;
-      for (const character of text) ems += advance(character.codePointAt(0) ?? 0, weight);
+      for (const character of text) ems += advance(character.codePointAt(0) ?? 0, weight) ?? 0;
       return ems * size;
     },
-    has: (codePoint) => faces.regular.advance(codePoint) !== null && faces.bold.advance(codePoint) !== null,
+    has: (codePoint) => advance(codePoint, 'regular') !== null && advance(codePoint, 'bold') !== null,
   };
 }

@@ -20,8 +20,7 @@ export function legendBlock(
   const count = Math.max(1, Math.floor((width + BETWEEN_MM) / (NARROWEST_MM + BETWEEN_MM)));
   const column = (width - (count - 1) * BETWEEN_MM) / count;
   const rows = entries.map((entry) => legendRow(entry, column, setting));
-  const perColumn = Math.ceil(rows.length / count);
-  const columns = Array.from({ length: count }, (_, i) => rows.slice(i * perColumn, (i + 1) * perColumn));
+  const columns = filledEvenly(rows, count);
   const heightOf = (own: readonly TextBlock[]) => own.reduce((sum, row) => sum + row.height, 0);
   return {
     height: Math.max(0, ...columns.map(heightOf)),
@@ -37,6 +36,25 @@ export function legendBlock(
   };
 }
 
+/** Down one column after the other, the highest as low as it can be. */
+function filledEvenly(rows: readonly TextBlock[], count: number): readonly (readonly TextBlock[])[] {
+  const whole = rows.reduce((sum, row) => sum + row.height, 0);
+  for (let depth = whole / count; ; depth += 0.5) {
+    const columns: TextBlock[][] = [];
+    let down = Infinity;
+    for (const row of rows) {
+      if (down + row.height > depth) {
+        columns.push([row]);
+        down = row.height;
+      } else {
+        columns.at(-1)?.push(row);
+        down += row.height;
+      }
+    }
+    if (columns.length <= count) return columns;
+  }
+}
+
 function legendRow(
   { name, primitives, letters }: LegendEntry,
   width: number,
@@ -49,7 +67,7 @@ function legendRow(
     width - SWATCH.width - GAP.small,
     setting,
   );
-  const height = Math.max(SWATCH.height, text.height) + GAP.hair;
+  const height = Math.max(SWATCH.height, text.height + GAP.hair);
   return {
     height,
     paint: ({ x, y }) => {

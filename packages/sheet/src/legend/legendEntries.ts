@@ -13,13 +13,20 @@ const ALIKE: ReadonlySet<LayerName> = new Set(['pavement', 'buildings', 'structu
 
 /** What of a drawing the legend explains, pipes and marks first, then what is around, each look once. */
 export function legendEntries(drawing: Drawing, source: Source): readonly LegendEntry[] {
+  return [
+    ...drainEntries(drawing, source),
+    ...drawing.layers.flatMap((l) => featureEntries(l, source)),
+    ...byEye(drawing, source),
+  ];
+}
+
+/** Of the drain alone: its pipes, its marks, and what is said of them. */
+export function drainEntries(drawing: Drawing, source: Source): readonly LegendEntry[] {
   const layer = (name: LayerName) => drawing.layers.find((l) => l.name === name)?.primitives ?? [];
   return [
     ...pipeEntries(layer('pipe'), source),
     ...markEntries(layer('marks'), source),
     ...saidEntries(drawing, source),
-    ...drawing.layers.flatMap((l) => featureEntries(l, source)),
-    ...byEye(drawing, source),
   ];
 }
 
@@ -51,7 +58,16 @@ const MARK_SYMBOLS: readonly (readonly [RegExp, SheetLegend])[] = [
 function markEntries(primitives: readonly Primitive[], { words }: Source): readonly LegendEntry[] {
   return MARK_SYMBOLS.flatMap(([form, entry]) => {
     const first = primitives.find((p) => p.kind === 'symbol' && form.test(p.symbol));
-    return first === undefined ? [] : [{ name: words.sheet.legend(entry), primitives: [first] }];
+    if (first === undefined) return [];
+    // a point of a pipe that lies in the ground is not to be set out
+    const isLaid = first.target === undefined;
+    const said =
+      isLaid && entry === 'set-out'
+        ? 'drain-point'
+        : isLaid && entry === 'set-out-bend'
+          ? 'drain-bend'
+          : entry;
+    return [{ name: words.sheet.legend(said), primitives: [first] }];
   });
 }
 
@@ -64,7 +80,7 @@ function saidEntries({ layers }: Drawing, { words }: Source): readonly LegendEnt
     ['not-seen', first('coverage', (p) => p.kind === 'pattern')],
     ['tie-point', first('ties', (p) => p.kind === 'symbol')],
     ['station', first('pipe', (p) => p.kind === 'symbol' && p.symbol === 'station-tick')],
-    ['excavation', first('excavation', (p) => p.kind === 'line' && p.closed && p.stroke !== undefined)],
+    ['excavation', first('excavation', (p) => p.kind === 'line' && p.stroke?.ink === 'proposed-dash')],
     ['root-zone', first('root-zones', (p) => p.kind === 'circle')],
   ];
   return found.flatMap(([entry, primitive]) =>
@@ -108,8 +124,10 @@ function featureEntries({ name, primitives }: DrawingLayer, { site, words }: Sou
   }));
 }
 
+/** What is inside and beside its outline; that the outline may be dashed is told once for all. */
 function looksOf(primitives: readonly Primitive[]): string {
-  return [...new Set(primitives.map(lookOf))].sort().join();
+  const looks = primitives.map((p) => (p.kind === 'line' ? JSON.stringify(p.fill ?? null) : lookOf(p)));
+  return [...new Set(looks)].sort().join();
 }
 
 /** That a dashed line was put there by eye, where there is one. */

@@ -2,7 +2,7 @@ import type { LinePrimitive, Primitive } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
 
 /** A sample of what is drawn in a legend, mm. */
-export const SWATCH = { width: 11, height: 4 } as const;
+export const SWATCH = { width: 11, height: 4.6 } as const;
 
 /** Crowns, trunks and other discs are sampled this large (radius, mm) at most. */
 const DISC_MM = 1.9;
@@ -31,7 +31,7 @@ function samplesOf(primitives: readonly Primitive[]): readonly Primitive[] {
   const largest = Math.max(0, ...primitives.map((p) => (p.kind === 'circle' ? p.radius : 0)));
   const seen = new Set<string>();
   return primitives.flatMap((primitive) => {
-    const sample = sampleOf(primitive, largest);
+    const sample = shortDashes(sampleOf(primitive, largest));
     // parts that differ in place only are sampled once
     const key = lookOf(primitive) + (primitive.kind === 'circle' ? primitive.radius : '');
     if (seen.has(key)) return [];
@@ -59,10 +59,32 @@ function sampleOf(of: Primitive, largest: number): Primitive {
 
 const turnsWithPlan = (azimuth: number) => azimuth !== 0;
 
+/** A line whose dashes are longer than a sample is sampled with shorter ones. */
+function shortDashes(of: Primitive): Primitive {
+  if ((of.kind !== 'line' && of.kind !== 'circle') || of.stroke?.dash === undefined) return of;
+  const period = of.stroke.dash.reduce((sum, d) => sum + d, 0);
+  const factor = Math.min(1, SWATCH.width / (PERIODS * period));
+  return { ...of, stroke: { ...of.stroke, dash: of.stroke.dash.map((d) => d * factor) } };
+}
+
+/** How often a sample shows a line's dashes. */
+const PERIODS = 1.3;
+
 /** Crowns and zones are drawn as outlines of many points. */
 function isRound(points: readonly Point[], closed: boolean): boolean {
-  return closed && points.length > MOST_CORNERS;
+  if (!closed || points.length <= MOST_CORNERS) return false;
+  const n = points.length;
+  const centre = {
+    x: points.reduce((sum, p) => sum + p.x, 0) / n,
+    y: points.reduce((sum, p) => sum + p.y, 0) / n,
+  };
+  const angles = points.map((p) => Math.atan2(p.y - centre.y, p.x - centre.x)).sort((a, b) => a - b);
+  const gaps = angles.map((a, i) => (angles[(i + 1) % n] ?? a) - a + (i === n - 1 ? 2 * Math.PI : 0));
+  // corners all around
+  return Math.max(...gaps) < WIDEST_GAP;
 }
+
+const WIDEST_GAP = Math.PI / 4;
 
 /** An outline without anything inside is known by its line. */
 function isArea({ closed, fill, stroke }: LinePrimitive): boolean {

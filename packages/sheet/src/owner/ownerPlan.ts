@@ -1,19 +1,23 @@
 import type { Drawing } from '@footmark/drawing';
 import type { Piece, Section } from '../flow/section';
+import { legendBlock } from '../legend/legendBlock';
+import { drainEntries } from '../legend/legendEntries';
 import { GAP, LINE } from '../page/measures';
 import { cornersOf } from '../page/pageFrame';
 import { corePoints } from '../plan/corePoints';
-import { paintLabels } from '../plan/paintLabels';
-import { paintPrimitives } from '../plan/paintPrimitives';
+import { mergeTexts, OVER_MM } from '../plan/mergeTexts';
+import { placeTexts } from '../plan/placeTexts';
 import { planFrame } from '../plan/planFrame';
-import { legendPanel, scaleBlock } from '../plan/planPanel';
+import { scaleBlock } from '../plan/planPanel';
+import { planWindow } from '../plan/planWindow';
 import { mmPerMetreOf } from '../plan/scales';
 import { turnDrawing } from '../plan/turnDrawing';
 import type { SheetSetting } from '../setting';
 import { stacked } from '../text/textBlock';
 import { paragraph } from './ownerSections';
 
-const HEIGHT_MM = 92;
+/** Of the plan, mm. */
+const HEIGHT = { least: 56, most: 92 } as const;
 const PANEL_MM = 56;
 const AIR_MM = 6;
 
@@ -37,21 +41,21 @@ export function ownerPlan(drawing: Drawing, said: readonly string[], setting: Sh
 
 function planPiece(drawing: Drawing, width: number, setting: SheetSetting): readonly Piece[] | null {
   const { inks, lettering, options, site } = setting;
-  const size = { width: width - PANEL_MM - GAP.large, height: HEIGHT_MM };
-  const room = { width: size.width - 2 * AIR_MM, height: size.height - 2 * AIR_MM };
+  const wide = width - PANEL_MM - GAP.large;
+  const room = { width: wide - 2 * AIR_MM, height: HEIGHT.most - 2 * AIR_MM };
   const asked = typeof options.scale === 'number' ? 'fit' : options.scale;
   const frame = planFrame(corePoints(drawing), room, asked, site.units);
   if (frame === null) return null;
-  const turned = turnDrawing(drawing, frame.turn);
   const k = mmPerMetreOf(frame.denominator);
+  const turned = mergeTexts(turnDrawing(drawing, frame.turn), k, { within: OVER_MM, always: true });
   const { bounds } = frame;
-  const panel = stacked(
-    [scaleBlock(frame, PANEL_MM, setting), legendPanel(turned, PANEL_MM, setting)],
-    GAP.medium,
-  );
+  const need = (bounds.maxY - bounds.minY) * k + 2 * AIR_MM;
+  const size = { width: wide, height: Math.max(HEIGHT.least, need) };
+  const legend = legendBlock(drainEntries(turned, setting), PANEL_MM, setting);
+  const panel = stacked([scaleBlock(frame, PANEL_MM, setting), legend], GAP.large);
   return [
     {
-      height: Math.max(HEIGHT_MM, panel.height),
+      height: Math.max(size.height, panel.height),
       paint: ({ x, y }) => {
         const box = { x, y, ...size };
         const view = {
@@ -62,16 +66,9 @@ function planPiece(drawing: Drawing, width: number, setting: SheetSetting): read
             y: (bounds.minY + bounds.maxY - size.height / k) / 2,
           },
         };
-        const primitives = turned.layers.flatMap((l) => l.primitives);
+        const { placed } = placeTexts(turned, view, lettering);
         return [
-          {
-            is: 'window',
-            box,
-            items: [
-              ...paintPrimitives(primitives, view, inks),
-              ...paintLabels(turned, view, inks, lettering),
-            ],
-          },
+          planWindow(turned, placed, view, setting),
           { is: 'lines', lines: [cornersOf(box)], closed: true, pen: { colour: inks.ink, width: LINE.fine } },
           ...panel.paint({ x: x + size.width + GAP.large, y }),
         ];

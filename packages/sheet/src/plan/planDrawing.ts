@@ -16,7 +16,7 @@ const LEFT_OUT: Readonly<Record<SheetKind, LeftOut>> = {
     targets: ['reading', 'set-out'],
   },
   findings: {
-    layers: ['fitted', 'clearances', 'zones', 'excavation', 'root-zones', 'ties'],
+    layers: ['fitted', 'clearances', 'zones', 'excavation', 'root-zones', 'ties', 'survey', 'notes'],
     targets: ['run', 'set-out'],
   },
 };

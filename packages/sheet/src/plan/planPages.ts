@@ -1,126 +1,128 @@
 import { type Bounds, boundsOf, type Drawing } from '@footmark/drawing';
 import { fail, ok, type Point, type Result } from '@footmark/geometry';
+import { GUTTER_MM } from '../flow/flowSections';
 import { GAP, LINE } from '../page/measures';
-import type { Box, Item } from '../page/page';
-import { bodyBox, cornersOf } from '../page/pageFrame';
+import type { Box, Item, PaperPoint } from '../page/page';
+import { bodyBox } from '../page/pageFrame';
 import type { SheetSetting } from '../setting';
-import { stacked, type TextBlock } from '../text/textBlock';
 import { corePoints } from './corePoints';
+import { type Detail, detailsFor, withDetails } from './details';
 import { keyPlan } from './keyPlan';
 import { MATCH_MM, matchLines } from './matchLines';
-import { paintLabels } from './paintLabels';
-import { paintPrimitives } from './paintPrimitives';
+import { mergeTexts, SAME_MM } from './mergeTexts';
+import { type PanelPlace, panelPlace } from './panelPlace';
+import { placeTexts } from './placeTexts';
 import { type PlanFrame, planFrame, roomFor } from './planFrame';
-import { beside, diggingPanel, legendPanel, scaleBlock, titled } from './planPanel';
+import { titled } from './planPanel';
 import type { PlanView } from './planView';
+import { planWindow } from './planWindow';
 import { mmPerMetreOf } from './scales';
-import { MOST_TILES, neighboursOf, tilesOver } from './tiles';
+import { type Edge, MOST_TILES, neighboursOf, tilesOver } from './tiles';
 import { pointsOf, turnDrawing } from './turnDrawing';
 
-/** Pages with a plan: what is on each, and what of the last one is left bare. */
+/**
+ * Pages with a plan: what is on each, what of the last one is left bare, at what scale, the plan as it is turned, what of it asks for a detail, and whether
+ * its legend has found no room and is to follow.
+ */
 export type PlanPages = Readonly<{
   pages: readonly (readonly Item[])[];
   rest: Box | null;
   denominator: number | null;
+  drawing: Drawing;
+  details: readonly Detail[];
+  legendFollows: boolean;
 }>;
 
-/** Beside a plan, mm. */
-const PANEL_MM = 58;
 /** Paper (mm) about what must be seen whole: room for its outer texts. */
-const AIR_MM = 7;
+const AIR_MM = 6;
 /** Less than this (mm) below a plan is given to it. */
 const LEAST_REST_MM = 48;
-const LOWEST_PLAN_MM = 90;
+const LOWEST_PLAN_MM = 78;
+const ROUNDING_MM = 1e-6;
 
 /** The plan on as many pages as its scale asks for, each with north, scale, legend and what must be known first. */
 export function planPages(drawing: Drawing, setting: SheetSetting): Result<PlanPages, 'too-many-sheets'> {
   const { options, site } = setting;
   const body = bodyBox(setting);
-  const core = corePoints(drawing);
-  const turned = body.width > body.height;
-  // the legend of all gives the panel its size before the plan has a scale
-  const room = turned
-    ? { width: body.width - PANEL_MM - GAP.large, height: body.height }
-    : {
-        width: body.width,
-        height:
-          body.height -
-          panelRow({ drawing, frame: NO_FRAME, key: null }, body.width, setting).height -
-          GAP.large,
-      };
+  const panel = panelPlace(drawing, body, setting);
+  const { room } = panel;
   const inner = { width: room.width - 2 * AIR_MM, height: room.height - 2 * AIR_MM };
-  const frame = planFrame(core, inner, options.scale, site.units);
-  if (frame === null) return ok({ pages: [], rest: null, denominator: null });
-  const whole = turnDrawing(drawing, frame.turn);
+  const frame = planFrame(corePoints(drawing), inner, options.scale, site.units);
+  if (frame === null) return ok({ ...NOTHING, drawing });
+  const turned = turnDrawing(drawing, frame.turn);
+  const whole = mergeTexts(turned, mmPerMetreOf(frame.denominator), { within: SAME_MM, always: false });
   const need = roomFor(frame);
   const fits = need.width <= inner.width + ROUNDING_MM && need.height <= inner.height + ROUNDING_MM;
-  const laid = { whole, frame, room, turned, body };
+  const laid = { whole, frame, panel, body };
   return fits ? ok(onePage(laid, need.height + 2 * AIR_MM, setting)) : manyPages(laid, setting);
 }
 
-const ROUNDING_MM = 1e-6;
-const NO_FRAME: PlanFrame = { turn: 0, denominator: 100, bounds: { minX: 0, minY: 0, maxX: 0, maxY: 0 } };
+const NOTHING = { pages: [], rest: null, denominator: null, details: [], legendFollows: false } as const;
 
-type Laid = Readonly<{
-  whole: Drawing;
-  frame: PlanFrame;
-  room: Readonly<{ width: number; height: number }>;
-  turned: boolean;
-  body: Box;
-}>;
+type Laid = Readonly<{ whole: Drawing; frame: PlanFrame; panel: PanelPlace; body: Box }>;
 
-function onePage({ whole, frame, room, turned, body }: Laid, need: number, setting: SheetSetting): PlanPages {
-  const panel = { drawing: whole, frame, key: null };
-  const column = panelColumn(panel, setting);
-  const least = turned ? Math.max(need, column.height) : need;
-  const low = Math.max(LOWEST_PLAN_MM, least);
-  const below = body.height - low - (turned ? 0 : body.height - room.height);
-  const height = below < LEAST_REST_MM ? room.height : Math.min(low, room.height);
+function onePage({ whole, frame, panel, body }: Laid, need: number, setting: SheetSetting): PlanPages {
+  const { room, beside } = panel;
+  const { block: shownPanel, hasLegend } = panel.make({ drawing: whole, frame, key: null }, setting);
+  const below = beside ? 0 : shownPanel.height + GAP.large;
+  const low = Math.max(LOWEST_PLAN_MM, need, beside ? shownPanel.height : 0);
+  const left = body.height - low - below;
+  const height = left < LEAST_REST_MM ? body.height - below : low;
   const box: Box = { x: body.x, y: body.y, width: room.width, height };
-  const items = [
-    ...windowItems(whole, viewOf(frame, box), setting),
-    ...border(box, setting),
-    ...(turned
-      ? column.paint({ x: box.x + box.width + GAP.large, y: box.y })
-      : panelRow(panel, body.width, setting).paint({ x: box.x, y: box.y + height + GAP.medium })),
-  ];
-  const down = turned ? height : height + (body.height - room.height);
-  const rest = { ...body, y: body.y + down + GAP.large, height: body.height - down - GAP.large };
+  const { items, details } = windowItems(
+    whole,
+    viewOf(frame, box),
+    { body, before: 0, isOnly: true },
+    setting,
+  );
+  const at: PaperPoint = beside
+    ? { x: box.x + box.width + GAP.large, y: box.y }
+    : { x: box.x, y: box.y + height + GAP.medium };
+  const down = height + below + GAP.medium;
+  const rest = { ...body, y: body.y + down, height: body.height - down };
   return {
-    pages: [items],
-    rest: rest.height < LEAST_REST_MM - GAP.large ? null : rest,
+    pages: [[...items, ...border(box, {}, setting), ...shownPanel.paint(at)]],
+    rest: left < LEAST_REST_MM ? null : rest,
     denominator: frame.denominator,
+    drawing: whole,
+    details,
+    legendFollows: !hasLegend,
   };
 }
 
 function manyPages(
-  { whole, frame, room, turned, body }: Laid,
+  { whole, frame, panel, body }: Laid,
   setting: SheetSetting,
 ): Result<PlanPages, 'too-many-sheets'> {
+  const { room, beside } = panel;
   const k = mmPerMetreOf(frame.denominator);
-  const keyRoom = turned ? 0 : KEY_ROW_MM;
   const box: Box = {
     x: body.x + MATCH_MM,
     y: body.y + MATCH_MM,
     width: room.width - 2 * MATCH_MM,
-    height: room.height - 2 * MATCH_MM - keyRoom,
+    height: room.height - 2 * MATCH_MM - (beside ? 0 : KEY_ROW_MM),
   };
   const size = { width: box.width / k, height: box.height / k };
   const core = corePoints(whole);
   const tiles = tilesOver(
     frame.bounds,
     size,
-    (piece) => !core.some((p) => isIn(p, piece)) && !crosses(whole, piece),
+    (piece) => !core.some((p) => isIn(p, piece)) && !pipeComesBy(whole, piece),
   );
   if (tiles.length > MOST_TILES) return fail('too-many-sheets');
+  const details: Detail[] = [];
+  let legendFollows = false;
   const pages = tiles.map((tile) => {
-    const view: PlanView = { box, corner: tile.corner, mmPerMetre: k };
+    const { corner } = tile;
+    const view: PlanView = { box, corner, mmPerMetre: k };
     const shown = inView(whole, {
-      minX: tile.corner.x,
-      minY: tile.corner.y,
-      maxX: tile.corner.x + size.width,
-      maxY: tile.corner.y + size.height,
+      minX: corner.x,
+      minY: corner.y,
+      maxX: corner.x + size.width,
+      maxY: corner.y + size.height,
     });
+    const window = windowItems(whole, view, { body, before: details.length, isOnly: false }, setting);
+    details.push(...window.details);
     const key = (width: number) =>
       titled(
         setting.words.sheet.heading('key-plan'),
@@ -128,41 +130,67 @@ function manyPages(
         width,
         setting,
       );
-    const panel = { drawing: shown, frame, key };
+    const explained = panel.make({ drawing: shown, frame, key }, setting);
+    legendFollows ||= !explained.hasLegend;
+    const neighbours = neighboursOf(tile, tiles);
+    const at: PaperPoint = beside
+      ? { x: body.x + room.width + GAP.large, y: body.y }
+      : { x: body.x, y: box.y + box.height + MATCH_MM + GAP.medium };
     return [
-      ...windowItems(whole, view, setting),
-      ...border(box, setting),
-      ...matchLines(box, neighboursOf(tile, tiles), setting),
-      ...(turned
-        ? panelColumn(panel, setting).paint({ x: body.x + room.width + GAP.large, y: body.y })
-        : panelRow(panel, body.width, setting).paint({
-            x: body.x,
-            y: box.y + box.height + MATCH_MM + GAP.medium,
-          })),
+      ...window.items,
+      ...border(box, neighbours, setting),
+      ...matchLines(box, neighbours, setting),
+      ...explained.block.paint(at),
     ];
   });
-  return ok({ pages, rest: null, denominator: frame.denominator });
+  return ok({
+    pages,
+    rest: null,
+    denominator: frame.denominator,
+    drawing: whole,
+    details,
+    legendFollows,
+  });
 }
 
-/** A key plan in a row may be higher than the legend beside it. */
+/** A key plan below a plan is higher than what stands beside it by so much at most. */
 const KEY_ROW_MM = 16;
 
-function windowItems(drawing: Drawing, view: PlanView, setting: SheetSetting): readonly Item[] {
-  const { inks, lettering } = setting;
-  const primitives = drawing.layers.flatMap((l) => l.primitives);
-  return [
-    {
-      is: 'window',
-      box: view.box,
-      items: [...paintPrimitives(primitives, view, inks), ...paintLabels(drawing, view, inks, lettering)],
-    },
-  ];
+/** A plan in its window, and the details that crowded points ask for: they are lettered on from `before`. */
+function windowItems(
+  drawing: Drawing,
+  view: PlanView,
+  asked: Readonly<{ body: Box; before: number; isOnly: boolean }>,
+  setting: SheetSetting,
+) {
+  const { lettering, site } = setting;
+  const first = placeTexts(drawing, view, lettering);
+  const half = (asked.body.width - GUTTER_MM) / 2;
+  const details = (widths: readonly number[]) =>
+    detailsFor(first.missing, 1000 / view.mmPerMetre, site.units, { widths, before: asked.before });
+  const several = details([half, asked.body.width]);
+  // one alone has the whole width
+  const found = several.length === 1 && asked.isOnly ? details([asked.body.width]) : several;
+  const framed = withDetails(drawing, found);
+  const { placed } = found.length === 0 ? first : placeTexts(framed, view, lettering);
+  return { items: [planWindow(framed, placed, view, setting)], details: found };
 }
 
-function border(box: Box, { inks }: SheetSetting): readonly Item[] {
-  return [
-    { is: 'lines', lines: [cornersOf(box)], closed: true, pen: { colour: inks.ink, width: LINE.fine } },
+/** The window's edges, but for those that a match line takes. */
+function border(
+  { x, y, width, height }: Box,
+  taken: Readonly<Partial<Record<Edge, unknown>>>,
+  { inks }: SheetSetting,
+): readonly Item[] {
+  const [right, low] = [x + width, y + height];
+  const edges: readonly (readonly [Edge, PaperPoint, PaperPoint])[] = [
+    ['upper', { x, y }, { x: right, y }],
+    ['right', { x: right, y }, { x: right, y: low }],
+    ['lower', { x: right, y: low }, { x, y: low }],
+    ['left', { x, y: low }, { x, y }],
   ];
+  const lines = edges.flatMap(([edge, from, to]) => (taken[edge] == null ? [[from, to]] : []));
+  return [{ is: 'lines', lines, closed: false, pen: { colour: inks.ink, width: LINE.fine } }];
 }
 
 /** The plan in the middle of its window. */
@@ -178,35 +206,6 @@ function viewOf({ bounds, denominator }: PlanFrame, box: Box): PlanView {
   };
 }
 
-type Panel = Readonly<{ drawing: Drawing; frame: PlanFrame; key: ((width: number) => TextBlock) | null }>;
-
-function panelColumn({ drawing, frame, key }: Panel, setting: SheetSetting): TextBlock {
-  return stacked(
-    [
-      scaleBlock(frame, PANEL_MM, setting),
-      ...(key === null ? [] : [key(PANEL_MM)]),
-      legendPanel(drawing, PANEL_MM, setting),
-      diggingPanel(PANEL_MM, setting),
-    ],
-    GAP.large,
-  );
-}
-
-/** Of what stands below a plan, mm: the scale, and the key plan where there is one. */
-const FOOT = { scale: 56, key: 44 } as const;
-
-function panelRow({ drawing, frame, key }: Panel, width: number, setting: SheetSetting): TextBlock {
-  const left = FOOT.scale + GAP.large;
-  const right = key === null ? 0 : FOOT.key + GAP.large;
-  const digging = diggingPanel(width - left - right, setting);
-  const first = beside([
-    { block: scaleBlock(frame, FOOT.scale, setting), x: 0 },
-    { block: digging, x: left },
-    ...(key === null ? [] : [{ block: key(FOOT.key), x: width - FOOT.key }]),
-  ]);
-  return stacked([first, legendPanel(drawing, width, setting)], GAP.medium);
-}
-
 function isIn({ x, y }: Point, { minX, minY, maxX, maxY }: Bounds): boolean {
   return x >= minX && x <= maxX && y >= minY && y <= maxY;
 }
@@ -217,23 +216,17 @@ function inView(drawing: Drawing, piece: Bounds): Drawing {
     ...drawing,
     layers: drawing.layers.map((layer) => ({
       ...layer,
-      primitives: layer.primitives.filter((p) => {
-        const b = boundsOf(pointsOf(p));
-        return (
-          b !== null &&
-          b.minX <= piece.maxX &&
-          b.maxX >= piece.minX &&
-          b.minY <= piece.maxY &&
-          b.maxY >= piece.minY
-        );
-      }),
+      primitives: layer.primitives.filter((p) => meets(boundsOf(pointsOf(p)), piece)),
     })),
   };
 }
 
-/** Whether the pipe or a tape's point comes by, also where no corner of it lies. */
-function crosses(drawing: Drawing, piece: Bounds): boolean {
-  return inView({ ...drawing, layers: drawing.layers.filter((l) => l.name === 'pipe') }, piece).layers.some(
-    (l) => l.primitives.length > 0,
-  );
+function meets(box: Bounds | null, { minX, minY, maxX, maxY }: Bounds): boolean {
+  return box !== null && box.minX <= maxX && box.maxX >= minX && box.minY <= maxY && box.maxY >= minY;
+}
+
+/** Also where no corner of it lies. */
+function pipeComesBy({ layers }: Drawing, piece: Bounds): boolean {
+  const pipe = layers.find((layer) => layer.name === 'pipe')?.primitives ?? [];
+  return pipe.some((p) => meets(boundsOf(pointsOf(p)), piece));
 }

@@ -1,12 +1,13 @@
 import { drawProfile, type ProfileDrawing, services, stationText } from '@footmark/drawing';
 import { FOOT_M, invertAt, type PathProfile, type ProfileCrossing, profileCrossings } from '@footmark/site';
 import type { Piece } from '../flow/section';
-import { LINE, SIZE } from '../page/measures';
+import { GAP, LINE, SIZE } from '../page/measures';
 import type { Box, Item } from '../page/page';
 import { penOf, tintOf } from '../plan/paintPrimitives';
 import type { SheetSetting } from '../setting';
 import { textBlock, textLine } from '../text/textBlock';
 import { type ProfileScale, profileScale } from './profileScale';
+import { type ProfileTag, profileTags } from './profileTags';
 
 const HEIGHT_MM = 64;
 /** Heights at the left, what is said and marks above, stations below, mm. */
@@ -14,7 +15,7 @@ const MARGIN = { left: 13, right: 5, top: 19, bottom: 5 } as const;
 /** Share of what is shown left bare above and below. */
 const AIR = 0.06;
 const TAG = { rows: 3, height: 3.4, air: 1.2 } as const;
-const MARK_MM = 0.8;
+const PIN_MM = 0.8;
 const LEAST_RADIUS_MM = 0.8;
 
 /** A pipe in elevation with its ground, marks and crossings; null where nothing is known of its depth. */
@@ -61,7 +62,7 @@ export function profileStrip(path: string, width: number, setting: SheetSetting)
           box: { ...box, width: box.width + MARGIN.right },
           items: [...lineItems(drawing, scale, setting), ...crossingItems(crossings, scale, setting)],
         },
-        ...markItems(profile, scale, box, setting),
+        ...tagItems(profileTags(profile, setting), profile, scale, box, setting),
       ];
     },
   };
@@ -162,64 +163,58 @@ function crossingItems(
   });
 }
 
-/** A ring on the pipe at each mark, and what is painted above the strip. */
-function markItems(
+/** A ring on the pipe at each painted point, and what is painted above the strip. */
+function tagItems(
+  tags: readonly ProfileTag[],
   profile: PathProfile,
   scale: ProfileScale,
   box: Box,
-  setting: SheetSetting,
+  { inks, lettering }: SheetSetting,
 ): readonly Item[] {
-  const { derived, inks, lettering, options } = setting;
-  if (options.kind !== 'mark-out' && options.kind !== 'findings') return [];
   const taken: { row: number; from: number; to: number }[] = [];
-  return derived.marks.flatMap((mark): readonly Item[] => {
-    if (mark.place?.path !== profile.path) return [];
-    const x = scale.x(mark.place.station);
-    const half = lettering.widthOf(mark.label, SIZE.small, 'bold') / 2 + TAG.air / 2;
+  return tags.flatMap(({ station, label, ink }): readonly Item[] => {
+    const colour = inks[ink];
+    const x = scale.x(station);
+    const half = lettering.widthOf(label, SIZE.small, 'bold') / 2 + TAG.air / 2;
     const row = Array.from({ length: TAG.rows }, (_, i) => i).find(
       (r) => !taken.some((t) => t.row === r && t.from < x + half && t.to > x - half),
     );
     if (row !== undefined) taken.push({ row, from: x - half, to: x + half });
-    const pipe = invertAt(profile.line, mark.place.station);
-    const base = box.y - 1.2 - (row ?? 0) * TAG.height;
+    const pipe = invertAt(profile.line, station);
+    const base = box.y - GAP.small - (row ?? 0) * TAG.height;
     const y = pipe === null ? null : scale.y(pipe.invert);
+    const above = row === undefined ? null : base + GAP.hair;
+    const text: Item = {
+      is: 'text',
+      at: { x, y: base },
+      text: label,
+      size: SIZE.small,
+      weight: 'bold',
+      colour,
+      anchor: 'middle',
+      turn: 0,
+    };
     return [
-      ...(y === null
-        ? []
-        : ([
-            {
-              is: 'lines',
-              lines: [
-                [
-                  { x, y: row === undefined ? y - 3 : base + 0.6 },
-                  { x, y },
-                ],
-              ],
-              closed: false,
-              pen: { colour: inks.sewer, width: LINE.hair, dash: [0.8, 0.8] },
-            },
-            {
-              is: 'circle',
-              centre: { x, y },
-              radius: MARK_MM,
-              pen: { colour: inks.sewer, width: LINE.medium },
-              tint: { colour: inks.paper },
-            },
-          ] as const)),
-      ...(row === undefined
-        ? []
-        : [
-            {
-              is: 'text',
-              at: { x, y: base },
-              text: mark.label,
-              size: SIZE.small,
-              weight: 'bold',
-              colour: inks.sewer,
-              anchor: 'middle',
-              turn: 0,
-            } as const,
-          ]),
+      ...(y === null ? [] : pinOf(x, y, above, colour, inks.paper)),
+      ...(row === undefined ? [] : [text]),
     ];
   });
+}
+
+/** A ring on the pipe, and a line up to its text where that has one. */
+function pinOf(x: number, y: number, above: number | null, colour: string, paper: string): readonly Item[] {
+  const line = [
+    { x, y: above ?? y },
+    { x, y },
+  ];
+  return [
+    { is: 'lines', lines: [line], closed: false, pen: { colour, width: LINE.hair, dash: [0.8, 0.8] } },
+    {
+      is: 'circle',
+      centre: { x, y },
+      radius: PIN_MM,
+      pen: { colour, width: LINE.medium },
+      tint: { colour: paper },
+    },
+  ];
 }

@@ -14,17 +14,20 @@ export type TableCell = Readonly<{ main?: string; more?: readonly string[]; larg
 const BETWEEN_MM = 2.4;
 const MOST_LINES = { head: 3, main: 4, more: 8 } as const;
 
+/** What stands at its foot; how many stretches of the table stand beside each other. */
+export type TableOptions = Readonly<{ notes?: readonly string[]; abreast?: number }>;
+
 /** A table under a heading, with notes at its foot; its head is painted again on every page that it goes on to. A row is never cut. */
 export function tableSection(
   heading: string,
   columns: readonly TableColumn[],
   rows: readonly (readonly TableCell[])[],
   setting: SheetSetting,
-  notes: readonly string[] = [],
+  { notes = [], abreast = 1 }: TableOptions = {},
 ): Section {
   return {
     heading,
-    columns: 1,
+    columns: abreast,
     gap: 0,
     make: (width) => {
       const places = placesOf(columns, width);

@@ -50,7 +50,12 @@ export function shorten(text: string, { size, weight, width }: TextMeasure, { wi
   return letters.slice(0, low).join('').trimEnd() + ELLIPSIS;
 }
 
-/** Words, each with the space or hyphen after it. */
+/** Words, each with the space or hyphen after it; a number and its unit are one, and so is what is crossed. */
 function piecesOf(text: string): readonly string[] {
-  return text.match(/[^\s-]*-+|[^\s-]+\s*|\s+/gu) ?? [];
+  const joined = text.replace(NUMBER_AND_UNIT, `$1${JOIN}`).replace(CROSSED, `$1${JOIN}×${JOIN}`);
+  return (joined.match(/[^ -]*-+|[^ -]+ *| +/gu) ?? []).map((piece) => piece.replaceAll(JOIN, ' '));
 }
+
+const JOIN = '\u00a0';
+const NUMBER_AND_UNIT = /(\d|±) (?=(?:ft|in|m|mm|cm|sq|cu|%|\d)(?![\p{L}]))/gu;
+const CROSSED = /(\d) × (?=\d)/gu;

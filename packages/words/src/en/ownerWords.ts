@@ -30,7 +30,7 @@ export const ownerWords: OwnerWords = {
     [
       whole
         ? `${pipe}: no camera went through it (${sureText(length, units)}).`
-        : `${pipe}: ${sureText(length, units)} of it.`,
+        : `${pipe}: ${sureText(length, units)} of it was not seen.`,
       ...why,
     ].join(' '),
   ownerAllSeen: () => 'The camera went through all of the pipe that is drawn here.',
@@ -42,7 +42,7 @@ export const ownerWords: OwnerWords = {
       : 'How deep the pipe lies is not known everywhere. Depths are estimates until it is dug up.',
   ownerAlways: () => [
     'A camera sees the inside of the pipe on one day. What lies behind its wall, under water or past a blockage it does not see.',
-    'This plan shows a drain and no other lines in the ground. Whoever digs calls the one-call centre first (811 in the United States).',
+    'Other lines in the ground may lie where this plan shows none. Whoever digs calls the one-call centre first (811 in the United States) and waits for its marks.',
   ],
 };
 

@@ -10,6 +10,11 @@ const unitNames: Record<Units['length'], string> = {
   m: 'metres',
 };
 
+/** Standard bends turn by angles with up to two decimals: 22.5°, 11.25°. */
+function bendAngleText(turn: number): string {
+  return `${Number(((Math.abs(turn) * 180) / Math.PI).toFixed(2))}°`;
+}
+
 /** What the sheet on paper says. */
 export const sheetWords: SheetWords = {
   ...ownerWords,
@@ -28,6 +33,7 @@ export const sheetWords: SheetWords = {
   noScale: () => '–',
   printActualSize: () => 'Print at actual size.',
   northText: (known) => (known ? 'True north.' : 'North is assumed.'),
+  detailText: (letter, scale) => `Detail ${letter}, ${scale}`,
   matchText: (sheet) => `Match line, see sheet ${sheet}`,
 
   sideName: (side) => side,
@@ -50,7 +56,8 @@ export const sheetWords: SheetWords = {
   exaggerationText: (factor) =>
     factor === 1 ? 'Heights drawn as lengths.' : `Heights drawn ${factor} times as large as lengths.`,
   pipeItem: (material, diameter) => `Pipe, ${diameter} ${material.toLowerCase()}`,
-  bendItem: (name, turn) => (name === null ? `Bend, ${turn}, no standard one` : `${name} bend, ${turn}`),
+  bendItem: (name, turn) =>
+    name === null ? `Bend, ${bendAngleText(turn)}, no standard one` : `${name} bend, ${bendAngleText(turn)}`,
   cleanoutItem: () => 'Cleanout, with what brings it up to the ground',
   ticketText: (ticket) => `One-call ticket ${ticket}`,
   nothingFound: () =>
