@@ -74,7 +74,7 @@ function detailsOf({ reading }: Mark, { words }: SheetSetting): readonly string[
   return [said, note].filter((t) => t !== '');
 }
 
-export function depthCell(path: string, station: number, { derived, words, site }: SheetSetting): TableCell {
+function depthCell(path: string, station: number, { derived, words, site }: SheetSetting): TableCell {
   const depth = depthAt(derived, path, station);
   if (depth === null) return { more: [words.sheet.depthUnknown()] };
   return {
@@ -89,6 +89,6 @@ function holeCell({ reading }: Mark, { fit, site }: SheetSetting): TableCell {
 }
 
 /** Whether any depth counts from a ground that is only taken as even. */
-export function hasEvenGround({ derived }: SheetSetting): boolean {
+function hasEvenGround({ derived }: SheetSetting): boolean {
   return [...derived.profiles.values()].some((p) => p.heights === 'below-ground');
 }

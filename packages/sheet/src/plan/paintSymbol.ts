@@ -13,7 +13,7 @@ export function paintSymbol(of: SymbolPrimitive, view: PlanView, inks: Inks): re
 }
 
 /** The same at a place on paper. */
-export function symbolItems(
+function symbolItems(
   { symbol, azimuth, stroke, fill }: Omit<SymbolPrimitive, 'at' | 'kind'>,
   at: PaperPoint,
   size: number,

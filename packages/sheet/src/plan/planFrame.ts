@@ -53,14 +53,17 @@ function exactDenominator({ minX, minY, maxX, maxY }: Bounds, { width, height }:
 
 function denominatorOf(exact: number, asked: AskedScale, units: Units): number {
   if (typeof asked === 'number') return asked;
-  if (asked === 'largest') return Math.ceil(exact);
-  return ruledScales(units).find((d) => d >= exact) ?? Math.ceil(exact);
+  if (asked === 'largest') return Math.ceil(exact * (1 - ROUNDING));
+  return ruledScales(units).find((d) => d >= exact * (1 - ROUNDING)) ?? Math.ceil(exact);
 }
+
+/** A yard that was turned fills its room exactly but for this. */
+const ROUNDING = 1e-6;
 
 /** As drawn, north to the left and to the right, then along each side of the hull, upright before lying. */
 function turnsOf(hull: readonly Point[]): readonly number[] {
   const sides = hull.map((p, i) => azimuthBetween(p, hull[(i + 1) % hull.length] ?? p) % QUARTER);
-  const slants = [...new Set(sides.map((a) => Number(a.toFixed(6))))].filter((a) => a > 1e-3);
+  const slants = [...new Set(sides.map((a) => Number(a.toFixed(9))))].filter((a) => a > 1e-3);
   const turned = slants.flatMap((a) => [a, a - QUARTER]);
   return [0, QUARTER, ...turned.sort((a, b) => Math.abs(a) - Math.abs(b))];
 }

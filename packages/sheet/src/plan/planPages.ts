@@ -1,10 +1,11 @@
-import { type Bounds, boundsOf, type Drawing } from '@footmark/drawing';
-import { fail, ok, type Point, type Result } from '@footmark/geometry';
+import type { Bounds, Drawing, LayerName } from '@footmark/drawing';
+import { fail, ok, type Result } from '@footmark/geometry';
 import { GUTTER_MM } from '../flow/flowSections';
 import { GAP, LINE } from '../page/measures';
 import type { Box, Item, PaperPoint } from '../page/page';
 import { bodyBox } from '../page/pageFrame';
 import type { SheetSetting } from '../setting';
+import { comesInto } from './comesInto';
 import { corePoints } from './corePoints';
 import { type Detail, detailsFor, withDetails } from './details';
 import { keyPlan } from './keyPlan';
@@ -18,7 +19,7 @@ import type { PlanView } from './planView';
 import { planWindow } from './planWindow';
 import { mmPerMetreOf } from './scales';
 import { type Edge, MOST_TILES, neighboursOf, tilesOver } from './tiles';
-import { pointsOf, turnDrawing } from './turnDrawing';
+import { turnDrawing } from './turnDrawing';
 
 /**
  * Pages with a plan: what is on each, what of the last one is left bare, at what scale, the plan as it is turned, what of it asks for a detail, and whether
@@ -38,7 +39,8 @@ const AIR_MM = 6;
 /** Less than this (mm) below a plan is given to it. */
 const LEAST_REST_MM = 48;
 const LOWEST_PLAN_MM = 78;
-const ROUNDING_MM = 1e-6;
+/** A plan that is this much too large still fits, far within its air. */
+const ROUNDING_MM = 0.01;
 
 /** The plan on as many pages as its scale asks for, each with north, scale, legend and what must be known first. */
 export function planPages(drawing: Drawing, setting: SheetSetting): Result<PlanPages, 'too-many-sheets'> {
@@ -103,13 +105,11 @@ function manyPages(
     height: room.height - 2 * MATCH_MM - (beside ? 0 : KEY_ROW_MM),
   };
   const size = { width: box.width / k, height: box.height / k };
-  const core = corePoints(whole);
-  const tiles = tilesOver(
-    frame.bounds,
-    size,
-    (piece) => !core.some((p) => isIn(p, piece)) && !pipeComesBy(whole, piece),
-  );
-  if (tiles.length > MOST_TILES) return fail('too-many-sheets');
+  const telling = whole.layers
+    .filter((layer) => TELLING.has(layer.name))
+    .flatMap((layer) => layer.primitives);
+  const tiles = tilesOver(frame.bounds, size, (piece) => !telling.some((p) => comesInto(p, piece)));
+  if (tiles === null || tiles.length > MOST_TILES) return fail('too-many-sheets');
   const details: Detail[] = [];
   let legendFollows = false;
   const pages = tiles.map((tile) => {
@@ -206,27 +206,27 @@ function viewOf({ bounds, denominator }: PlanFrame, box: Box): PlanView {
   };
 }
 
-function isIn({ x, y }: Point, { minX, minY, maxX, maxY }: Bounds): boolean {
-  return x >= minX && x <= maxX && y >= minY && y <= maxY;
-}
-
 /** What of a drawing comes near a piece of plan. */
 function inView(drawing: Drawing, piece: Bounds): Drawing {
   return {
     ...drawing,
     layers: drawing.layers.map((layer) => ({
       ...layer,
-      primitives: layer.primitives.filter((p) => meets(boundsOf(pointsOf(p)), piece)),
+      primitives: layer.primitives.filter((p) => comesInto(p, piece)),
     })),
   };
 }
 
-function meets(box: Bounds | null, { minX, minY, maxX, maxY }: Bounds): boolean {
-  return box !== null && box.minX <= maxX && box.maxX >= minX && box.minY <= maxY && box.maxY >= minY;
-}
-
-/** Also where no corner of it lies. */
-function pipeComesBy({ layers }: Drawing, piece: Bounds): boolean {
-  const pipe = layers.find((layer) => layer.name === 'pipe')?.primitives ?? [];
-  return pipe.some((p) => meets(boundsOf(pointsOf(p)), piece));
-}
+/** A piece of plan with none of these on it is left out. */
+const TELLING: ReadonlySet<LayerName> = new Set([
+  'land',
+  'buildings',
+  'structures',
+  'services',
+  'trees',
+  'excavation',
+  'pipe',
+  'drain',
+  'ties',
+  'marks',
+]);

@@ -13,7 +13,7 @@ const ROUND = [0.25, 0.5, 1, 2, 2.5, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000
 export const SCALE_BAR_HEIGHT_MM = 6.4;
 
 /** Length (m) of a piece, and its unit's figures, for a bar no longer than `width` mm. */
-export function scaleBarPiece(
+function scaleBarPiece(
   denominator: number,
   width: number,
   { length }: Units,

@@ -1,7 +1,6 @@
-import { FOOT_M, INCH_M, type Units } from '@footmark/site';
+import type { Units } from '@footmark/site';
 
-/** Feet of ground to an inch of paper. */
-const INCHES_TO_A_FOOT = FOOT_M / INCH_M;
+const INCHES_TO_A_FOOT = 12;
 
 /**
  * Feet to the inch on an engineer's scale, and its multiples as plot plans have them: 10 to 60, 100, 200 and so on (a naval facilities

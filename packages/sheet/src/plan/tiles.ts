@@ -13,19 +13,21 @@ export type Tile = Readonly<{
 
 /** A sheet of more plans than this is no sheet. */
 export const MOST_TILES = 60;
+const MOST_LOOKED_AT = 100 * MOST_TILES;
 
 /**
  * Pieces of plan of one size (m) that cover the bounds without overlap, the rest shared by all sides; pieces that `isEmpty` are left out. A
- * yard that fits gives one piece.
+ * yard that fits gives one piece. Null for more pieces than are worth looking at.
  */
 export function tilesOver(
   bounds: Bounds,
   size: Readonly<{ width: number; height: number }>,
   isEmpty: (piece: Bounds) => boolean,
-): readonly Tile[] {
+): readonly Tile[] | null {
   const [wide, high] = [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
   const columns = Math.max(1, Math.ceil(wide / size.width - ROUNDING));
   const rows = Math.max(1, Math.ceil(high / size.height - ROUNDING));
+  if (columns * rows > MOST_LOOKED_AT) return null;
   const left = bounds.minX - (columns * size.width - wide) / 2;
   const top = bounds.maxY + (rows * size.height - high) / 2;
   const tiles: Tile[] = [];
