@@ -110,7 +110,8 @@ export type SheetWords = {
   noScale(): string;
   printActualSize(): string;
   northText(known: boolean): string;
-  /** Over a piece of plan that is drawn again larger. */
+  /** On and over a piece of plan that is drawn again larger. */
+  detailName(letter: string): string;
   detailText(letter: string, scale: string): string;
   /** On a match line: the sheet that goes on from it. */
   matchText(sheet: number): string;

@@ -57,7 +57,9 @@ const MARK_SYMBOLS: readonly (readonly [RegExp, SheetLegend])[] = [
 
 function markEntries(primitives: readonly Primitive[], { words }: Source): readonly LegendEntry[] {
   return MARK_SYMBOLS.flatMap(([form, entry]) => {
-    const first = primitives.find((p) => p.kind === 'symbol' && form.test(p.symbol));
+    const symbols = primitives.filter((p) => p.kind === 'symbol').filter((p) => form.test(p.symbol));
+    // the plain form, rather than one around something or with what was done about it
+    const [first] = symbols.toSorted((a, b) => a.symbol.length - b.symbol.length);
     if (first === undefined) return [];
     // a point of a pipe that lies in the ground is not to be set out
     const isLaid = first.target === undefined;

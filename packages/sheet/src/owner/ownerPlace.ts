@@ -4,7 +4,7 @@ import { depthAt } from '../blocks/depthAt';
 import type { SheetSetting } from '../setting';
 
 /** Things further than this (m) help nobody find a place. */
-const NEAR_M = 6;
+const NEAR_M = 3;
 
 /** What lies in the ground shows nobody where something is. */
 const UNSEEN: ReadonlySet<FeatureLayer> = new Set(['services']);

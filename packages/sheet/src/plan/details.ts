@@ -116,10 +116,14 @@ function isInDetail({ x, y }: Point, detail: Detail): boolean {
 }
 
 const FRAME = { weight: 0.35, dash: [3, 1.2] } as const;
-const LETTER = { capitals: 3, priority: 1950, clear: 1 } as const;
+const NAME = { capitals: 2.3, priority: 1950, clear: 1 } as const;
 
 /** A drawing with the frames of its details; painted points within are named in those. */
-export function withDetails(drawing: Drawing, details: readonly Detail[]): Drawing {
+export function withDetails(
+  drawing: Drawing,
+  details: readonly Detail[],
+  nameOf: (letter: string) => string,
+): Drawing {
   if (details.length === 0) return drawing;
   const painted = new Set(
     paintedLabels(drawing)
@@ -133,7 +137,7 @@ export function withDetails(drawing: Drawing, details: readonly Detail[]): Drawi
       ? {
           ...layer,
           primitives: [...layer.primitives, ...details.map(frameOf)],
-          labels: [...labels, ...details.map(letterLabel)],
+          labels: [...labels, ...details.map((d) => nameLabel(d, nameOf(d.letter)))],
         }
       : { ...layer, labels };
   });
@@ -155,18 +159,18 @@ function frameOf(detail: Detail): LinePrimitive {
   };
 }
 
-function letterLabel(detail: Detail): Label {
+function nameLabel(detail: Detail, text: string): Label {
   const { maxX, maxY } = detailBounds(detail);
   return {
     id: `detail/${detail.letter}`,
-    text: detail.letter,
+    text,
     at: { x: maxX, y: maxY },
-    height: LETTER.capitals,
+    height: NAME.capitals,
     ink: 'ink',
     weight: 'bold',
-    priority: LETTER.priority,
+    priority: NAME.priority,
     seat: 'around',
-    clear: LETTER.clear,
+    clear: NAME.clear,
     whenCrowded: 'always',
   };
 }

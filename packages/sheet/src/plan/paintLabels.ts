@@ -1,4 +1,4 @@
-import type { PlacedLabel } from '@footmark/drawing';
+import type { Ink, PlacedLabel } from '@footmark/drawing';
 import type { Lettering } from '../font/sheetFonts';
 import type { Inks } from '../page/inks';
 import { EM_PER_CAPITAL, LINE } from '../page/measures';
@@ -11,6 +11,9 @@ const MASK_MM = 0.35;
 const MASK_HEIGHT = 1.5;
 /** On its line a text covers that; elsewhere what lies below shines through a little. */
 const MASK_OPACITY = 0.82;
+
+/** What is drawn pale, but is to be read. */
+const READ: Partial<Record<Ink, Ink>> = { pavement: 'assumed', faint: 'assumed' };
 
 /** Texts in their places, each over a mask that lifts it off what lies below. */
 export function paintLabels(
@@ -71,7 +74,7 @@ function textOf(placed: PlacedLabel, view: PlanView, inks: Inks): Item {
     text,
     size: label.height * EM_PER_CAPITAL,
     weight: label.weight,
-    colour: inks[label.ink],
+    colour: inks[READ[label.ink] ?? label.ink],
     anchor: 'middle',
     turn,
   };

@@ -171,7 +171,7 @@ function windowItems(
   const several = details([half, asked.body.width]);
   // one alone has the whole width
   const found = several.length === 1 && asked.isOnly ? details([asked.body.width]) : several;
-  const framed = withDetails(drawing, found);
+  const framed = withDetails(drawing, found, setting.words.sheet.detailName);
   const { placed } = found.length === 0 ? first : placeTexts(framed, view, lettering);
   return { items: [planWindow(framed, placed, view, setting)], details: found };
 }

@@ -39,7 +39,6 @@ export function withReferences(drawing: Drawing, references: readonly ReferenceP
     return {
       id: `reference/${r.key}`,
       text: `${names.get(r.ref.of) ?? ''} ${letter}`.trim(),
-      brief: letter,
       at: r.at,
       height: CAPITALS_MM,
       ink: 'survey',
@@ -47,7 +46,7 @@ export function withReferences(drawing: Drawing, references: readonly ReferenceP
       priority: PRIORITY,
       seat: 'around',
       clear: CLEAR_MM,
-      whenCrowded: 'leader',
+      whenCrowded: 'always',
     };
   });
   const layers = drawing.layers.map((layer) => {

@@ -33,6 +33,7 @@ export const sheetWords: SheetWords = {
   noScale: () => '–',
   printActualSize: () => 'Print at actual size.',
   northText: (known) => (known ? 'True north.' : 'North is assumed.'),
+  detailName: (letter) => `Detail ${letter}`,
   detailText: (letter, scale) => `Detail ${letter}, ${scale}`,
   matchText: (sheet) => `Match line, see sheet ${sheet}`,
 
