@@ -31,7 +31,7 @@ describe('a text', () => {
     expect(cleanText('污水', lettering)).toBe(REPLACEMENT.repeat(2));
     expect(cleanText('x 😀 y', lettering)).toBe(`x ${REPLACEMENT} y`);
     expect(cleanText('e\u0301t\u0065\u0301', lettering)).toBe('été');
-    expect(cleanText('23′ 6½″ × 4° ± ≈ –', lettering)).toBe('23′ 6½″ × 4° ± ≈ –');
+    expect(cleanText('23′ 6½″ × 4° ± ≈ –', lettering)).toBe('23′6½″ × 4° ± ≈ –');
   });
 
   it('is broken into lines that fit, and says all of what it says', () => {

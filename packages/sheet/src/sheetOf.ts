@@ -8,7 +8,8 @@ import type { Item, Page, Sheet } from './page/page';
 import { bodyBox, pageFrame } from './page/pageFrame';
 import { paperSize } from './page/paper';
 import { detailSection } from './plan/detailSection';
-import { type PlanPages, planPages } from './plan/planPages';
+import type { PlanPages } from './plan/laidPlan';
+import { planPages } from './plan/planPages';
 import { planScaleText } from './plan/planScaleText';
 import type { SheetOptions, SheetSetting, SheetSource } from './setting';
 

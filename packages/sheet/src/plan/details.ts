@@ -1,7 +1,6 @@
-import { type Bounds, boundsOf, type Drawing, type Label, type LinePrimitive } from '@footmark/drawing';
+import { type Bounds, boundsOf, type Label } from '@footmark/drawing';
 import { distance, type Point } from '@footmark/geometry';
 import type { Units } from '@footmark/site';
-import { paintedLabels } from './placeTexts';
 import { mmPerMetreOf, ruledScales } from './scales';
 
 /** A piece of plan drawn again larger, because painted points crowd there. Its middle in the turned plan (m), its size on paper (mm). */
@@ -110,67 +109,7 @@ export function detailBounds({ middle, denominator, size }: Detail): Bounds {
   return { minX: middle.x - halfX, minY: middle.y - halfY, maxX: middle.x + halfX, maxY: middle.y + halfY };
 }
 
-function isInDetail({ x, y }: Point, detail: Detail): boolean {
+export function isInDetail({ x, y }: Point, detail: Detail): boolean {
   const { minX, minY, maxX, maxY } = detailBounds(detail);
   return x >= minX && x <= maxX && y >= minY && y <= maxY;
-}
-
-const FRAME = { weight: 0.35, dash: [3, 1.2] } as const;
-const NAME = { capitals: 2.3, priority: 1950, clear: 1 } as const;
-
-/** A drawing with the frames of its details; painted points within are named in those. */
-export function withDetails(
-  drawing: Drawing,
-  details: readonly Detail[],
-  nameOf: (letter: string) => string,
-): Drawing {
-  if (details.length === 0) return drawing;
-  const painted = new Set(
-    paintedLabels(drawing)
-      .filter((label) => details.some((d) => isInDetail(label.at, d)))
-      .map((label) => label.id),
-  );
-  const layers = drawing.layers.map((layer) => {
-    const labels = layer.labels.filter((label) => !painted.has(label.id));
-    // above all else, and no point that is painted
-    return layer.name === 'notes'
-      ? {
-          ...layer,
-          primitives: [...layer.primitives, ...details.map(frameOf)],
-          labels: [...labels, ...details.map((d) => nameLabel(d, nameOf(d.letter)))],
-        }
-      : { ...layer, labels };
-  });
-  return { ...drawing, layers };
-}
-
-function frameOf(detail: Detail): LinePrimitive {
-  const { minX, minY, maxX, maxY } = detailBounds(detail);
-  return {
-    kind: 'line',
-    closed: true,
-    points: [
-      { x: minX, y: minY },
-      { x: maxX, y: minY },
-      { x: maxX, y: maxY },
-      { x: minX, y: maxY },
-    ],
-    stroke: { ink: 'ink', ...FRAME },
-  };
-}
-
-function nameLabel(detail: Detail, text: string): Label {
-  const { maxX, maxY } = detailBounds(detail);
-  return {
-    id: `detail/${detail.letter}`,
-    text,
-    at: { x: maxX, y: maxY },
-    height: NAME.capitals,
-    ink: 'ink',
-    weight: 'bold',
-    priority: NAME.priority,
-    seat: 'around',
-    clear: NAME.clear,
-    whenCrowded: 'always',
-  };
 }

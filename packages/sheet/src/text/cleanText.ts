@@ -11,12 +11,20 @@ const UNWRITTEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}]/gu;
 
 const SPACES = /\s+/gu;
 
+/** Between feet and inches: the mark of the feet brings its own gap. */
+const AFTER_FEET = /′ (?=[\d¼½¾⅛⅜⅝⅞])/gu;
+
 /**
  * One line of what can be written of a text: composed, its white space plain and single, its controls and direction overrides left
  * out, and every character that the font lacks replaced by one that is seen.
  */
 export function cleanText(text: string, { has }: Lettering): string {
-  const plain = text.normalize('NFC').replace(SPACES, ' ').replace(UNWRITTEN, '').trim();
+  const plain = text
+    .normalize('NFC')
+    .replace(SPACES, ' ')
+    .replace(UNWRITTEN, '')
+    .replace(AFTER_FEET, '′')
+    .trim();
   let clean = '';
   for (const character of plain) {
     const stand = STAND_INS[character] ?? REPLACEMENT;
