@@ -1,6 +1,6 @@
 import { developedAt } from '@footmark/geometry';
 import type { Way } from '@footmark/reroute';
-import { type Derived, formatDiameter, type PipeMaterial } from '@footmark/site';
+import { type Derived, formatDiameter, type PipeMaterial, standardBends } from '@footmark/site';
 import { sureText } from '@footmark/words';
 import type { Section } from '../flow/section';
 import type { SheetSetting } from '../setting';
@@ -20,7 +20,7 @@ export function materialsTable(ways: readonly Way[], setting: SheetSetting): Sec
   const bends = new Map<string, number>();
   for (const { facts } of ways)
     for (const { name, turn, count } of facts.bends) {
-      const said = sheet.bendItem(name, turn);
+      const said = sheet.bendItem(name, turnOf(name, turn));
       bends.set(said, (bends.get(said) ?? 0) + count);
     }
   const missing = ways.reduce((sum, { facts }) => sum + facts.cleanouts.missing, 0);
@@ -39,6 +39,11 @@ export function materialsTable(ways: readonly Way[], setting: SheetSetting): Sec
     setting,
     { notes: [sheet.wasteNote()], abreast: ABREAST },
   );
+}
+
+/** What the fitting turns by, rather than what was drawn. */
+function turnOf(name: string | null, drawn: number): number {
+  return standardBends.find((bend) => bend.name === name)?.turn ?? drawn;
 }
 
 /** Short lines: two stretches beside each other. */

@@ -58,7 +58,7 @@ function rowOf(point: SetOutPoint, named: boolean, setting: SheetSetting): reado
 
 function levelCell({ depth, invert }: SetOutPoint, { words, site }: SheetSetting): TableCell {
   const level = invert === null ? [] : [words.sheet.invertText(invert.invert, site.units)];
-  if (depth === null) return { more: [...level, words.sheet.depthUnknown()] };
+  if (depth === null) return { more: [words.sheet.depthUnknown(), ...level] };
   return {
     main: sureText(depth.depth, site.units),
     more: [giveOrTakeText(WITHIN_95 * depth.sigma, site.units), ...level],

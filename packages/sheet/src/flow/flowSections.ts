@@ -6,7 +6,8 @@ import type { Piece, Section } from './section';
 
 /** Between columns, mm. */
 export const GUTTER_MM = 6;
-/** A section does not begin where there is less than this (mm) under its heading. */
+/** A section that is no higher than this (mm) is not parted; no other begins where there is less than the second under its heading. */
+const KEPT_MM = 70;
 const LEAST_MM = 30;
 
 /** A page's room for sections, and what was painted into it. */
@@ -79,11 +80,11 @@ function flowSection(section: Section, pages: Pages, setting: SheetSetting): voi
   }
 }
 
-/** Room enough for the whole or for a beginning that is worth it. */
+/** Room enough for the whole of a short section, and for a beginning that is worth it of a longer one. */
 function leastRoom(pieces: readonly Piece[], { gap, columns }: Section): number {
-  const whole = heightOf(pieces, gap) / columns;
   const [first] = pieces;
-  return Math.min(Math.max(LEAST_MM, first?.height ?? 0), Math.max(whole, first?.height ?? 0));
+  const whole = Math.max(heightOf(pieces, gap) / columns, first?.height ?? 0);
+  return whole <= KEPT_MM ? whole : Math.max(LEAST_MM, first?.height ?? 0);
 }
 
 function heightOf(pieces: readonly Piece[], gap: number): number {
