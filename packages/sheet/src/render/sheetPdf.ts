@@ -38,6 +38,8 @@ export function sheetPdf(sheet: Sheet, fonts: SheetFonts): Uint8Array {
   doc.setCreationDate(`D:${day}120000+00'00'`);
   doc.setFileId(FILE_ID);
   doc.setProperties({ title: sheet.title, creator: 'Footmark' });
+  // passes over a language that it does not know
+  doc.setLanguage(sheet.language as Parameters<jsPDF['setLanguage']>[0]);
   doc.viewerPreferences({ PrintScaling: 'None' });
   const pen = pdfPen(doc);
   const lettering = letteringOf(fonts);
