@@ -16,6 +16,7 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   drawing: ['dig', 'geometry', 'site', 'words'],
   exchange: ['dig', 'drawing', 'geometry', 'grid', 'site', 'words'],
   link: ['site'],
+  sheet: ['dig', 'drawing', 'geometry', 'reroute', 'site', 'words'],
   report: ['exchange', 'geometry', 'site', 'words'],
 };
 

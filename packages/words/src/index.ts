@@ -16,6 +16,17 @@ export { languages } from './languages';
 export type { ArcProblem, SpotProblem } from './measureProblem';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';
 export type { PairProblem } from './pairProblem';
+export {
+  type OwnerGap,
+  type OwnerPlace,
+  type SheetColumn,
+  type SheetFact,
+  type SheetHeading,
+  type SheetKind,
+  type SheetLegend,
+  type SheetWords,
+  sheetKinds,
+} from './sheetWords';
 export { holeSizeText } from './sureText';
 export type { TableProblemCode, TableProblemFacts } from './tableProblem';
 export type { TraceStep, TraceStepCode } from './traceStep';

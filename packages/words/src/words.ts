@@ -90,6 +90,7 @@ import type {
 import type { ArcProblem, SpotProblem } from './measureProblem';
 import type { PairProblem } from './pairProblem';
 import type { Said, SaidOfFile } from './said';
+import type { SheetWords } from './sheetWords';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
 
@@ -111,6 +112,8 @@ export type Words = {
 
   /** What the crew view says. */
   readonly crew: CrewWords;
+  /** What only the sheet on paper says. */
+  readonly sheet: SheetWords;
 
   featureKindName(kind: FeatureKind): string;
   fieldName(kind: FeatureKind, field: string): string;

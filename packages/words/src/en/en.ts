@@ -79,6 +79,7 @@ import {
   treeRuleNames,
 } from './ruleNames';
 import { setOutBendTexts, setOutName } from './setOutText';
+import { sheetWords } from './sheetWords';
 import { sigmaNames } from './sigmaNames';
 import { giveOrTakeText, sureText } from './sureText';
 import { tableProblemText } from './tableProblemText';
@@ -93,6 +94,7 @@ import { markStateNames, zoneSourceNames } from './zoneNames';
 export const en: Words = {
   language: 'en',
   crew,
+  sheet: sheetWords,
   featureKindName: (kind) => kindNames[kind],
   fieldName: (kind, field) => {
     const special: Readonly<Record<string, string>> = fieldNamesByKind[kind] ?? {};

@@ -1,0 +1,32 @@
+// Run: npx tsx tests/bench/sheet.bench.ts
+// The mark-out of the sample site, from what is derived of it to the bytes of its PDF; the first sheet of a process, which is what a person waits for,
+// and the median of RUNS after it.
+import { sheetPdf } from '../../packages/sheet/src/index';
+import { FONTS, sample, sheet, sourceOf } from '../sheet/sheets';
+
+const RUNS = 9;
+/** Milliseconds of processor for the first: what it takes on a machine that does nothing else. */
+const TARGET_MS = 1000;
+
+const source = sourceOf(sample('rear-alley'));
+
+type Taken = { readonly wall: number; readonly cpu: number; readonly bytes: number; readonly pages: number };
+
+function timed(): Taken {
+  const began = performance.now();
+  const used = process.cpuUsage();
+  const made = sheet(source);
+  const bytes = sheetPdf(made, FONTS).length;
+  const { user, system } = process.cpuUsage(used);
+  return { wall: performance.now() - began, cpu: (user + system) / 1000, bytes, pages: made.pages.length };
+}
+
+const first = timed();
+const later = Array.from({ length: RUNS }, () => timed().wall).sort((a, b) => a - b);
+const median = later[Math.floor(RUNS / 2)] ?? 0;
+
+console.log(`${first.pages} pages, ${first.bytes} bytes`);
+console.log(`first sheet: ${first.wall.toFixed(0)} ms (${first.cpu.toFixed(0)} ms of processor)`);
+console.log(`median of ${RUNS} more: ${median.toFixed(0)} ms`);
+console.log(`target: the first under ${TARGET_MS} ms of processor`);
+process.exitCode = first.cpu < TARGET_MS ? 0 : 1;
