@@ -7,6 +7,7 @@ import { Action } from '../controls/Action';
 import { CrewFoundSection } from '../crew/office/CrewFoundSection';
 import { LinkSection } from '../link/LinkSection';
 import { useSite } from '../session/siteSession';
+import { SheetSection } from '../sheet/SheetSection';
 import { words } from '../words';
 import { FilesFold } from './files/FilesFold';
 import { saveFile } from './saveFile';
@@ -29,6 +30,7 @@ export function HandOffCard() {
           The site file opens in Footmark on any other device. Nothing is sent anywhere.
         </p>
       </div>
+      <SheetSection />
       <LinkSection />
       <FilesFold />
       <CrewFoundSection />

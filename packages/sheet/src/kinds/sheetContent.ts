@@ -80,7 +80,7 @@ function reroute(setting: SheetSetting, qr: readonly Section[]): SheetContent {
 
 function asBuilt(setting: SheetSetting, qr: readonly Section[]): SheetContent {
   const { site, derived } = setting;
-  const setOuts = asBuiltPaths(derived).flatMap((path) => setOutOf(site, derived, path) ?? []);
+  const setOuts = asBuiltPaths(derived).flatMap((path) => setOutOf(site, derived, path, 'lasting') ?? []);
   return {
     plan: planDrawing(setting, { references: tapedFrom(setOuts), setOuts }),
     sections: [

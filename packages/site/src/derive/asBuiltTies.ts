@@ -1,10 +1,9 @@
 import { type Point, stationOfVertex } from '@footmark/geometry';
 import type { PipeLevel } from '../document/path';
 import type { Site } from '../document/site';
-import { kindSpec } from '../kinds/featureKinds';
 import type { Derived } from './derive';
 import { tiesAt } from './markTies';
-import { referenceIndex } from './references';
+import { tieSurroundings } from './tieChooser';
 import type { Ties } from './ties';
 
 /** A point of a pipe that lies in the ground, tied to what will still stand when it is looked for again. */
@@ -24,12 +23,7 @@ export type AsBuiltTie = {
 export function asBuiltTies(site: Site, derived: Derived, path: string): readonly AsBuiltTie[] {
   const on = derived.paths.get(path);
   if (on === undefined) return [];
-  const lasting = new Map([...derived.features].filter(([, { feature }]) => kindSpec(feature.kind).lasts));
-  const around = {
-    references: referenceIndex(site, lasting, derived.points),
-    blocks: [...derived.features.values()].filter((f) => f.spec.blocksTape),
-    tape: site.tape,
-  };
+  const around = tieSurroundings(site, derived, 'lasting');
   return on.points.map((at, i) => ({
     vertex: on.path.vertices[i]?.id ?? '',
     station: stationOfVertex(on.line, i),

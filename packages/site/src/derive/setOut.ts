@@ -6,7 +6,7 @@ import { tiesAt } from './markTies';
 import { type DepthAt, type PathProfile, profileAt } from './profileAt';
 import type { InvertAt } from './profileLine';
 import { type SetOutPlace, setOutPlaces } from './setOutPlaces';
-import { tieSurroundings } from './tieChooser';
+import { type TapedFrom, tieSurroundings } from './tieChooser';
 import type { Ties } from './ties';
 
 /** A place that is painted to set a pipe out, with what it is found by and how deep the pipe is to lie there. */
@@ -34,10 +34,10 @@ export type SetOut = {
 };
 
 /** The points that a crew paints to set a path out, with its flow. Null for a path without a curve; a finding says why. */
-export function setOutOf(site: Site, derived: Derived, path: string): SetOut | null {
+export function setOutOf(site: Site, derived: Derived, path: string, from: TapedFrom = 'all'): SetOut | null {
   const on = derived.paths.get(path);
   if (on === undefined) return null;
-  const around = tieSurroundings(site, derived);
+  const around = tieSurroundings(site, derived, from);
   const profile = derived.profiles.get(path);
   const places = setOutPlaces(site, on);
   return {
