@@ -96,7 +96,7 @@ export function CrewScreen({ id }: { readonly id: string }) {
       </main>
     );
   }
-  if (trouble !== null) return <OpenProblem failure={trouble} onClose={() => go('/')} />;
+  if (trouble !== null) return <OpenProblem said={words.fileProblemText(trouble)} onClose={() => go('/')} />;
   // another language is another view: every text of it is said anew
   return isOpen && hasAnswer ? <CrewView key={spoken.language} /> : null;
 }

@@ -13,6 +13,7 @@ import { lockSite, type SiteLock } from '../session/siteLock';
 import { derivedFrom, openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
 import { loadSite } from '../storage/siteStore';
+import { words } from '../words';
 import { CardPane } from './CardPane';
 import { useWideCard } from './cardInHand';
 import { Notice } from './Notice';
@@ -96,7 +97,7 @@ export function SiteScreen({ id }: { readonly id: string }) {
       </Message>
     );
   }
-  if (trouble !== null) return <OpenProblem failure={trouble} onClose={() => go('/')} />;
+  if (trouble !== null) return <OpenProblem said={words.fileProblemText(trouble)} onClose={() => go('/')} />;
   return open ? <OpenSite /> : null;
 }
 
