@@ -216,7 +216,12 @@ export type {
 } from './fit/runsFit';
 export { accuracySigma } from './frame/accuracySigma';
 export { type EarthFit, earthToPlan, planToEarth } from './frame/earthFit';
-export type { EarthPoint, ProjectionProblem } from './frame/projection';
+export {
+  type EarthPoint,
+  loadProjection,
+  needsProjection,
+  type ProjectionProblem,
+} from './frame/projection';
 export { planAzimuth, trueAzimuth } from './frame/trueAzimuth';
 export {
   type ClearanceFace,

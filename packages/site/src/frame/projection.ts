@@ -1,7 +1,28 @@
 import { fail, ok, type Point, type Result } from '@footmark/geometry';
-import proj4, { type Converter } from 'proj4';
+import type { Converter } from 'proj4';
+import type { Site } from '../document/site';
 
 // The one file that calls proj4, which throws texts and gives NaN in silence: here both become results.
+
+/** A quarter of all that a first screen needs, and for sites with coordinates only: it comes by `loadProjection`. */
+let proj4: Awaited<ReturnType<typeof bring>> | undefined;
+
+const bring = async () => (await import('proj4')).default;
+
+/** Brings the library. Before it has come nothing here may be called, nor `derive` for a site with control points. */
+export async function loadProjection(): Promise<void> {
+  proj4 ??= await bring();
+}
+
+/** Whether what follows from a site asks for the library. */
+export function needsProjection({ frame }: Pick<Site, 'frame'>): boolean {
+  return frame.control.length > 0;
+}
+
+function library(): NonNullable<typeof proj4> {
+  if (proj4 === undefined) throw new Error('loadProjection comes before anything with coordinates');
+  return proj4;
+}
 
 /** A place on the earth: degrees of WGS 84, north and east positive. */
 export type EarthPoint = { readonly latitudeDeg: number; readonly longitudeDeg: number };
@@ -33,7 +54,7 @@ let last: { readonly definition: string; readonly converter: Converter } | null 
 function converterAbout({ latitudeDeg, longitudeDeg }: EarthPoint): Converter {
   const definition = `+proj=tmerc +lat_0=${latitudeDeg} +lon_0=${longitudeDeg} +k=1 +x_0=0 +y_0=0 +datum=WGS84 +units=m +no_defs`;
   if (last?.definition === definition) return last.converter;
-  const converter = proj4(definition);
+  const converter = library()(definition);
   last = { definition, converter };
   return converter;
 }
@@ -41,6 +62,7 @@ function converterAbout({ latitudeDeg, longitudeDeg }: EarthPoint): Converter {
 function converted<T extends Readonly<Record<string, number>>>(
   compute: () => T,
 ): Result<T, ProjectionProblem> {
+  library();
   try {
     const value = compute();
     return Object.values(value).every(Number.isFinite) ? ok(value) : fail('off-the-map');
