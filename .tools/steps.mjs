@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { NO_BROWSER } from './browser.mjs';
 import { APP, CACHE, commandFile, DIST, E2E, ROOT, readJson } from './paths.mjs';
 import { runNode } from './run.mjs';
+import { printSizes } from './sizes.mjs';
 import { resultLine, sum, tallyOfCode, tallyOfPlaywright, tallyOfVitest } from './tally.mjs';
 
 /**
@@ -76,6 +77,7 @@ const STEPS = {
   knip: async ({ extraFor }) => tallyOfCode(await tool('knip', 'knip', extraFor('knip'))),
   unit,
   build,
+  sizes: async () => tallyOfCode(printSizes() ? 0 : 1),
   e2e,
 };
 

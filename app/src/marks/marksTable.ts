@@ -1,6 +1,6 @@
 import { marksCsv, siteFileName } from '@footmark/exchange';
 import { downloadText } from '../cards/downloadText';
-import { fitOfSite } from '../fit/fitSession';
+import { fitOfSite } from '../fit/fitOfSite';
 import { currentSite, derivedFrom } from '../session/siteSession';
 import { words } from '../words';
 
