@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { Router, useRoute } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
+import { ProgramLine } from './offline/ProgramLine';
 import { bringSoon } from './parts/bringSoon';
 import { type Placed, part, placed } from './parts/part';
 import { Shown } from './parts/Shown';
@@ -16,7 +17,9 @@ const siteScreen = part(async () => {
   return SiteScreen;
 });
 
-/** The two screens: the sites on this device, and one site. The address keeps which, behind the #. */
+const aboutScreen = part(async () => (await import('./about/AboutScreen')).AboutScreen);
+
+/** The screens: the sites on this device, one site, and what the program is. The address keeps which, behind the #. */
 export function App() {
   return (
     <I18nProvider locale="en-US">
@@ -29,12 +32,21 @@ export function App() {
 
 /** A screen stays until the code of the next is here; that of the others is brought while nothing else is to be done. */
 function Screen() {
+  const screen = useScreen();
   useEffect(() => bringSoon([homeScreen, siteScreen]), []);
-  return <Shown of={useScreen()} />;
+  return (
+    <>
+      <Shown of={screen.of} />
+      {screen.hasLine ? <ProgramLine /> : null}
+    </>
+  );
 }
 
-function useScreen(): Placed {
+/** Which screen the address asks for, and whether the program's own line stands below it. */
+function useScreen(): { readonly of: Placed; readonly hasLine: boolean } {
   const [isSite, site] = useRoute('/site/:id');
-  if (isSite) return placed(siteScreen, { id: site.id }, site.id);
-  return placed(homeScreen, {});
+  const [isAbout] = useRoute('/about');
+  if (isSite) return { of: placed(siteScreen, { id: site.id }, site.id), hasLine: false };
+  if (isAbout) return { of: placed(aboutScreen, {}), hasLine: false };
+  return { of: placed(homeScreen, {}), hasLine: true };
 }

@@ -5,8 +5,11 @@ import { ROOT } from './repository';
 
 type SizesTool = Readonly<{ filesOf: (manifest: unknown, sources: readonly string[]) => readonly string[] }>;
 
-// the tools are plain JavaScript: what is used of them is said here
-const { filesOf } = (await import(pathToFileURL(join(ROOT, '.tools', 'sizes.mjs')).href)) as SizesTool;
+const load = (tool: string): Promise<unknown> =>
+  import(/* @vite-ignore */ pathToFileURL(join(ROOT, '.tools', tool)).href);
+
+// The tools are plain scripts without declarations; this is the shape that their comments state.
+const { filesOf } = (await load('sizes.mjs')) as SizesTool;
 
 /** In the shape of Vite's manifest: imports from the start, and later ones that do not count. */
 const manifest = {
