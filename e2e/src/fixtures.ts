@@ -22,7 +22,8 @@ export const test = base.extend<Fixtures>({
   ],
 });
 
-function listenTo(page: Page, origin: string): readonly string[] {
+/** What a page and its service worker do that they should not: requests that leave the origin, failures, errors in words. It grows as they do. */
+export function listenTo(page: Page, origin: string): readonly string[] {
   const heard: string[] = [];
   const stays = (url: string) => /^(blob|data):/.test(url) || new URL(url).origin === origin;
   page.context().on('request', (request) => {

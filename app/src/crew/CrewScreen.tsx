@@ -7,6 +7,7 @@ import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { OpenProblem } from '../screens/OpenProblem';
 import { unsavedStateOf } from '../session/autosave';
+import { readyToDerive } from '../session/readyToDerive';
 import { lockSite, type SiteLock } from '../session/siteLock';
 import { openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
@@ -62,6 +63,8 @@ export function CrewScreen({ id }: { readonly id: string }) {
           return;
         }
         setTrouble(null);
+        await readyToDerive(loaded);
+        if (left) return;
         usePlanView.setState({ camera: null });
         goTo('marks');
         openInSession(loaded);

@@ -6,7 +6,6 @@ import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
 import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
-import { openSiteFile } from '../handOff/openSiteFile';
 import { notify } from '../session/workbench';
 import type { SiteEntry } from '../storage/records';
 import { binSite, hasSite, listSites, saveSite } from '../storage/siteStore';
@@ -66,6 +65,7 @@ export function HomeScreen() {
   };
   const openFile = async (chosen: File) => {
     setProblem(null);
+    const { openSiteFile } = await import('../handOff/openSiteFile');
     const opened = await openSiteFile(chosen);
     if (!opened.ok) {
       setProblem(opened.said);

@@ -4,7 +4,7 @@ import { Download, Printer, Share, X } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { Action } from '../controls/Action';
-import { fitOfSite } from '../fit/fitSession';
+import { fitOfSite } from '../fit/fitOfSite';
 import { canShareFiles, handOver, saveFile } from '../handOff/saveFile';
 import { useDerived, useSite } from '../session/siteSession';
 import { makeSheet, pdfOf } from './makeSheet';
