@@ -31,7 +31,9 @@ export function listenTo(page: Page, origin: string): readonly string[] {
   });
   page.on('websocket', (socket) => heard.push(`socket: ${socket.url()}`));
   page.on('requestfailed', (request) => {
-    if (!request.url().startsWith('blob:')) heard.push(`failed: ${request.url()}`);
+    // a page that is left gives up what it was fetching ahead
+    const isLeft = request.failure()?.errorText === 'net::ERR_ABORTED';
+    if (!isLeft && !request.url().startsWith('blob:')) heard.push(`failed: ${request.url()}`);
   });
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') heard.push(`console: ${message.text()}`);

@@ -116,7 +116,6 @@ function SheetPage({
       sheetSvg(page, { hrefOf }),
       'image/svg+xml',
     ).documentElement;
-    drawn.removeAttribute('style');
     drawn.setAttribute('role', 'img');
     drawn.setAttribute('aria-label', name);
     box.current?.replaceChildren(document.importNode(drawn, true));
