@@ -1,6 +1,7 @@
 export { type CautionCode, cautionCodes } from './caution';
 export type { ChoiceValue, FieldName, RunDirection, SpotKind, ZeroKind } from './codes';
 export { en } from './en/en';
+export { es } from './es/es';
 export { filePathText } from './filePath';
 export type { ArcProblem, SpotProblem } from './measureProblem';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';
