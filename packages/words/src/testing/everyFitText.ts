@@ -76,8 +76,10 @@ export const everyFitText = {
     ), // all that is told of it
   ],
   windText: (w) => [0, 1, 2, 3, 4, 5, 6, 7].map((n) => w.windText((n * Math.PI) / 4)),
-  basisText: (w) =>
-    (['practice', 'memory', 'computed'] as const).map((basis) =>
-      w.basisText({ ...settings.misclosure, basis }),
+  basisText: (w) => [
+    w.basisText(settings.misclosure),
+    ...(['memory', 'computed', 'read'] as const).map((basis) =>
+      w.basisText({ ...settings.misclosure, title: 'BS 5837', edition: '2012', clause: '4.6', basis }),
     ),
+  ],
 } as const satisfies Partial<Record<keyof Words, SaidBy>>;
