@@ -26,7 +26,7 @@ export const cautions: Record<CautionCode, { readonly title: string; readonly te
   },
   'private-lines': {
     title: 'Líneas privadas',
-    text: 'Las líneas después del medidor o en terreno privado casi nunca están marcadas: alberca, luces del jardín, riego, gas del asador, drenajes. Pregunte al dueño y haga que las localicen.',
+    text: 'Las líneas después del medidor o en terreno privado por lo general no están marcadas: alberca, luces del jardín, riego, gas del asador, drenajes. Pregunte al dueño y haga que las localicen.',
   },
   'depths-are-estimates': {
     title: 'Las profundidades son estimadas',

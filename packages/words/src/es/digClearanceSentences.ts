@@ -27,7 +27,7 @@ export const clearanceSentences: Sentences = {
   }),
   'mark-in-tolerance-zone': (v, speech) => ({
     text: `${speech.mark(v.run, v.reading)} ${apartText(v, 'está', speech)}, dentro de la franja de ${speech.length(v.required)} que se excava a mano.`,
-    cure: 'Excave ahí a mano, o con succión o agua, hasta que se vea; las líneas privadas casi nunca están marcadas.',
+    cure: 'Excave ahí a mano, o con succión o agua, hasta que se vea; las líneas privadas por lo general no están marcadas.',
   }),
   'pipe-along-wall': (v, speech) => ({
     text: `${speech.path(v.path)} corre a lo largo ${of(speech.feature(v.feature))} desde ${speech.size(v.from)} hasta ${speech.size(v.to)}, a una distancia de ${speech.size(v.distance)}; junto a un muro de carga lo exigido es ${speech.length(v.required)}.`,

@@ -14,7 +14,7 @@ type Sentences = {
 };
 
 const byHand =
-  'Excave ahí a mano, o con succión o agua, hasta que se vea; las líneas privadas casi nunca están marcadas.';
+  'Excave ahí a mano, o con succión o agua, hasta que se vea; las líneas privadas por lo general no están marcadas.';
 
 /** What is said of other services: where they cross, where to dig by hand, and how it stands with the one-call ticket. */
 export const serviceSentences: Sentences = {

@@ -35,7 +35,7 @@ export function profileHeightsText({ heights, whole, unused }: PathProfile): str
   return [
     heights === 'below-ground'
       ? 'No se conoce ningún nivel: las alturas son profundidades bajo un terreno que se toma como parejo.'
-      : 'Niveles sobre el banco de nivel del sitio.',
+      : 'Niveles sobre el plano de referencia del sitio.',
     ...(heights === 'below-ground' || whole === null
       ? []
       : [`Del primer nivel al último la tubería cae ${slopeText(whole.slope)}.`]),

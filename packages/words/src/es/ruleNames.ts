@@ -35,7 +35,7 @@ export const ruleNames: Record<RuleName, string> = {
   srzExponent: 'Zona de raíces estructurales: exponente',
   srzScale: 'Zona de raíces estructurales: escala',
   srzLeast: 'Zona de raíces estructurales: al menos',
-  minorEncroachment: 'Parte de la zona que todavía es menor',
+  minorEncroachment: 'Parte de la zona que todavía cuenta como menor',
   crrPerDiameter: 'Radio crítico de raíces en diámetros del tronco',
   crrPerDiameterSensitive: 'Radio crítico de raíces de árboles viejos, sensibles o enfermos',
   goodYoung: 'Soporta bien la pérdida de raíces, joven: radio en diámetros del tronco',

@@ -125,7 +125,7 @@ function referenceNamed(reference: ReferencePoint, site: Site): Named {
   const feature = site.features.find((f) => f.id === reference.ref.of);
   if (feature === undefined) return { name: reference.key, gender: null };
   const { name, gender } = withPoint({ feature, point: pointOf(feature, reference.ref.at) });
-  return { name: reference.faceRadius > 0 ? `${name}, cara cercana` : name, gender };
+  return { name: reference.faceRadius > 0 ? `${name} (cara cercana)` : name, gender };
 }
 
 function withPoint({ feature, point }: Pick<Extract<Thing, { is: 'feature' }>, 'feature' | 'point'>): Named {

@@ -152,7 +152,7 @@ function nearestText(facts: WayFacts, site: Site): string {
   if (nearest === null) return 'nada';
   const { feature, distance, required, toCentre } = nearest;
   return [
-    `${atStart(targetInText({ kind: 'feature', id: feature }, site))} a ${sureText(distance, site.units)}`,
+    `${targetTitle({ kind: 'feature', id: feature }, site)} a ${sureText(distance, site.units)}`,
     ...(toCentre ? ['hasta su centro'] : []),
     ...(required === null || required === 0 ? [] : [`exigido ${sureText(required, site.units)}`]),
   ].join(', ');
