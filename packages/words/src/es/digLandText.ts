@@ -1,10 +1,10 @@
 import type { LandCrossing, LandFindingValues, LandStretch, Whose, WhoseAt } from '@footmark/dig';
 import type { Site, Units } from '@footmark/site';
+import type { DigSpeech } from '../digSpeech';
 import { holderOf, landLengths } from '../landFacts';
 import { atStart } from '../named';
 import type { Said } from '../words';
 import { of } from './article';
-import type { DigSpeech } from './digSpeech';
 import { sureText } from './sureText';
 import { targetTitle } from './thingName';
 

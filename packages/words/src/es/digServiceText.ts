@@ -1,10 +1,10 @@
 import type { ServiceFindingValues } from '@footmark/dig';
+import type { DigSpeech } from '../digSpeech';
 import { angleText } from '../measureText';
 import type { Said } from '../words';
 import { of } from './article';
 import { leastText } from './digMeasure';
 import { oneCallSentences } from './digOneCallText';
-import type { DigSpeech } from './digSpeech';
 
 type Sentences = {
   readonly [Code in keyof ServiceFindingValues]: (

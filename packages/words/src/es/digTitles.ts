@@ -1,10 +1,10 @@
 import { WITHIN_95 } from '@footmark/site';
+import type { DigSpeech } from '../digSpeech';
 import { atStart, inSentence } from '../named';
 import type { DigFindingTable } from '../sayFinding';
 import { of } from './article';
 import { owners } from './digLandText';
 import { leastText, shareText } from './digMeasure';
-import type { DigSpeech } from './digSpeech';
 import { soilNames } from './ruleNames';
 import { dateText } from './visitText';
 

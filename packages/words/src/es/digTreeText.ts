@@ -1,8 +1,8 @@
 import type { TreeAssumption, TreeFindingValues } from '@footmark/dig';
+import type { DigSpeech } from '../digSpeech';
 import type { Said, Words } from '../words';
 import { of } from './article';
 import { leastText, shareText } from './digMeasure';
-import type { DigSpeech } from './digSpeech';
 import { zoneOfRule } from './digZone';
 import { andList } from './listText';
 import { sureText } from './sureText';
