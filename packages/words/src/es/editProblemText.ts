@@ -1,6 +1,7 @@
 import type { EditProblem, Units } from '@footmark/site';
 import { countText } from '../countText';
-import { type EditNumber, isEditNumber, limitText, propertyOf, sigmaOf } from '../editNumbers';
+import { type EditNames, numberName, textName, valueName } from '../editNames';
+import { type EditNumber, limitText, propertyOf } from '../editNumbers';
 import { fieldNames } from './fieldNames';
 import { sigmaNames } from './sigmaNames';
 
@@ -108,6 +109,14 @@ const texts: Readonly<Record<string, string>> = {
   setAside: 'el nombre de una observación',
 };
 
+const names: EditNames = {
+  numbers: numberNames,
+  texts,
+  fields: fieldNames,
+  sigma: (name) => `el margen de “${sigmaNames[name]}”`,
+  other: 'esto',
+};
+
 const limitWords = { zero: 'cero', miles: 'millas' } as const;
 
 /** Why an edit was not made, with the limit that it would have passed, in the units of the site. */
@@ -119,20 +128,20 @@ function reason(problem: EditProblem, units: Units): string {
   switch (problem.code) {
     case 'too-great': {
       const limit = limitText(problem, units, limitWords);
-      return `${nameOfNumber(problem)} ${problem.inclusive ? 'puede ser a lo más' : 'tiene que ser menor que'} ${limit}.`;
+      return `${numberName(problem, names)} ${problem.inclusive ? 'puede ser a lo más' : 'tiene que ser menor que'} ${limit}.`;
     }
     case 'too-small': {
       const limit = limitText(problem, units, limitWords);
-      return `${nameOfNumber(problem)} tiene que ser ${problem.inclusive ? 'al menos' : 'mayor que'} ${limit}.`;
+      return `${numberName(problem, names)} tiene que ser ${problem.inclusive ? 'al menos' : 'mayor que'} ${limit}.`;
     }
     case 'too-many':
       return `puede haber a lo más ${countText(problem.limit)} ${lists[propertyOf(problem)] ?? 'de estos'}.`;
     case 'too-few':
       return `tiene que haber al menos ${countText(problem.limit)} ${lists[propertyOf(problem)] ?? 'de estos'}.`;
     case 'too-long':
-      return `${nameOfText(propertyOf(problem))} puede tener a lo más ${countText(problem.limit)} caracteres.`;
+      return `${textName(problem, names)} puede tener a lo más ${countText(problem.limit)} caracteres.`;
     case 'wrong-value':
-      return `${nameOf(propertyOf(problem))} no es un valor que un sitio pueda guardar.`;
+      return `${valueName(problem, names)} no es un valor que un sitio pueda guardar.`;
     case 'depends-on-itself':
       return 'un punto se mediría entonces, por medio de otros, desde sí mismo. Mídalo desde otro punto.';
     case 'joins-itself':
@@ -158,21 +167,4 @@ function reason(problem: EditProblem, units: Units): string {
     case 'duplicate-id':
       return `dos cosas tendrían entonces el id ${problem.name}.`;
   }
-}
-
-function nameOf(property: string): string {
-  return isEditNumber(property) ? numberNames[property] : nameOfText(property);
-}
-
-function nameOfText(property: string): string {
-  if (texts[property] !== undefined) return texts[property];
-  const named = Object.entries(fieldNames).find(([name]) => name === property)?.[1];
-  return named === undefined ? 'esto' : `“${named}”`;
-}
-
-function nameOfNumber(problem: EditProblem): string {
-  const sigma = sigmaOf(problem);
-  if (sigma !== null) return `el margen de “${sigmaNames[sigma]}”`;
-  const property = propertyOf(problem);
-  return isEditNumber(property) ? numberNames[property] : 'esto';
 }
