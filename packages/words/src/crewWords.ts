@@ -1,6 +1,6 @@
 import type { Danger } from '@footmark/dig';
 import type { AnswerFailure, FoundReport, FoundState, SearchZone, Site, Units } from '@footmark/site';
-import type { SaidOfFile } from './words';
+import type { SaidOfFile } from './said';
 
 /** What stands on buttons, fields and headings of the crew view, by what it is for. */
 export const crewLabels = [

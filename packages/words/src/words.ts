@@ -81,20 +81,9 @@ import type { RunDirection, SpotKind, ZeroKind } from './codes';
 import type { CrewWords } from './crewWords';
 import type { ArcProblem, SpotProblem } from './measureProblem';
 import type { PairProblem } from './pairProblem';
+import type { CardThing, Said, SaidOfFile, WayRow } from './said';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
-
-/** What is the matter, and the way out: a sentence or two each. */
-export type Said = { readonly text: string; readonly cure: string };
-
-/** One line of a comparison. */
-export type WayRow = { readonly name: string; readonly text: string };
-
-/** A thing that has a card of its own, on which it need not be named. */
-export type CardThing = Extract<Target, { kind: 'dig' | 'path' | 'feature' | 'reading' }>;
-
-/** A file that cannot be opened, said with a line for each place in it that is wrong. */
-export type SaidOfFile = Said & { readonly problems: readonly string[] };
 
 /**
  * Everything that a program says of a site, in one language. A language is one folder that satisfies this type. Names are in

@@ -1,5 +1,5 @@
 import type { FindingCode, FindingOf } from '@footmark/site';
-import type { Said } from '../words';
+import type { Said } from '../said';
 
 /** What sentences are made with: names and measures as they stand inside one. */
 export type Speech = {

@@ -1,6 +1,6 @@
 import type { GridFactors, GridNote, GridSystem, GridUnit } from '@footmark/grid';
 import type { DefinitionProblem } from '@footmark/site';
-import type { Said, WayRow } from '../words';
+import type { Said, WayRow } from '../said';
 
 const DEGREE = Math.PI / 180;
 

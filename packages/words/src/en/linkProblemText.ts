@@ -1,7 +1,7 @@
 import type { LinkProblem } from '@footmark/link';
-import type { Said, SaidOfFile } from '../words';
-import { fileProblemText } from './fileProblemText';
 import { percentText } from '../percentText';
+import type { Said, SaidOfFile } from '../said';
+import { fileProblemText } from './fileProblemText';
 
 const ANEW = 'Scan the code again, or ask for the link anew.';
 const AS_A_FILE = 'Send the site as a file.';

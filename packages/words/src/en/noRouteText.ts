@@ -1,7 +1,7 @@
 import type { Blocked, Change, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type { Site } from '@footmark/site';
 import { angleText, slopeText } from '../measureText';
-import type { Said } from '../words';
+import type { Said } from '../said';
 import { acrossText } from './digMeasure';
 import { andList } from './listText';
 import { sureText } from './sureText';
