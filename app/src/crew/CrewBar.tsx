@@ -2,8 +2,8 @@ import { ChevronLeft, ChevronRight } from 'lucide-react';
 import { Action } from '../controls/Action';
 import { words } from '../words';
 import { recordOf } from './answerEdits';
-import styles from './crew.module.css';
 import { useCrewSession } from './crewSession';
+import styles from './stop.module.css';
 import type { Stop } from './stops';
 
 type Props = {

@@ -3,20 +3,21 @@ import { TriangleAlert } from 'lucide-react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import { words } from '../words';
-import styles from './crew.module.css';
+import dialogs from './dialog.module.css';
+import marks from './stop.module.css';
 
 /** The cautions in a line that is always there; a tap opens them all. */
 export function CrewCautions() {
   const { label } = words.crew;
   return (
     <DialogTrigger>
-      <Button className={styles.caution ?? ''}>
+      <Button className={marks.caution ?? ''}>
         <TriangleAlert size={24} aria-hidden />
         <span>{label('cautions-in-short')}</span>
       </Button>
-      <ModalOverlay className={styles.over ?? ''} isDismissable>
+      <ModalOverlay className={dialogs.over ?? ''} isDismissable>
         <Modal>
-          <Dialog className={styles.dialog ?? ''}>
+          <Dialog className={dialogs.dialog ?? ''}>
             {({ close }) => (
               <>
                 <Heading slot="title">{label('before-you-dig')}</Heading>

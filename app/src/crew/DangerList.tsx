@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
-import styles from './crew.module.css';
+import styles from './stop.module.css';
 
 /** Listed at first: there is no room for more without scrolling, and services come first. */
 const FIRST = 2;

@@ -14,8 +14,10 @@ import styles from './crew.module.css';
 import { nameCrew, putDown, takeBack, useCrewSession } from './crewSession';
 import { FoundPhotos } from './FoundPhotos';
 import { FoundPlaceFields } from './FoundPlaceFields';
+import forms from './found.module.css';
 import { MATERIALS } from './materials';
 import { Stepper } from './Stepper';
+import marks from './stop.module.css';
 import type { Stop } from './stops';
 
 type Props = { readonly stop: Stop; readonly onClose: () => void };
@@ -33,9 +35,11 @@ export function FoundForm({ stop, onClose }: Props) {
   const to = record?.depth?.to ?? 'top';
   return (
     <main className={styles.sheet} aria-label={label('we-found')}>
-      <div className={styles.head}>
-        <p className={styles.label}>{stop.label}</p>
-        <div className={styles.title}>
+      <div className={marks.head}>
+        <p className={marks.label} data-is={stop.is.what}>
+          {stop.label}
+        </p>
+        <div className={marks.title}>
           <h2>{label('we-found')}</h2>
         </div>
         <Action look="primary" onPress={onClose}>
@@ -43,7 +47,7 @@ export function FoundForm({ stop, onClose }: Props) {
         </Action>
       </div>
       <FoundPlaceFields stop={stop} record={record} onChange={(where) => set({ where })} />
-      <section className={styles.part}>
+      <section className={forms.part}>
         <Segments
           label={label('depth-found')}
           value={to}

@@ -7,7 +7,7 @@ import { importPicture, PHOTO_LONGEST_PX } from '../pictures/importPicture';
 import { useFileUrl } from '../pictures/useFileUrl';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
-import styles from './crew.module.css';
+import styles from './found.module.css';
 
 /** A record has room for so many. */
 const MOST_PHOTOS = 20;

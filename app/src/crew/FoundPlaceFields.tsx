@@ -4,7 +4,7 @@ import { Action } from '../controls/Action';
 import { Segments } from '../controls/Segments';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
-import styles from './crew.module.css';
+import styles from './found.module.css';
 import { Stepper } from './Stepper';
 import type { Stop } from './stops';
 import { TapesFields } from './TapesFields';

@@ -7,8 +7,8 @@ import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { countsOf } from './answerEdits';
 import { answerFiles } from './answerFiles';
-import styles from './crew.module.css';
 import { answerToSend, nameCrew, useCrewSession } from './crewSession';
+import styles from './dialog.module.css';
 
 /** The ways back to whoever gave the plan out. */
 export function SendBack({ onClose }: { readonly onClose: () => void }) {

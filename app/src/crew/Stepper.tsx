@@ -1,6 +1,6 @@
 import { FOOT_M, INCH_M, type Units } from '@footmark/site';
 import { Action } from '../controls/Action';
-import styles from './crew.module.css';
+import styles from './found.module.css';
 
 /** What one press of the small and of the large button adds, in metres and as it stands on them. */
 const STEPS: Record<Units['length'], readonly [Step, Step]> = {

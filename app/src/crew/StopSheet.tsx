@@ -6,9 +6,9 @@ import { useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import { CrewCautions } from './CrewCautions';
-import styles from './crew.module.css';
 import { DangerList } from './DangerList';
 import { StopTapes } from './StopTapes';
+import styles from './stop.module.css';
 import { crewHole, holeAt, type Stop } from './stops';
 import { Ticks } from './Ticks';
 
@@ -24,7 +24,9 @@ export function StopSheet({ stop }: { readonly stop: Stop }) {
   return (
     <>
       <div className={styles.head}>
-        <p className={styles.label}>{stop.label}</p>
+        <p className={styles.label} data-is={stop.is.what}>
+          {stop.label}
+        </p>
         <StopTitle stop={stop} />
       </div>
       {apart === 0 ? null : (

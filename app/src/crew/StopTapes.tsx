@@ -2,7 +2,7 @@ import type { Tie, Ties } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
-import styles from './crew.module.css';
+import styles from './stop.module.css';
 
 /** Two tapes with where to hook them, the third to check by, and on which side the paint is. */
 export function StopTapes({ ties }: { readonly ties: Ties | null }) {

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { LengthField } from '../controls/unitFields';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
-import styles from './crew.module.css';
+import styles from './found.module.css';
 
 type Props = {
   readonly ties: Ties;

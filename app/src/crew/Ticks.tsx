@@ -3,8 +3,8 @@ import { Check } from 'lucide-react';
 import { ToggleButton } from 'react-aria-components';
 import { words } from '../words';
 import { stateOf } from './answerEdits';
-import styles from './crew.module.css';
 import { tick, useCrewSession } from './crewSession';
+import styles from './stop.module.css';
 import type { Stop } from './stops';
 
 /** How far the crew has come with a mark, one tap each; a second tap takes it back. */

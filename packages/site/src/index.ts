@@ -229,6 +229,7 @@ export {
   setSpot,
 } from './edits/vertexEdits';
 export { addVisit, changeVisit, removeVisit } from './edits/visitEdits';
+export { canWeigh, weighFind } from './edits/weighFind';
 export { type FitOptions, fitRuns } from './fit/fitRuns';
 export {
   isEvidence,

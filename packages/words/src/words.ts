@@ -206,8 +206,8 @@ export type Words = {
   apartText(apart: Readonly<{ closure: number; sigma: number }>, site: Site): string;
   /** What one thing alone would have to be to make two runs agree. */
   explanationText(explanation: PairExplanation, site: Site): string;
-  /** How well the computation agrees with the receiver, and what that is worth. */
-  accuracyText(accuracy: SiteAccuracy, site: Site): Said;
+  /** How well the computation agrees with the receiver, or with what was laid bare at marks, and what that is worth. */
+  accuracyText(accuracy: SiteAccuracy, site: Site, by?: 'receiver' | 'digging'): Said;
   /** How far from the computed place a receiver found the sonde, and how it was found. */
   foundText(locate: Locate, site: Site): string;
   /** Where a mark can be at all by the cable alone, a sentence each. */

@@ -1,4 +1,4 @@
-import { findsOutside } from '@footmark/site';
+import { findsOutside, type Site, type SiteAccuracy } from '@footmark/site';
 import { FolderOpen, HardHat } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
@@ -9,6 +9,7 @@ import { FindingRow } from '../../cards/FindingRow';
 import { Action } from '../../controls/Action';
 import { useFit } from '../../fit/fitSession';
 import { useDerived, useSite } from '../../session/siteSession';
+import { words } from '../../words';
 import { AnswerPreview } from './AnswerPreview';
 import { AnswerProblem } from './AnswerProblem';
 import { AsBuiltForm } from './AsBuiltForm';
@@ -67,9 +68,23 @@ export function CrewFoundSection() {
             <FindingRow key={JSON.stringify([finding.code, finding.at, finding.values])} finding={finding} />
           ))}
           <FoundGroups site={site} derived={derived} canRemove />
+          {derived.foundAccuracy === null ? null : (
+            <AgainstDigging accuracy={derived.foundAccuracy} site={site} />
+          )}
           <AsBuiltForm />
         </>
       )}
     </section>
+  );
+}
+
+/** How good the computation was, by what was laid bare. */
+function AgainstDigging({ accuracy, site }: { readonly accuracy: SiteAccuracy; readonly site: Site }) {
+  const { text, cure } = words.accuracyText(accuracy, site, 'digging');
+  return (
+    <div>
+      <p>{text}</p>
+      {cure === '' ? null : <p className={cards.sub}>{cure}</p>}
+    </div>
   );
 }

@@ -1,16 +1,21 @@
 import {
+  canWeigh,
   type Derived,
   type FoundPlace,
   findInHole,
+  freeName,
   givenTies,
   removeAsFound,
   type Site,
+  takenNames,
+  weighFind,
 } from '@footmark/site';
 import { lengthText } from '@footmark/words';
-import { Trash2 } from 'lucide-react';
+import { Scale, Trash2 } from 'lucide-react';
 import { Action } from '../../controls/Action';
 import { useFit } from '../../fit/fitSession';
-import { edit } from '../../session/siteSession';
+import { derivedFrom, edit } from '../../session/siteSession';
+import { notify } from '../../session/workbench';
 import { words } from '../../words';
 import { FoundPhoto } from './FoundPhoto';
 import styles from './office.module.css';
@@ -60,6 +65,11 @@ export function FoundEntry({ one, site, derived, canRemove, photos }: Props) {
           <FoundPhoto key={photo} id={photo} file={photos.get(photo) ?? null} label={label} />
         ))}
       </div>
+      {canRemove && canWeigh(site, one) ? (
+        <Action look="quiet" onPress={() => weigh(one)}>
+          <Scale size={18} aria-hidden /> Weigh it with runs and lines
+        </Action>
+      ) : null}
       {canRemove ? (
         <Action
           look="quiet"
@@ -72,6 +82,14 @@ export function FoundEntry({ one, site, derived, canRemove, photos }: Props) {
       ) : null}
     </div>
   );
+}
+
+/** What was laid bare draws the fit from now on: it stands as a locate of a pipe that was seen. */
+function weigh({ record: { id }, label }: FoundPlace): void {
+  const done = edit(`Weigh what was found at ${label}`, (s) =>
+    weighFind(s, { id, name: freeName(takenNames(s), `${label} laid bare`), derived: derivedFrom(s) }),
+  );
+  if (done) notify('It counts as a locate now. Marks has how well all of it fits together.');
 }
 
 /** Along the pipe and to its side, without what is nothing. */

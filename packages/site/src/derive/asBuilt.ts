@@ -7,11 +7,13 @@ import {
   stationOfVertex,
 } from '@footmark/geometry';
 import type { PathVertex } from '../document/path';
+import type { Site } from '../document/site';
 import type { Spot } from '../document/spot';
 import { freeVertexId } from '../edits/vertexEdits';
 import type { Derived } from './derive';
 import type { DerivedPath } from './derivePaths';
 import { type FoundPlace, latestFinds } from './foundPlaces';
+import { foundSpot } from './foundSpot';
 
 /** A point of a pipe as it was built: `found` by that record, or null where nobody has seen it and it lies as it was drawn. */
 export type AsBuiltPoint = { readonly vertex: PathVertex; readonly found: string | null };
@@ -28,7 +30,7 @@ type Entry = AsBuiltPoint & { readonly station: number; readonly at: Point };
  * A pipe through where it was found, in the order of its stations, with the depths that were found; between and beyond them as it was
  * drawn, by eye. Its ends stay on what they were drawn at: a cleanout, a tap, another pipe.
  */
-export function asBuiltPoints(derived: Derived, on: DerivedPath): readonly AsBuiltPoint[] {
+export function asBuiltPoints(site: Site, derived: Derived, on: DerivedPath): readonly AsBuiltPoint[] {
   const planned = on.path.state === 'proposed';
   const entries: Entry[] = on.path.vertices.map((vertex, i) => ({
     vertex: assumed(vertex, on.points[i] ?? { x: 0, y: 0 }, planned),
@@ -36,7 +38,7 @@ export function asBuiltPoints(derived: Derived, on: DerivedPath): readonly AsBui
     station: stationOfVertex(on.line, i),
     at: on.points[i] ?? { x: 0, y: 0 },
   }));
-  for (const find of findsOn(derived, on)) addFind(entries, find, on);
+  for (const find of findsOn(derived, on)) addFind(entries, find, on, spotOf(site, derived, find));
   return entries.map(({ vertex, found }) => ({ vertex, found }));
 }
 
@@ -52,14 +54,16 @@ export function findsOn(
   });
 }
 
-function addFind(entries: Entry[], { record, at }: FoundPlace, { path, line }: DerivedPath): void {
-  if (at === null) return;
+function addFind(
+  entries: Entry[],
+  { record, at }: FoundPlace,
+  { path, line }: DerivedPath,
+  spot: Spot | null,
+): void {
+  if (at === null || spot === null) return;
   const station = Math.min(pathLength(line), Math.max(0, stationOf(line, at).station));
   // two finds in one place would leave a leg without length
   if (entries.some((e) => e.found !== null && distance(e.at, at) < Math.max(COINCIDENT_M, 0.05))) return;
-  const where = record.where;
-  const spot: Spot =
-    where?.by === 'tapes' || where?.by === 'coordinates' ? where : { by: 'coordinates', x: at.x, y: at.y };
   const level: Pick<PathVertex, 'level'> =
     record.depth === undefined
       ? {}
@@ -82,6 +86,13 @@ function addFind(entries: Entry[], { record, at }: FoundPlace, { path, line }: D
   const index = entries.findIndex((e) => e.station > station);
   const entry = { vertex: { id, spot, ...level }, found: record.id, station, at };
   entries.splice(index < 0 ? entries.length : index, 0, entry);
+}
+
+/** How a find was measured; off its paint it hangs on what the paint was taped from. */
+function spotOf(site: Site, { points }: Derived, { record, at }: FoundPlace): Spot | null {
+  const { where, given } = record;
+  if (where?.by === 'tapes' || where?.by === 'coordinates') return where;
+  return at === null ? null : foundSpot(site, points, given, at);
 }
 
 /** A point that nobody has seen: by eye, where it was drawn, unless it was drawn at a thing. What was planned of its depth is not known. */

@@ -1,4 +1,6 @@
+import type { TakenFit } from '../document/fit';
 import type { Site } from '../document/site';
+import { observationName } from '../fit/observationTag';
 import { accuracyOf, type CheckPoint, type SiteAccuracy } from './accuracy';
 import { agreementsOf, type PairAgreement } from './agreement';
 import { obstacleGroups } from './clearances';
@@ -45,7 +47,7 @@ export type Derived = Places & {
   readonly accuracy: SiteAccuracy | null;
   /** What crews found, in the order of the site. */
   readonly found: readonly FoundPlace[];
-  /** How good the computation is by what was laid bare at marks, which no fit is drawn to; null without. */
+  /** How good the computation is by what was laid bare at marks; null without. */
   readonly foundAccuracy: SiteAccuracy | null;
   /** How runs agree about what two of them saw; pairs that say nothing are left out. */
   readonly pairs: readonly PairAgreement[];
@@ -111,7 +113,7 @@ export function derive(site: Site): Derived {
     locates,
     accuracy: accuracyOf(locates),
     found,
-    foundAccuracy: accuracyOf(checksOf(found)),
+    foundAccuracy: accuracyOf(checksOf(found, fit)),
     pairs,
     get pairSuggestions() {
       suggested ??= pairSuggestions(site, marks);
@@ -122,10 +124,16 @@ export function derive(site: Site): Derived {
 }
 
 /** Marks that were laid bare, each once: nearer to the truth than any receiver. */
-function checksOf(found: readonly FoundPlace[]): readonly CheckPoint[] {
+function checksOf(found: readonly FoundPlace[], fit: TakenFit | null): readonly CheckPoint[] {
+  const weighed = new Set(fit?.evidence.map((e) => e.observation));
   return latestFinds(found).flatMap(({ record, at, sought }) =>
     record.about.is !== 'mark' || at === null || sought === null
       ? []
-      : { found: at, computed: sought.at, weighed: false },
+      : {
+          found: at,
+          computed: sought.at,
+          // a find that is weighed is a locate of its id
+          weighed: weighed.has(observationName({ is: 'locate', feature: record.id, part: 'along' })),
+        },
   );
 }

@@ -4,8 +4,10 @@ import { derive } from '../derive/derive';
 import type { AsFound } from '../document/asFound';
 import { openSiteValue } from '../document/openSite';
 import type { Path } from '../document/path';
+import type { Site } from '../document/site';
+import type { Spot } from '../document/spot';
 import { find, foundYard, given } from '../testing/foundYard';
-import { pipe, ref, typed } from '../testing/yard';
+import { pipe, ref, thing, typed } from '../testing/yard';
 import { makeAsBuilt } from './makeAsBuilt';
 
 function built(found: readonly AsFound[], path: Partial<Path> = {}) {
@@ -79,6 +81,62 @@ describe('an as-built pipe', () => {
     ];
     const { on } = built([find({ id: 'f1', where: { by: 'tapes', tapes, side: 'right' } })]);
     expect(on.path.vertices[1]?.spot).toEqual({ by: 'tapes', tapes, side: 'right' });
+  });
+
+  it('leaves the references of a yard as good as they were, wherever that was put down by eye', () => {
+    // nothing is in the site's frame: all is taped from a house that a finger put there
+    const off = (along: number, out: number): Spot => ({
+      by: 'offset',
+      from: ref('house', 'a'),
+      to: ref('house', 'b'),
+      along,
+      out,
+    });
+    const put: Site = {
+      ...foundYard(),
+      features: [
+        thing('house', 'building', [
+          { by: 'finger', x: 0, y: 10 },
+          { by: 'course', azimuth: Math.PI / 2, distance: 20 },
+          { by: 'course', azimuth: 0, distance: 8 },
+        ]),
+        thing('co', 'cleanout', [off(0, 10)]),
+        thing('mh', 'manhole', [off(20, 10)]),
+        thing('p1', 'reference-point', [off(0, 7)]),
+        thing('p2', 'reference-point', [off(8, 7)]),
+      ],
+      paths: [
+        pipe('p', [
+          { by: 'at', point: ref('co') },
+          { by: 'finger', x: 10, y: 0 },
+          { by: 'finger', x: 20, y: 0 },
+        ]),
+      ],
+      asFound: ['r1', 'r2', 'r3'].map((reading, i) =>
+        find({
+          id: `f${i}`,
+          about: mark(reading),
+          given: {
+            ...given,
+            at: { x: 4 + 6 * i, y: 0 },
+            ties: given.ties.map((t) => ({
+              ...t,
+              distance: Math.hypot(3, t.from.of === 'p1' ? 4 + 6 * i : 4 - 6 * i),
+            })),
+          },
+          where: { by: 'paint', along: 0.1, right: 0 },
+        }),
+      ),
+    };
+    const before = derive(put);
+    expect(before.references.filter((r) => r.measured).map((r) => r.ref.of)).toContain('p1');
+    const after = derive(makeAsBuilt(put, { path: 'p', id: 'built', name: '', derived: before }));
+    expect(after.references.map((r) => [r.key, r.measured])).toEqual(
+      before.references.map((r) => [r.key, r.measured]),
+    );
+    expect(after.paths.get('built')?.points.map((p) => Number(p.x.toFixed(6)))).toEqual([
+      0, 4.1, 10.1, 16.1, 20,
+    ]);
   });
 
   it('of a proposed pipe keeps its fittings where they were found, and no depth that nobody has seen', () => {

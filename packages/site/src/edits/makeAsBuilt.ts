@@ -18,7 +18,7 @@ export const makeAsBuilt: Edit<{ path: string; id: string; name: string; derived
     id,
     name,
     state: 'as-built',
-    vertices: asBuiltPoints(derived, on).map(({ vertex }) => vertex),
+    vertices: asBuiltPoints(site, derived, on).map(({ vertex }) => vertex),
     bendRadius: on.path.bendRadius,
     stretches: on.path.stretches,
   };

@@ -38,6 +38,8 @@ export const settings = {
   givenMoved: { value: 0.05, unit: 'm', ...practice },
   /** Two crews that laid one thing bare further apart than this, in plan or in depth, disagree. */
   findsApart: { value: FOOT_M / 2, unit: 'm', ...practice },
+  /** Standard deviation, each axis, of a place that a crew measured off its paint: how it painted and how it measured. */
+  paintOffsetSigma: { value: 0.05, unit: 'm', ...practice },
   drainDiameter: { value: 4 * 0.0254, unit: 'm', ...practice },
   bendRadius: {
     value: 9 * 0.0254,

@@ -23,6 +23,7 @@ import {
 import { setAside, setSigma } from '../edits/siteEdits';
 import { dropFit, takeFit } from '../edits/takeFit';
 import { addVisit, changeVisit, removeVisit } from '../edits/visitEdits';
+import { canWeigh, weighFind } from '../edits/weighFind';
 import { fitRuns } from '../fit/fitRuns';
 import { actionIds, runEndIds, severityIds, visitPurposeIds } from '../kinds/readingWords';
 import { sigmaNames } from '../rules/sigmas';
@@ -176,6 +177,11 @@ export const evidenceEdits: Readonly<Record<string, (dice: Dice) => Site | null>
   },
   mergeAnswer: (d) =>
     mergeAnswer(d.site, { answer: answerOf({ id: d.newId(), found: [someFind(d), someFind(d)] }) }),
+  weighFind: (d) => {
+    const derived = derive(d.site);
+    const one = derived.found.find((f) => canWeigh(d.site, f));
+    return one === undefined ? null : weighFind(d.site, { id: one.record.id, name: '', derived });
+  },
   makeAsBuilt: (d) => {
     const derived = derive(d.site);
     const path = [...derived.paths.keys()].find(() => d.chance(0.7));

@@ -41,13 +41,23 @@ export function explanationText(explanation: PairExplanation, site: Site): strin
   }
 }
 
-/** How well the computation agrees with the receiver on this site, and what that is worth. */
-export function accuracyText(accuracy: SiteAccuracy, { units }: Site): Said {
+const CHECKS = {
+  receiver: { one: 'locate', several: 'locates', of: 'the sonde' },
+  digging: { one: 'mark that was laid bare', several: 'marks that were laid bare', of: 'them' },
+} as const;
+
+/** How well the computation agrees on this site with the receiver, or with what was laid bare, and what that is worth. */
+export function accuracyText(
+  accuracy: SiteAccuracy,
+  { units }: Site,
+  by: 'receiver' | 'digging' = 'receiver',
+): Said {
   const { count, enough, independent } = accuracy;
+  const { one, several, of } = CHECKS[by];
   const off =
     count === 1
-      ? `The one locate is ${sureText(accuracy.rmse, units)} from where the computation has the sonde.`
-      : `The ${count} locates are ${sureText(accuracy.rmse, units)} from where the computation has the sonde, taken together; by them, 19 of 20 lie within ${sureText(accuracy.accuracy, units)}.`;
+      ? `The one ${one} is ${sureText(accuracy.rmse, units)} from where the computation has ${by === 'digging' ? 'it' : of}.`
+      : `The ${count} ${several} are ${sureText(accuracy.rmse, units)} from where the computation has ${of}, taken together; by them, 19 of 20 lie within ${sureText(accuracy.accuracy, units)}.`;
   return {
     text: off,
     cure: [

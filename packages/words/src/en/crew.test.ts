@@ -5,6 +5,7 @@ import { crewLabels } from '../crewWords';
 import { languages } from '../languages';
 import { sampleYard } from '../testing/sampleYard';
 import { crew } from './crew';
+import { en } from './en';
 
 const feet = sampleYard({ length: 'ft-in', diameter: 'in', direction: 'bearing' }).site;
 const metres = sampleYard({ length: 'm', diameter: 'mm', direction: 'azimuth' }).site;
@@ -86,6 +87,30 @@ describe('what was found', () => {
       'At the paint',
       'On the line',
     ]);
+  });
+});
+
+describe('how good the computation is by digging', () => {
+  const accuracy = {
+    count: 1,
+    rmseX: 0.2,
+    rmseY: 0,
+    rmse: 0.2,
+    accuracy: 0.49,
+    rule: 'larger',
+    ratio: 0,
+    enough: false,
+    independent: true,
+  } as const;
+
+  it('speaks of marks, not of locates', () => {
+    expect(en.accuracyText(accuracy, metres, 'digging').text).toBe(
+      'The one mark that was laid bare is 0.20 m from where the computation has it.',
+    );
+    expect(en.accuracyText({ ...accuracy, count: 3 }, metres, 'digging').text).toMatch(
+      /^The 3 marks that were laid bare are .* has them, taken together; by them, 19 of 20 lie within 0\.49 m\.$/,
+    );
+    expect(en.accuracyText(accuracy, metres).text).toContain('locate');
   });
 });
 
