@@ -63,7 +63,8 @@ describe('neither language lacks a word', () => {
 const NUMBERS = /\d[\d.,:⁄½¼¾]*|[½¼¾]/g;
 
 /** Names of things, readings and points, which no language changes. */
-const NAMES = /\b[AB]\d\b|\b[fp]\d\b|\b(?:House|Maple|Lateral|Fence|Plat|Pole|AS|BS)\b/g;
+const NAMES =
+  /\b[AB]\d\b|\b[fp]\d\b|\b(?:House|Maple|Lateral|Fence|Plat|Pole|AS|BS|Crew (?:one|two)|Pennsylvania South|EPSG|UTM|NAD|WGS)\b/g;
 
 /** Signs and units, which are the same in every language. */
 const UNITS = /\b(?:ft|in|m|mm|s|yd|cu|sq|gal|min)\b|[\s×±−%°′″/]/g;

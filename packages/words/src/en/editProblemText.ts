@@ -1,7 +1,15 @@
 import type { EditProblem, Units } from '@footmark/site';
 import { countText } from '../countText';
-import { type EditNames, numberName, textName, valueName } from '../editNames';
-import { type EditNumber, limitText, propertyOf } from '../editNumbers';
+import {
+  type EditList,
+  type EditNames,
+  type EditText,
+  listName,
+  numberName,
+  textName,
+  valueName,
+} from '../editNames';
+import { type EditNumber, limitText } from '../editNumbers';
 import { fieldNames } from './fieldNames';
 import { sigmaNames } from './sigmaNames';
 
@@ -71,7 +79,7 @@ const numberNames: Record<EditNumber, string> = {
 };
 
 /** What a site has several of, by the property that lists them. */
-const lists: Readonly<Record<string, string>> = {
+const lists: Readonly<Record<EditList, string>> = {
   features: 'things in the yard',
   paths: 'pipes',
   runs: 'runs',
@@ -101,7 +109,7 @@ const lists: Readonly<Record<string, string>> = {
   stemDiameters: 'stems',
 };
 
-const texts: Readonly<Record<string, string>> = {
+const texts: Readonly<Record<EditText, string>> = {
   name: 'a name',
   address: 'the address',
   note: 'a note',
@@ -119,9 +127,11 @@ const texts: Readonly<Record<string, string>> = {
 const names: EditNames = {
   numbers: numberNames,
   texts,
+  lists,
   fields: fieldNames,
   sigma: (name) => `the give or take of “${sigmaNames[name]}”`,
   other: 'this',
+  others: 'of these',
 };
 
 const limitWords = { zero: 'zero', miles: 'miles' } as const;
@@ -142,9 +152,9 @@ function reason(problem: EditProblem, units: Units): string {
       return `${numberName(problem, names)} must be ${problem.inclusive ? 'at least' : 'more than'} ${limit}.`;
     }
     case 'too-many':
-      return `there can be at most ${countText(problem.limit)} ${lists[propertyOf(problem)] ?? 'of these'}.`;
+      return `there can be at most ${countText(problem.limit)} ${listName(problem, names)}.`;
     case 'too-few':
-      return `there must be at least ${countText(problem.limit)} ${lists[propertyOf(problem)] ?? 'of these'}.`;
+      return `there must be at least ${countText(problem.limit)} ${listName(problem, names)}.`;
     case 'too-long':
       return `${textName(problem, names)} can be at most ${countText(problem.limit)} characters long.`;
     case 'wrong-value':
@@ -170,7 +180,7 @@ function reason(problem: EditProblem, units: Units): string {
     case 'length-to-itself':
       return 'a length of pipe would then begin and end at one point. Choose two.';
     case 'dig-out-of-order':
-      return 'a trench begins before it ends.';
+      return 'a trench would then end before it begins.';
     case 'duplicate-id':
       return `two things would then have the id ${problem.name}.`;
   }

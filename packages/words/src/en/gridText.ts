@@ -1,14 +1,7 @@
-import type { GridFactors, GridNote, GridSystem, GridUnit } from '@footmark/grid';
+import type { GridFactors, GridNote, GridUnit } from '@footmark/grid';
 import type { DefinitionProblem } from '@footmark/site';
+import { convergenceFacts, factorText, gridSystemTextIn, groundFacts, metresText } from '../gridFacts';
 import type { Said, WayRow } from '../said';
-
-const DEGREE = Math.PI / 180;
-
-const datumNames: Record<NonNullable<GridSystem['datum']>, string> = {
-  NAD83: 'NAD 83',
-  'NAD83(2011)': 'NAD 83(2011)',
-  WGS84: 'WGS 84',
-};
 
 /** What grid coordinates are counted in, with which foot it is. */
 export function gridUnitText({ name, metres }: GridUnit): string {
@@ -20,24 +13,20 @@ export function gridUnitText({ name, metres }: GridUnit): string {
     case 'us-ft':
       return 'US survey feet (1200/3937 m)';
     case 'other':
-      return `units of ${Number(metres.toPrecision(12))} m`;
+      return `units of ${metresText(metres)}`;
   }
 }
 
 /** A system with its zone, datum, unit and code. */
-export function gridSystemText({ kind, name, datum, unit, epsg }: GridSystem): string {
-  const family = { 'state-plane': 'State Plane ', utm: 'UTM zone ', typed: '' }[kind];
-  return [
-    `${family}${name}`,
-    ...(datum === null ? [] : [datumNames[datum]]),
-    gridUnitText(unit),
-    ...(epsg === null ? [] : [`EPSG ${epsg}`]),
-  ].join(', ');
-}
+export const gridSystemText = gridSystemTextIn(
+  { 'state-plane': 'State Plane ', utm: 'UTM zone ', typed: '' },
+  gridUnitText,
+);
 
 /** The factors of a grid at a place, row by row. */
 export function gridFactorRows(factors: GridFactors): readonly WayRow[] {
-  const factor = (value: number | null) => (value === null ? 'not known without a height' : value.toFixed(8));
+  const factor = (value: number | null) =>
+    value === null ? 'not known without a height' : factorText(value);
   return [
     { name: 'Convergence', text: convergenceText(factors.convergence) },
     { name: 'Grid scale factor', text: factor(factors.pointScale) },
@@ -47,10 +36,10 @@ export function gridFactorRows(factors: GridFactors): readonly WayRow[] {
 }
 
 function convergenceText(convergence: number): string {
-  const degrees = convergence / DEGREE;
-  const size = `${Math.abs(degrees).toFixed(4)}°`;
-  if (Number(Math.abs(degrees).toFixed(4)) === 0) return '0°, grid north is true north';
-  return `${degrees > 0 ? '+' : '−'}${size}, grid north lies ${degrees > 0 ? 'east' : 'west'} of true north`;
+  const { text, side } = convergenceFacts(convergence);
+  return side === null
+    ? `${text}, grid north is true north`
+    : `${text}, grid north lies ${side} of true north`;
 }
 
 /** What must be known beside coordinates in a grid. */
@@ -68,8 +57,10 @@ export function gridNoteText(note: GridNote): string {
       return 'North is not measured on this site: its coordinates are turned by as much as its north is wrong.';
     case 'height-not-given':
       return 'Without the height of the ground there is no elevation factor.';
-    case 'ground-is-not-grid':
-      return `A distance in the grid is ${Math.abs(note.partsPerMillion / 1e4).toFixed(4)} % ${note.partsPerMillion < 0 ? 'shorter' : 'longer'} than on the ground, ${Math.abs(note.partsPerMillion / 1e4).toFixed(3)} in every 100. Tape the distances on the sheet, not those between grid coordinates.`;
+    case 'ground-is-not-grid': {
+      const { is, percent, inHundred } = groundFacts(note);
+      return `A distance in the grid is ${percent} % ${is} than on the ground, ${inHundred} in every 100. Tape the distances on the sheet, not those between grid coordinates.`;
+    }
   }
 }
 

@@ -1,4 +1,5 @@
 import type { LinkProblem } from '@footmark/link';
+import { countText } from '../countText';
 import { percentText } from '../percentText';
 import type { Said, SaidOfFile } from '../said';
 import { fileProblemText } from './fileProblemText';
@@ -27,7 +28,7 @@ function said(problem: Exclude<LinkProblem, { code: 'not-a-site' }>): Said {
       };
     case 'too-long':
       return {
-        text: `The link is too long: ${count(problem.characters)} characters, and the most is ${count(problem.most)}.`,
+        text: `The link is too long: ${countText(problem.characters)} characters, and the most is ${countText(problem.most)}.`,
         cure: ASK_FOR_FILE,
       };
     case 'cut-off':
@@ -59,7 +60,7 @@ function said(problem: Exclude<LinkProblem, { code: 'not-a-site' }>): Said {
       return { text: 'The site is too large for a link.', cure: AS_A_FILE };
     case 'too-many-symbols':
       return {
-        text: `The site would take ${count(problem.needed)} QR codes, which is more than anyone scans.`,
+        text: `The site would take ${countText(problem.needed)} QR codes, which is more than anyone scans.`,
         cure: 'Leave out what need not go along, or send the link or a file.',
       };
     case 'other-set':
@@ -75,8 +76,4 @@ function newer(): Said {
     text: 'The link was made by a newer version of Footmark.',
     cure: 'Load Footmark anew while there is a network, then open the link again.',
   };
-}
-
-function count(whole: number): string {
-  return whole.toLocaleString('en-US');
 }

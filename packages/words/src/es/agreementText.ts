@@ -42,13 +42,31 @@ export function explanationText(explanation: PairExplanation, site: Site): strin
   }
 }
 
-/** How well the computation agrees with the receiver on this site, and what that is worth. */
-export function accuracyText(accuracy: SiteAccuracy, { units }: Site): Said {
+const CHECKS = {
+  receiver: {
+    one: 'localización',
+    several: 'localizaciones',
+    computed: { one: 'el cálculo pone la sonda', several: 'el cálculo pone la sonda' },
+  },
+  digging: {
+    one: 'marca que se descubrió',
+    several: 'marcas que se descubrieron',
+    computed: { one: 'la pone el cálculo', several: 'las pone el cálculo' },
+  },
+} as const;
+
+/** How well the computation agrees on this site with the receiver, or with what was laid bare, and what that is worth. */
+export function accuracyText(
+  accuracy: SiteAccuracy,
+  { units }: Site,
+  by: 'receiver' | 'digging' = 'receiver',
+): Said {
   const { count, enough, independent } = accuracy;
+  const { one, several, computed } = CHECKS[by];
   const off =
     count === 1
-      ? `La única localización está a ${sureText(accuracy.rmse, units)} de donde el cálculo pone la sonda.`
-      : `Las ${count} localizaciones están, en conjunto, a ${sureText(accuracy.rmse, units)} de donde el cálculo pone la sonda; según ellas, 19 de cada 20 quedan dentro de ${sureText(accuracy.accuracy, units)}.`;
+      ? `La única ${one} está a ${sureText(accuracy.rmse, units)} de donde ${computed.one}.`
+      : `Las ${count} ${several} están, en conjunto, a ${sureText(accuracy.rmse, units)} de donde ${computed.several}; según ellas, 19 de cada 20 quedan dentro de ${sureText(accuracy.accuracy, units)}.`;
   return {
     text: off,
     cure: [

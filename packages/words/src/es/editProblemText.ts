@@ -1,7 +1,15 @@
 import type { EditProblem, Units } from '@footmark/site';
 import { countText } from '../countText';
-import { type EditNames, numberName, textName, valueName } from '../editNames';
-import { type EditNumber, limitText, propertyOf } from '../editNumbers';
+import {
+  type EditList,
+  type EditNames,
+  type EditText,
+  listName,
+  numberName,
+  textName,
+  valueName,
+} from '../editNames';
+import { type EditNumber, limitText } from '../editNumbers';
 import { fieldNames } from './fieldNames';
 import { sigmaNames } from './sigmaNames';
 
@@ -54,6 +62,8 @@ const numberNames: Record<EditNumber, string> = {
   scale: 'la longitud real por longitud contada',
   factor: 'la longitud real por longitud contada',
   resolution: 'el paso más pequeño del contador',
+  right: 'la distancia hacia la derecha',
+  flow: 'la dirección del flujo',
   // of things in the yard
   diameter: 'el diámetro',
   trunkDiameter: 'el diámetro del tronco',
@@ -69,7 +79,7 @@ const numberNames: Record<EditNumber, string> = {
 };
 
 /** What a site has several of, by the property that lists them. */
-const lists: Readonly<Record<string, string>> = {
+const lists: Readonly<Record<EditList, string>> = {
   features: 'cosas en el terreno',
   paths: 'tuberías',
   runs: 'recorridos',
@@ -85,6 +95,9 @@ const lists: Readonly<Record<string, string>> = {
   different: 'lecturas distinguidas',
   knownLengths: 'longitudes conocidas de una tubería',
   setAside: 'observaciones dejadas a un lado',
+  asFound: 'anotaciones de lo encontrado',
+  photos: 'fotos de un hallazgo',
+  ties: 'cintas hasta un punto',
   digs: 'excavaciones previstas',
   notes: 'notas',
   changed: 'reglas cambiadas',
@@ -96,11 +109,13 @@ const lists: Readonly<Record<string, string>> = {
   stemDiameters: 'troncos',
 };
 
-const texts: Readonly<Record<string, string>> = {
+const texts: Readonly<Record<EditText, string>> = {
   name: 'un nombre',
   address: 'la dirección',
   note: 'una nota',
   letter: 'la letra de un recorrido',
+  by: 'el nombre de quien lo encontró',
+  label: 'lo que está pintado',
   ticket: 'el número del boleto',
   text: 'una nota',
   who: 'el nombre de quien cambió una regla',
@@ -112,9 +127,11 @@ const texts: Readonly<Record<string, string>> = {
 const names: EditNames = {
   numbers: numberNames,
   texts,
+  lists,
   fields: fieldNames,
   sigma: (name) => `el margen de “${sigmaNames[name]}”`,
   other: 'esto',
+  others: 'de estos',
 };
 
 const limitWords = { zero: 'cero', miles: 'millas' } as const;
@@ -135,9 +152,9 @@ function reason(problem: EditProblem, units: Units): string {
       return `${numberName(problem, names)} tiene que ser ${problem.inclusive ? 'al menos' : 'mayor que'} ${limit}.`;
     }
     case 'too-many':
-      return `puede haber a lo más ${countText(problem.limit)} ${lists[propertyOf(problem)] ?? 'de estos'}.`;
+      return `puede haber a lo más ${countText(problem.limit)} ${listName(problem, names)}.`;
     case 'too-few':
-      return `tiene que haber al menos ${countText(problem.limit)} ${lists[propertyOf(problem)] ?? 'de estos'}.`;
+      return `tiene que haber al menos ${countText(problem.limit)} ${listName(problem, names)}.`;
     case 'too-long':
       return `${textName(problem, names)} puede tener a lo más ${countText(problem.limit)} caracteres.`;
     case 'wrong-value':
@@ -163,7 +180,7 @@ function reason(problem: EditProblem, units: Units): string {
     case 'length-to-itself':
       return 'una longitud de tubería empezaría y terminaría entonces en un mismo punto. Elija dos.';
     case 'dig-out-of-order':
-      return 'una zanja empieza antes de terminar.';
+      return 'una zanja terminaría entonces antes de empezar.';
     case 'duplicate-id':
       return `dos cosas tendrían entonces el id ${problem.name}.`;
   }

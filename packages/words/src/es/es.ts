@@ -4,6 +4,7 @@ import type { Words } from '../words';
 import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
 import { cautions, modelValuesText } from './cautions';
+import { crew } from './crew';
 import { dimensionText, obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
 import { landCrossingText, landName, landText, whoseAtText, whoseNames } from './digLandText';
@@ -31,13 +32,22 @@ import { choiceNames, fieldNames, fieldNamesByKind } from './fieldNames';
 import { fileProblemText } from './fileProblemText';
 import { findingText } from './findingText';
 import { fitText, misfitText, noFitText, oldFitText, suggestedText, surpriseText } from './fitText';
+import {
+  definitionProblemText,
+  gridFactorRows,
+  gridNoteText,
+  gridSystemText,
+  gridUnitText,
+} from './gridText';
 import { belowGroundText, dropText } from './heightText';
 import { kinds, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
+import { linkProblemText } from './linkProblemText';
 import { foundText, windText } from './locateText';
 import { arcProblemText, spotProblemText } from './measureProblemText';
-import { blockedText, relaxationText, routeFaultText, routeProblemText } from './noRouteText';
+import { blockedText, relaxationText, routeFaultText, routeProblemText, sidesText } from './noRouteText';
+import { fileFrameText, fileUnitText, mapLayerNames } from './outgoingText';
 import { parseProblemText } from './parseProblemText';
 import {
   digText,
@@ -74,6 +84,7 @@ import { markStateNames, zoneSourceNames } from './zoneNames';
 /** Plain trade Spanish as spoken by crews in the United States. */
 export const es: Words = {
   language: 'es',
+  crew,
   featureKindName: (kind) => kinds[kind].name,
   fieldName: (kind, field) => {
     const special: Readonly<Record<string, string>> = fieldNamesByKind[kind] ?? {};
@@ -180,9 +191,19 @@ export const es: Words = {
   blockedText,
   relaxationText,
   routeProblemText,
+  sidesText,
   routeFaultText,
   mindedName,
+  gridSystemText,
+  gridUnitText,
+  gridFactorRows,
+  gridNoteText,
+  fileFrameText,
+  fileUnitText,
+  mapLayerName: (layer) => mapLayerNames[layer],
+  definitionProblemText,
   fileProblemText,
+  linkProblemText,
   editProblemText,
   parseProblemText,
   arcProblemText,

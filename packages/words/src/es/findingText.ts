@@ -7,6 +7,7 @@ import {
   type Target,
   WITHIN_95,
 } from '@footmark/site';
+import type { Sentences, Speech } from '../findingSpeech';
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
 import { percentText } from '../percentText';
@@ -14,24 +15,8 @@ import { ratioText } from '../ratioText';
 import type { Said } from '../said';
 import { isPaintBeside, targetOfKey } from '../thing';
 import { of, to } from './article';
+import { foundSentences } from './foundSentences';
 import { markInText, spokenName, targetInText } from './thingName';
-
-/** What sentences are made with: names with their articles, and measures, as they stand inside one. */
-type Speech = {
-  /** The finding's target. */
-  readonly thing: string;
-  /** For a finding about a reading: the mark that it leads to. */
-  readonly mark: string;
-  readonly name: (carried: string) => string;
-  readonly point: (key: string) => string;
-  readonly length: (metres: number) => string;
-  readonly counter: (metres: number) => string;
-  readonly slope: (fallOverRun: number) => string;
-};
-
-type Sentences = {
-  readonly [Code in FindingCode]: (values: FindingOf<Code>['values'], speech: Speech) => Said;
-};
 
 const goodCut = `entre ${angleText(settings.weakCutBelow.value)} y ${angleText(settings.weakCutAbove.value)}`;
 
@@ -309,6 +294,8 @@ const sentences: Sentences = {
     text: `Se dijo que ${a} y ${b} son una sola cosa, pero los cables hasta ellas desde ${point(pointA)} y desde ${point(pointB)} son, juntos, ${length(gap)} más cortos que la línea recta entre los dos.`,
     cure: `Compruebe las dos lecturas y sus ceros, los lugares ${of(point(pointA))} y ${of(point(pointB))}, o deshaga la pareja.`,
   }),
+
+  ...foundSentences,
 };
 
 /** One sentence that names the thing, and one for the way out. */

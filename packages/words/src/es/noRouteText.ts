@@ -2,7 +2,9 @@ import type { Blocked, Change, Relaxation, RequestProblem, RouteFault } from '@f
 import type { Site } from '@footmark/site';
 import { angleText, slopeText } from '../measureText';
 import type { Said } from '../said';
+import { standStraight } from '../trenchSides';
 import { of } from './article';
+import { acrossText } from './digMeasure';
 import { andList } from './listText';
 import { sureText } from './sureText';
 import { mindedInText } from './wayText';
@@ -56,6 +58,13 @@ function changeText(change: Change, site: Site): string {
     case 'no-straight':
       return 'Con accesorios pegados uno a otro';
   }
+}
+
+/** How the sides of a trench have to be kept where it comes so near. */
+export function sidesText(slope: number): string {
+  return standStraight(slope)
+    ? 'Los lados de su zanja quedan entonces rectos: apuntálelos, o use un escudo.'
+    : `Los lados de su zanja se cortan entonces en talud de ${acrossText(slope)} a lo más; donde el terreno no se sostenga así, apuntálelos o use un escudo.`;
 }
 
 /** What is wrong with what is asked for, and what to change. */

@@ -8,7 +8,7 @@ import { es } from './es';
 
 /** Names that the samples bear, signs, and what stands for itself. */
 const NOT_WORDS =
-  /\bpaths\S*|“[^”]*”|"[^"]*"|`[^`]*`|\b(?:House|Maple|Lateral|Fence|Plat|Pole|R\. Alder|Manning)\b|\b[A-Z]{2,}\b|\b\p{L}*\d[\p{L}\d]*\b/gu;
+  /\bpaths\S*|“[^”]*”|"[^"]*"|`[^`]*`|\b(?:House|Maple|Lateral|Fence|Plat|Pole|R\. Alder|Manning|Crew one|Crew two|Pennsylvania South|Footmark)\b|\b[A-Z]{2,}\b|\b\p{L}*\d[\p{L}\d]*\b/gu;
 
 /** The validator's own words for what is wrong in a file, which have one language. */
 const VALIDATOR = /\(Invalid [^)]*\)/g;

@@ -1,12 +1,14 @@
 import { boredLength, type Way, type WayFacts, type WayIs } from '@footmark/reroute';
-import type { Site } from '@footmark/site';
+import { formatDiameter, type Site, type Units } from '@footmark/site';
 import { volumeText } from '../amountText';
 import { angleText } from '../measureText';
-import { atStart } from '../named';
+import { atStart, inSentence } from '../named';
 import type { WayRow } from '../said';
 import { type Asked, askedBefore, bendCount, mostRooted, nearestOf, partsOf } from '../wayFacts';
+import { coverAsked, type WayPipe, wayMaterials } from '../wayMaterials';
 import { of } from './article';
 import { areaText, shareText } from './digMeasure';
+import { materialNames } from './drainNames';
 import { belowGroundText, dropText } from './heightText';
 import { andList } from './listText';
 import { sureText } from './sureText';
@@ -41,18 +43,17 @@ function rootsText({ tree, share, side }: WayFacts['trees'][number], site: Site)
 }
 
 /** What a way takes, row by row; the same rows in the same order for every way. */
-export function wayRows({ facts, bored, branches }: Way, site: Site): readonly WayRow[] {
+export function wayRows(way: Way, site: Site): readonly WayRow[] {
+  const { facts, bored, branches } = way;
   const { units } = site;
   const length = (metres: number) => sureText(metres, units);
   const feature = (id: string) => targetInText({ kind: 'feature', id }, site);
   return [
     { name: 'Longitud de tubería', text: length(facts.length) },
     { name: 'Codos', text: bendsText(facts) },
+    { name: 'Materiales', text: materialsText(way, site) },
     { name: 'Caída', text: fallText(facts, site) },
-    {
-      name: 'Recubrimiento mínimo',
-      text: facts.cover === null ? 'no se conoce' : belowGroundText(facts.cover, units),
-    },
+    { name: 'Recubrimiento mínimo', text: coverText(facts, site) },
     { name: 'Zanja', text: facts.dug.length === 0 ? 'ninguna' : trenchText(facts, length) },
     { name: 'Sin zanja', text: bored.length === 0 ? 'nada' : length(boredLength(bored)) },
     {
@@ -112,9 +113,9 @@ export function wayRows({ facts, bored, branches }: Way, site: Site): readonly W
     {
       name: 'Registros que poner',
       text:
-        facts.cleanouts.missing === 0
+        facts.cleanouts.missing.length === 0
           ? 'ninguno'
-          : `${facts.cleanouts.missing} de ${facts.cleanouts.asked} exigidos`,
+          : `${facts.cleanouts.missing.length} de ${facts.cleanouts.asked} exigidos, a los ${andList(facts.cleanouts.missing.map(length))}`,
     },
     { name: 'A quién preguntar', text: atStart(andList(askedBefore(facts, site).map((who) => asked[who]))) },
   ];
@@ -123,6 +124,43 @@ export function wayRows({ facts, bored, branches }: Way, site: Site): readonly W
 function bendsText({ bends }: WayFacts): string {
   if (bends.length === 0) return 'ninguno';
   return bends.map(({ name, turn, count }) => `${count} × ${name ?? angleText(turn)}`).join(', ');
+}
+
+/** What has to be brought for it. */
+function materialsText(way: Way, { units }: Site): string {
+  const { pipe, pulled, bends, cleanouts } = wayMaterials(way);
+  return [
+    `${sureText(way.facts.length, units)} de ${pipeText(pipe, units)}`,
+    ...(pulled === null ? [] : [`${sureText(pulled, units)} de ella apta para jalarse`]),
+    ...bends.map(({ name, turn, count }) => `${count} × codo ${name ?? `de ${angleText(turn)}`}`),
+    ...(cleanouts === 0 ? [] : [cleanouts === 1 ? '1 registro' : `${cleanouts} registros`]),
+  ].join(', ');
+}
+
+function pipeText(pipe: WayPipe, { diameter }: Units): string {
+  switch (pipe.is) {
+    case 'anew':
+      return 'tubería nueva';
+    case 'in-place':
+      return 'encamisado o de tubería jalada';
+    case 'not-said':
+      return 'tubería';
+    case 'laid': {
+      const material = pipe.material === null ? '' : ` de ${inSentence(materialNames[pipe.material])}`;
+      return `tubería${material} de ${formatDiameter(pipe.diameter, diameter)}`;
+    }
+  }
+}
+
+/** With what is asked for where that is more. */
+function coverText(facts: WayFacts, { units }: Site): string {
+  if (facts.cover === null) return 'no se conoce';
+  const asked = coverAsked(facts).map(({ by, metres }) =>
+    by === 'rule'
+      ? `exigido ${sureText(metres, units)}`
+      : `la helada llega a ${sureText(metres, units)} de profundidad`,
+  );
+  return [belowGroundText(facts.cover, units), ...asked].join(', ');
 }
 
 function fallText({ fall: { required, available } }: WayFacts, { units }: Site): string {

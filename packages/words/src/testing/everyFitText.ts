@@ -49,7 +49,7 @@ export const everyFitText = {
   ],
   accuracyText: (w) =>
     [accuracy, { ...accuracy, count: 1, independent: false }].flatMap((a) =>
-      Object.values(w.accuracyText(a, yard)),
+      (['receiver', 'digging'] as const).flatMap((by) => Object.values(w.accuracyText(a, yard, by))),
     ),
   foundText: (w) => [
     w.foundText({ ...found, along: 0.5, across: -0.5, distance: 0.7, depth: 0.6 }, yard),

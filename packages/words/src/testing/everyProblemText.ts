@@ -1,5 +1,6 @@
 import { type EditProblem, openSite, parseLength, writeSite } from '@footmark/site';
 import { cautionCodes } from '../caution';
+import { editLists, editTexts } from '../editNames';
 import type { Words } from '../words';
 import type { SaidBy } from './everyName';
 import { units, yard } from './weighedYard';
@@ -27,6 +28,10 @@ export const everyProblemText = {
       edit('too-great', { path: ['paths', 0, 'slope'] }),
       edit('too-great', { path: ['features', 0, 'x'], limit: 1e6, inclusive: false }),
       edit('too-small', { path: ['sigmas', 'counter'], limit: 0, inclusive: false }),
+      edit('too-great', { path: ['asFound', 0, 'given', 'flow'] }),
+      edit('too-great', { path: ['asFound', 0, 'where', 'right'] }),
+      ...editLists.map((list) => edit('too-many', { path: [list] })),
+      ...editTexts.map((text) => edit('too-long', { path: [text] })),
       edit('too-many', { path: ['runs'] }),
       edit('too-few', { path: ['tapes'] }),
       edit('too-long', {}),

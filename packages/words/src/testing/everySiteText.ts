@@ -80,7 +80,7 @@ export const everySiteText = {
     w.excavationText(
       {
         depth: { least: 1, most: 1.5, sigma: 0, from: 'pipe' },
-        top: { width: 3, length: 9, outline: [], area: 0, points: [] },
+        top: { width: 3, length: 9, outline: [], area: 0 },
       },
       'full',
       units,

@@ -4,6 +4,16 @@ import type { SaidBy } from './everyName';
 import { way } from './sampleWay';
 import { units, yard } from './weighedYard';
 
+const cover = { path: 'p1', state: 'proposed', station: 0, cover: 0.9, sure: true } as const;
+const covers = (['cover-too-thin', 'cover-above-frost'] as const).map((code) => ({
+  code,
+  severity: 'should' as const,
+  at: { kind: 'path' as const, id: 'p1' },
+  values: { ...cover, asked: 1.2 },
+  place: null,
+  rule: null,
+}));
+
 /** What is said of ways and routes in the sample yard. */
 export const everyWayText = {
   wayText: (w) => [
@@ -15,6 +25,7 @@ export const everyWayText = {
       way,
       {
         ...way,
+        is: 'in-place' as const,
         bored: [],
         branches: [],
         facts: {
@@ -27,6 +38,12 @@ export const everyWayText = {
           bends: [],
           dug: { length: 0, deepest: null, volume: null, paved: null, lawn: 0, beyond: 0 },
         },
+      },
+      { ...way, path: { ...way.path, stretches: [] } },
+      {
+        ...way,
+        is: 'repair' as const,
+        facts: { ...way.facts, cleanouts: { asked: 2, missing: [] }, findings: covers },
       },
     ].flatMap((each) => w.wayRows(each, yard).flatMap(({ name, text }) => [name, text])),
   priceItemName: (w) =>
@@ -87,6 +104,7 @@ export const everyWayText = {
     ].flatMap((fault) =>
       Object.values(w.routeFaultText({ ...fault, at: null } as unknown as RouteFault, ['A', 'B'], yard)),
     ), // each is one of them
+  sidesText: (w) => [0, 0.75].map((slope) => w.sidesText(slope)),
   mindedName: (w) => [
     w.mindedName('f3', 'f3', yard),
     w.mindedName('roots/f2', 'f2', yard),

@@ -1,5 +1,7 @@
 import type { Words } from '../words';
+import { everyCrewText } from './everyCrewText';
 import { everyDigText } from './everyDigText';
+import { everyFileText } from './everyFileText';
 import { everyFitText } from './everyFitText';
 import { everyName, type SaidBy } from './everyName';
 import { everyProblemText } from './everyProblemText';
@@ -14,4 +16,6 @@ export const everyWord: { readonly [Name in Exclude<keyof Words, 'language'>]: S
   ...everyDigText,
   ...everyWayText,
   ...everyProblemText,
+  ...everyFileText,
+  ...everyCrewText,
 };
