@@ -48,9 +48,9 @@ function convergenceText(convergence: number): string {
 export function gridNoteText(note: GridNote): string {
   switch (note.code) {
     case 'datum-as-wgs84':
-      return 'Las posiciones GPS (WGS 84) y el dátum de la cuadrícula se toman por uno solo. En América del Norte hay de 1 a 2 m (3 a 7 ft) entre los dos: diga en qué dátum está una posición, y compruebe en un punto conocido.';
+      return 'Las posiciones GPS (WGS 84) y el datum de la cuadrícula se toman por uno solo. En América del Norte hay de 1 a 2 m (3 a 7 ft) entre los dos: diga en qué datum está una posición, y compruebe en un punto conocido.';
     case 'datum-shifted':
-      return 'El paso de WGS 84 al dátum de la cuadrícula es el de la definición: solo es bueno dentro de algunos metros.';
+      return 'El paso de WGS 84 al datum de la cuadrícula es el de la definición: solo es bueno dentro de algunos metros.';
     case 'outside-area':
       return 'El sitio queda fuera del área para la que es esta zona.';
     case 'not-conformal':
@@ -80,7 +80,7 @@ const definitionTexts: Record<DefinitionProblem, Said> = {
     cure: 'La latitud y la longitud se dan de todos modos; pegue la definición de un sistema proyectado.',
   },
   'needs-shift-grid': {
-    text: 'Al dátum de este sistema se llega por un archivo de correcciones que no está aquí.',
+    text: 'Al datum de este sistema se llega por un archivo de correcciones que no está aquí.',
     cure: 'Pegue una definición con “+towgs84=”, o use una zona de NAD 83 o WGS 84.',
   },
   'datum-not-given': {
