@@ -134,6 +134,17 @@ test('a crew sets a new pipe out, knows where it stands, and tapes what it laid'
     expect(await crew.isTicked('Found')).toBe('true');
   });
 
+  await test.step('something else that lies there is put down beside it', async () => {
+    await crew.press('Change what we found');
+    await crew.press('Something else near it');
+    await crew.step('Against the flow 1′', 2);
+    await crew.step('Right 1″', 3);
+    await hand.write(page.getByRole('textbox', { name: 'Note' }), 'Old steel line, not on the plan');
+    await crew.press('Done');
+    await expect(crew.button('Found, 2′ 0″ against the flow, 3″ to the right.')).toBeVisible();
+    await crew.press('Done');
+  });
+
   const answer = await test.step('and goes back to the office', async () => {
     await crew.press('Send back');
     const coming = page.waitForEvent('download');
@@ -152,5 +163,11 @@ test('a crew sets a new pipe out, knows where it stands, and tapes what it laid'
     // seen from the post at (29, 52) to the pole at (36, 28), (21, 40) is on the right: its cross product is negative
     expect((36 - 29) * (40 - 52) - (28 - 52) * (21 - 29)).toBeLessThan(0);
     expect(found.where.side).toBe('right');
+    expect(answer.found[1]).toMatchObject({
+      about: { is: 'place' },
+      given: { label: 'NL-3' },
+      where: { by: 'paint', along: expect.closeTo(-2 * FOOT_M, 9), right: expect.closeTo(0.25 * FOOT_M, 9) },
+      note: 'Old steel line, not on the plan',
+    });
   });
 });

@@ -121,6 +121,20 @@ test('from the locator to the crew, who has no network, and back to the office',
     expect(await crew.isTicked('Not found')).toBe('true');
   });
 
+  await test.step('a second tab takes nothing down unless it is asked to, and then the first stops', async () => {
+    await context.setOffline(false);
+    const second = await context.newPage();
+    await second.goto(crewPage.url());
+    await expect(second.getByText('open in another tab')).toBeVisible();
+    await second.getByRole('button', { name: 'Go on in this tab' }).click();
+    await expect(second.getByRole('button', { name: 'Send back' })).toBeVisible();
+    await expect(crewPage.getByText('open in another tab')).toBeVisible();
+    await crew.press('Go on in this tab');
+    await expect(crew.button('Send back')).toBeVisible();
+    await second.close();
+    await context.setOffline(true);
+  });
+
   const files = await test.step('it hands its answer back as a file, with the photo beside it', async () => {
     await crew.press('Send back');
     const dialog = crewPage.getByRole('dialog');
@@ -177,6 +191,8 @@ test('from the locator to the crew, who has no network, and back to the office',
     await expect(answer.getByRole('article', { name: 'Found at A4' })).toContainText(
       '1.0 ft from the computed place: 1.0 ft with the flow, 0.2 ft to the left. Inside the search zone.',
     );
+    // it was made from just this state of the site
+    await expect(answer).not.toContainText('has changed since');
     await keepPicture(page, 'crew-answer');
     await hand.press(answer.getByRole('button', { name: 'Take it over' }));
     await expect(answer).toHaveCount(0);

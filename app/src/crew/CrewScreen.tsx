@@ -7,6 +7,7 @@ import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { OpenProblem } from '../screens/OpenProblem';
 import { unsavedStateOf } from '../session/autosave';
+import { lockSite, type SiteLock } from '../session/siteLock';
 import { openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
 import { loadSite } from '../storage/siteStore';
@@ -16,7 +17,7 @@ import styles from './crew.module.css';
 import { useCrewLanguage } from './crewLanguage';
 import { closeAnswer, openAnswerOf, useCrewSession } from './crewSession';
 
-type Trouble = OpenFailure | 'site-missing' | 'storage-silent';
+type Trouble = OpenFailure | 'site-missing' | 'storage-silent' | 'open-elsewhere';
 
 /** A site as the crew at the hole sees it: nothing of it can be changed, and what was done and found is kept beside it. */
 export function CrewScreen({ id }: { readonly id: string }) {
@@ -24,6 +25,8 @@ export function CrewScreen({ id }: { readonly id: string }) {
   const isOpen = useSiteSession((s) => s.site?.id === id);
   const hasAnswer = useCrewSession((s) => s.answer?.site === id);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
+  // how often the answer was taken over from another tab
+  const [takeovers, setTakeovers] = useState(0);
   const language = useCrewLanguage((l) => l.tag);
   const spoken = languages.find((l) => l.language === language) ?? languages[0];
   speak(spoken);
@@ -37,14 +40,28 @@ export function CrewScreen({ id }: { readonly id: string }) {
 
   useEffect(() => {
     let left = false;
+    let lock: SiteLock | null = null;
     const start = async () => {
       try {
+        lock = await lockSite(`crew-${id}`, takeovers > 0, () => {
+          closeAnswer();
+          setTrouble('open-elsewhere');
+        });
+        if (left) {
+          lock?.release();
+          return;
+        }
+        if (lock === null) {
+          setTrouble('open-elsewhere');
+          return;
+        }
         const loaded = await siteToRead(id);
         if (left) return;
         if (typeof loaded === 'string' || 'code' in loaded) {
           setTrouble(loaded);
           return;
         }
+        setTrouble(null);
         usePlanView.setState({ camera: null });
         goTo('marks');
         openInSession(loaded);
@@ -56,22 +73,26 @@ export function CrewScreen({ id }: { readonly id: string }) {
     void start();
     return () => {
       left = true;
+      lock?.release();
       closeAnswer();
       openInSession(null);
       usePlanPins.setState(NO_PINS);
       goTo('yard');
       speak(languages[0]);
     };
-  }, [id]);
+  }, [id, takeovers]);
 
-  if (trouble === 'site-missing' || trouble === 'storage-silent') {
+  if (trouble === 'site-missing' || trouble === 'storage-silent' || trouble === 'open-elsewhere') {
     return (
       <main className={styles.trouble}>
         <h1>{words.crew.label('crew-view')}</h1>
         <p>{words.crew.label(trouble)}</p>
-        <Action look="primary" onPress={() => go('/')}>
-          {words.crew.label('all-sites')}
-        </Action>
+        {trouble === 'open-elsewhere' ? (
+          <Action look="primary" onPress={() => setTakeovers((n) => n + 1)}>
+            {words.crew.label('go-on-here')}
+          </Action>
+        ) : null}
+        <Action onPress={() => go('/')}>{words.crew.label('all-sites')}</Action>
       </main>
     );
   }

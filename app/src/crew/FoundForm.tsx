@@ -1,6 +1,7 @@
-import { type FoundReport, type ObservationKind, observationKindIds } from '@footmark/site';
+import { type ObservationKind, observationKindIds } from '@footmark/site';
 import { lengthText } from '@footmark/words';
-import { Trash2 } from 'lucide-react';
+import { Plus, Trash2 } from 'lucide-react';
+import { useState } from 'react';
 import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
@@ -9,9 +10,17 @@ import { TextLine } from '../controls/TextLine';
 import { DiameterField } from '../controls/unitFields';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
-import { recordOf } from './answerEdits';
+import { othersNear, recordOf } from './answerEdits';
 import styles from './crew.module.css';
-import { nameCrew, putDown, takeBack, useCrewSession } from './crewSession';
+import {
+  changeRecord,
+  type FoundFacts,
+  nameCrew,
+  putDown,
+  putDownOther,
+  takeBack,
+  useCrewSession,
+} from './crewSession';
 import { FoundPhotos } from './FoundPhotos';
 import { FoundPlaceFields } from './FoundPlaceFields';
 import forms from './found.module.css';
@@ -26,12 +35,20 @@ const NOT_SAID = 'not-said';
 
 /** What was found at a mark. Everything is kept with the press that says it. */
 export function FoundForm({ stop, onClose }: Props) {
-  const { units } = useSite();
+  const site = useSite();
+  const { units } = site;
   const answer = useCrewSession((s) => s.answer);
-  const record = answer === null ? null : recordOf(answer, stop.about);
+  // something else near it, while that is in hand
+  const [other, setOther] = useState<string | null>(null);
+  const record =
+    answer === null
+      ? null
+      : other === null
+        ? recordOf(answer, stop.about)
+        : (answer.found.find((f) => f.id === other) ?? null);
   const { label } = words.crew;
-  const set = (facts: { [Fact in keyof FoundReport]?: FoundReport[Fact] | undefined }) =>
-    putDown(stop, facts);
+  const set = (facts: FoundFacts) => (other === null ? putDown(stop, facts) : changeRecord(other, facts));
+  const close = () => (other === null ? onClose() : setOther(null));
   const to = record?.depth?.to ?? 'top';
   return (
     <main className={styles.sheet} aria-label={label('we-found')}>
@@ -40,13 +57,18 @@ export function FoundForm({ stop, onClose }: Props) {
           {stop.label}
         </p>
         <div className={marks.title}>
-          <h2>{label('we-found')}</h2>
+          <h2>{label(other === null ? 'we-found' : 'something-else')}</h2>
         </div>
-        <Action look="primary" onPress={onClose}>
+        <Action look="primary" onPress={close}>
           {label('done')}
         </Action>
       </div>
-      <FoundPlaceFields stop={stop} record={record} onChange={(where) => set({ where })} />
+      <FoundPlaceFields
+        key={other ?? 'own'}
+        stop={stop}
+        record={record}
+        onChange={(where) => set({ where })}
+      />
       <section className={forms.part}>
         <Segments
           label={label('depth-found')}
@@ -107,13 +129,25 @@ export function FoundForm({ stop, onClose }: Props) {
             wide
             onPress={() => {
               takeBack(record);
-              onClose();
+              close();
             }}
           >
             <Trash2 size={22} aria-hidden /> {label('remove-record')}
           </Action>
         )}
       </Fold>
+      {other === null && answer !== null ? (
+        <section className={forms.part}>
+          <Action wide onPress={() => setOther(putDownOther(stop))}>
+            <Plus size={24} aria-hidden /> {label('something-else')}
+          </Action>
+          {othersNear(answer, stop.label).map((found) => (
+            <Action key={found.id} wide onPress={() => setOther(found.id)}>
+              {words.crew.foundText(found, site)}
+            </Action>
+          ))}
+        </section>
+      ) : null}
     </main>
   );
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   countsOf,
   newAnswer,
+  othersNear,
   recordOf,
   stateOf,
   withName,
@@ -75,6 +76,17 @@ describe('records', () => {
     const twice = withRecord(withRecord(empty, record()), record({ note: 'Wet' }));
     expect(twice.found).toEqual([record({ note: 'Wet' })]);
     expect(withoutRecord(twice, 'w1')).toEqual(empty);
+  });
+
+  it('of something else stand by what is painted near it, and are not the mark’s own', () => {
+    const given = { label: 'A1', at: { x: 0, y: 0 }, flow: 0, ties: [], side: 'left' } as const;
+    const other = record({ id: 'w2', about: { is: 'place' }, given: { ...given, ties: [] } });
+    const both = withRecord(withRecord(empty, record()), other);
+    expect(othersNear(both, 'A1')).toEqual([other]);
+    expect(othersNear(both, 'A2')).toEqual([]);
+    expect(recordOf(both, about)?.id).toBe('w1');
+    // a tick is of the mark
+    expect(othersNear(withTick(both, about, 'dug', at(13)), 'A1')).toEqual([other]);
   });
 
   it('carry the name of the crew, also one that is given late', () => {

@@ -36,6 +36,11 @@ export function recordOf({ found }: Answer, about: FoundAbout): FoundReport | nu
   return found.findLast((f) => isSame(f.about, about)) ?? null;
 }
 
+/** What else was found near something that is painted: records of a place of their own. */
+export function othersNear({ found }: Answer, label: string): readonly FoundReport[] {
+  return found.filter((f) => f.about.is === 'place' && f.given?.label === label);
+}
+
 /** Says that a crew has come so far. What is put down of it says so too. */
 export function withTick(answer: Answer, about: FoundAbout, state: FoundState, at: string): Answer {
   const ticks = answer.ticks.filter((t) => !(isSame(t.about, about) && t.state === state));

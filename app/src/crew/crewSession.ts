@@ -66,20 +66,37 @@ export function tick(stop: Stop, state: FoundState): void {
   });
 }
 
+export type FoundFacts = { [Fact in keyof FoundReport]?: FoundReport[Fact] | undefined };
+
+/** Begins a record of something else that was found near a stop, and gives its id; null before there is an answer. */
+export function putDownOther(stop: Stop): string | null {
+  const { answer } = useCrewSession.getState();
+  if (answer === null) return null;
+  const record: FoundReport = { ...newRecord(answer, stop, 'found'), about: { is: 'place' } };
+  change((a) => withRecord(a, record));
+  return record.id;
+}
+
+/** Changes facts of a record; undefined clears one. */
+export function changeRecord(id: string, facts: FoundFacts): void {
+  change((answer) => {
+    const known = answer.found.find((f) => f.id === id);
+    return known === undefined ? answer : withRecord(answer, withFacts(known, facts));
+  });
+}
+
 /** Puts down facts of what was found; undefined clears one. The first of them ticks it as found, unless it is ticked further than painted. */
-export function putDown(
-  stop: Stop,
-  facts: { [Fact in keyof FoundReport]?: FoundReport[Fact] | undefined },
-): void {
+export function putDown(stop: Stop, facts: FoundFacts): void {
   change((answer) => {
     const known = recordOf(answer, stop.about);
     const state = stateOf(answer, stop.about);
     const ticked =
       state === null || state === 'painted' ? withTick(answer, stop.about, 'found', isoNow()) : answer;
     const before = known ?? newRecord(ticked, stop, stateOf(ticked, stop.about) ?? 'found');
-    const changed = { ...before, ...facts, state: stateOf(ticked, stop.about) ?? before.state, at: isoNow() };
-    const kept = Object.fromEntries(Object.entries(changed).filter(([, v]) => v !== undefined));
-    return withRecord(ticked, kept as FoundReport); // no fact is undefined, and those that must be there never were
+    return withRecord(
+      ticked,
+      withFacts({ ...before, state: stateOf(ticked, stop.about) ?? before.state }, facts),
+    );
   });
 }
 
@@ -102,6 +119,12 @@ export function answerToSend(): Answer | null {
 /** Writes again what could not be written. */
 export function saveAnswerAgain(): void {
   void write();
+}
+
+function withFacts(record: FoundReport, facts: FoundFacts): FoundReport {
+  const changed = { ...record, ...facts, at: isoNow() };
+  const kept = Object.fromEntries(Object.entries(changed).filter(([, value]) => value !== undefined));
+  return kept as FoundReport; // no fact is undefined, and those that must be there never were
 }
 
 function newRecord({ by }: Answer, stop: Stop, state: FoundState): FoundReport {

@@ -1,6 +1,6 @@
 export type { AccuracyRule, SiteAccuracy } from './derive/accuracy';
 export type { PairAgreement } from './derive/agreement';
-export { type AsBuiltPoint, asBuiltPoints, findsOn } from './derive/asBuilt';
+export { type AsBuiltPoint, asBuiltPoints, findsBeside, findsOn } from './derive/asBuilt';
 export { type AsBuiltTie, asBuiltTies } from './derive/asBuiltTies';
 export type { Clearance } from './derive/clearances';
 export type { SeenStretch, StretchEnd } from './derive/coverage';

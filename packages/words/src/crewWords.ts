@@ -37,6 +37,7 @@ export const crewLabels = [
   'done-here',
   'we-found',
   'change-found',
+  'something-else',
   'where',
   'from-paint',
   'by-tapes',
@@ -77,6 +78,8 @@ export const crewLabels = [
   'site-missing',
   'storage-silent',
   'other-state',
+  'open-elsewhere',
+  'go-on-here',
 ] as const;
 export type CrewLabel = (typeof crewLabels)[number];
 

@@ -67,7 +67,9 @@ export function FoundGroups({
 }
 
 function labelOf(found: readonly FoundPlace[]): string {
-  return found.find(({ label }) => label !== '')?.label ?? 'a place of its own';
+  const named = found.find(({ label }) => label !== '');
+  if (named === undefined) return 'a place of its own';
+  return named.record.about.is === 'place' ? `Near ${named.label}` : named.label;
 }
 
 /** Shows the mark that was looked for, else where something was found. */

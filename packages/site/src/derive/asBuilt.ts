@@ -21,16 +21,21 @@ export type AsBuiltPoint = { readonly vertex: PathVertex; readonly found: string
 /** A find nearer (m) along the pipe to one of its points than this is that point. */
 const SAME_POINT_M = 0.3;
 
-/** A find further (m) off a pipe than this, which was looked for on none, is not on it. */
-const ON_PIPE_M = 1;
+/** A find further (m) off a pipe than this, which was looked for on none, is nothing of it. */
+const BESIDE_PIPE_M = 1;
 
 type Entry = AsBuiltPoint & { readonly station: number; readonly at: Point };
 
 /**
- * A pipe through where it was found, in the order of its stations, with the depths that were found; between and beyond them as it was
+ * A pipe through where it was found (`also`: by finds of no mark that somebody says are of it, by their ids), in the order of its stations, with the depths that were found; between and beyond them as it was
  * drawn, by eye. Its ends stay on what they were drawn at: a cleanout, a tap, another pipe.
  */
-export function asBuiltPoints(site: Site, derived: Derived, on: DerivedPath): readonly AsBuiltPoint[] {
+export function asBuiltPoints(
+  site: Site,
+  derived: Derived,
+  on: DerivedPath,
+  also: readonly string[] = [],
+): readonly AsBuiltPoint[] {
   const planned = on.path.state === 'proposed';
   const entries: Entry[] = on.path.vertices.map((vertex, i) => ({
     vertex: assumed(vertex, on.points[i] ?? { x: 0, y: 0 }, planned),
@@ -38,20 +43,27 @@ export function asBuiltPoints(site: Site, derived: Derived, on: DerivedPath): re
     station: stationOfVertex(on.line, i),
     at: on.points[i] ?? { x: 0, y: 0 },
   }));
-  for (const find of findsOn(derived, on)) addFind(entries, find, on, spotOf(site, derived, find));
+  for (const find of findsOn(derived, on, also)) addFind(entries, find, on, spotOf(site, derived, find));
   return entries.map(({ vertex, found }) => ({ vertex, found }));
 }
 
-/** The finds that tell where a pipe lies: of its marks and set-out points, and those of no mark that lie on it. */
+/** The finds that tell where a pipe lies: of its marks and set-out points, and of those of no mark the ones that are said to. */
 export function findsOn(
   { found }: Pick<Derived, 'found'>,
-  { path, line }: DerivedPath,
+  { path }: DerivedPath,
+  also: readonly string[] = [],
 ): readonly FoundPlace[] {
-  return latestFinds(found).filter(({ record, at, sought }) => {
-    if (at === null) return false;
-    if (record.about.is === 'place') return stationOf(line, at).distance <= ON_PIPE_M;
-    return sought?.path === path.id;
-  });
+  return latestFinds(found).filter(({ record, sought }) =>
+    record.about.is === 'place' ? also.includes(record.id) : sought?.path === path.id,
+  );
+}
+
+/** Finds of no mark that lie by a pipe: of it, or of something else there, which nobody but people can tell. */
+export function findsBeside({ found }: Pick<Derived, 'found'>, { line }: DerivedPath): readonly FoundPlace[] {
+  return latestFinds(found).filter(
+    ({ record, at }) =>
+      record.about.is === 'place' && at !== null && stationOf(line, at).distance <= BESIDE_PIPE_M,
+  );
 }
 
 function addFind(

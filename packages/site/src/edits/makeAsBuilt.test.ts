@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { findsBeside } from '../derive/asBuilt';
 import { asBuiltTies } from '../derive/asBuiltTies';
 import { derive } from '../derive/derive';
 import type { AsFound } from '../document/asFound';
@@ -10,9 +11,9 @@ import { find, foundYard, given } from '../testing/foundYard';
 import { pipe, ref, thing, typed } from '../testing/yard';
 import { makeAsBuilt } from './makeAsBuilt';
 
-function built(found: readonly AsFound[], path: Partial<Path> = {}) {
+function built(found: readonly AsFound[], path: Partial<Path> = {}, also: readonly string[] = []) {
   const site = foundYard(found, path);
-  const after = makeAsBuilt(site, { path: 'p', id: 'built', name: 'As built', derived: derive(site) });
+  const after = makeAsBuilt(site, { path: 'p', id: 'built', name: 'As built', derived: derive(site), also });
   expect(openSiteValue(after).ok).toBe(true);
   const on = derive(after).paths.get('built');
   if (on === undefined) return expect.fail('the path has a curve');
@@ -63,7 +64,7 @@ describe('an as-built pipe', () => {
       where: { by: 'paint', along: 0.2, right: 0.1 },
     });
     const twin = find({ id: 'f5', about: { is: 'place' }, where: { by: 'coordinates', x: 4.2, y: -0.1 } });
-    const { on } = built([...finds.slice(1), again, twin]);
+    const { on } = built([...finds.slice(1), again, twin], {}, ['f5']);
     expect(on.points.map((p) => p.x.toFixed(2))).toEqual(['0.00', '4.20', '10.00', '20.00']);
   });
 
@@ -72,6 +73,16 @@ describe('an as-built pipe', () => {
     const dug = find({ id: 'f5', state: 'dug', given, where: { by: 'paint', along: 0, right: 0 } });
     const { on } = built([away, dug, find({ id: 'f6', given })]);
     expect(on.points).toHaveLength(3);
+  });
+
+  it('goes through a find of no mark only when somebody says that it is of this pipe', () => {
+    const beside = find({ id: 'f7', about: { is: 'place' }, where: { by: 'coordinates', x: 7, y: 0.4 } });
+    const far = find({ id: 'f8', about: { is: 'place' }, where: { by: 'coordinates', x: 7, y: 1.4 } });
+    expect(built([beside, far]).on.points).toHaveLength(3);
+    const { on, site } = built([beside, far], {}, ['f7']);
+    expect(on.points[1]).toEqual({ x: 7, y: 0.4 });
+    const path = derive(site).paths.get('p');
+    expect(path && findsBeside(derive(site), path).map((f) => f.record.id)).toEqual(['f7']);
   });
 
   it('keeps the tapes that found it, so that a corrected reference moves it', () => {

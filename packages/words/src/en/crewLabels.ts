@@ -27,6 +27,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'done-here': 'Done here',
   'we-found': 'What we found',
   'change-found': 'Change what we found',
+  'something-else': 'Something else near it',
   where: 'Where it was',
   'from-paint': 'From the paint',
   'by-tapes': 'By two tapes',
@@ -69,4 +70,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'storage-silent': 'This browser’s storage does not answer. Free some space, then load the page again.',
   'other-state':
     'This plan has changed since your first tick: what you found counts from the figures you had.',
+  'open-elsewhere':
+    'This plan is open in another tab. Only one takes down what you do, so that nothing is lost.',
+  'go-on-here': 'Go on in this tab',
 };
