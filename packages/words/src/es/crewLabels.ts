@@ -19,7 +19,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'no-tapes': 'No llegan dos cintas hasta ella. Pregunte a la oficina.',
   depth: 'Profundidad al fondo',
   hole: 'Hoyo',
-  'hole-sides': 'a lo largo del tubo × a lo ancho',
+  'hole-sides': 'a lo largo de la tubería × a lo ancho',
   'do-not-hit': 'No golpear',
   'nothing-known':
     'No hay nada en el plano cerca de este hoyo. Lo que no está en él puede estar ahí de todos modos.',
@@ -29,6 +29,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'done-here': 'Hecho aquí',
   'we-found': 'Lo que encontramos',
   'change-found': 'Cambiar lo que encontramos',
+  'something-else': 'Otra cosa cerca de ahí',
   where: 'Dónde estaba',
   'from-paint': 'Desde la pintura',
   'by-tapes': 'Por dos cintas',
@@ -58,7 +59,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'send-file': 'Enviar como archivo',
   'send-hint':
     'Nada se envía por sí solo. Entregue los archivos a quien le dio este plano. Puede enviarlos de nuevo más tarde: nada se cuenta dos veces.',
-  'nothing-to-send': 'Todavía no hay nada hecho. Señale una marca, o diga lo que encontró.',
+  'nothing-to-send': 'Todavía no hay nada hecho. Indique lo hecho en una marca, o diga lo que encontró.',
   'where-am-i': 'Dónde estoy',
   'looking-for-position': 'Buscando la posición de este dispositivo.',
   north: 'Norte',
@@ -70,6 +71,9 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'site-missing': 'Este plano no está en este dispositivo. Abra su archivo en la primera pantalla.',
   'storage-silent':
     'El almacenamiento de este navegador no responde. Libere espacio, y luego vuelva a cargar la página.',
+  'open-elsewhere':
+    'Este plano está abierto en otra pestaña. Solo una anota lo que usted hace, para que nada se pierda.',
+  'go-on-here': 'Seguir en esta pestaña',
   'other-state':
-    'Este plano cambió desde lo primero que señaló: lo que encontró se cuenta desde los datos que usted tenía.',
+    'Este plano cambió desde lo primero que usted indicó: lo que encontró se cuenta desde los datos que tenía.',
 };

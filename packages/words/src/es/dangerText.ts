@@ -14,7 +14,8 @@ const cares: Record<DangerCare, string> = {
 export function dangerText(danger: Danger, site: Site): string {
   const { place, depth, care } = dangerFacts(danger);
   const off = sureText(danger.distance, site.units);
-  const deep = depth === null ? '' : `, su lomo a unos ${sureText(depth, site.units)} de profundidad`;
+  const deep =
+    depth === null ? '' : `, su parte superior a unos ${sureText(depth, site.units)} de profundidad`;
   const places: Record<DangerPlace, string> = {
     'roots-reach-in': 'sus raíces llegan al hoyo',
     'trunk-not-measured': `a ${off}; nadie midió su tronco`,

@@ -33,7 +33,7 @@ function said(problem: Exclude<LinkProblem, { code: 'not-a-site' }>): Said {
       };
     case 'cut-off':
       return {
-        text: `El enlace se cortó en el camino: llegó ${percentText(problem.have / problem.of)} de él.`,
+        text: `El enlace se cortó en el camino: solo llegó el ${percentText(problem.have / problem.of)}.`,
         cure: 'Copie el enlace entero hasta su último carácter. Si los mensajes cortan los enlaces largos, pida un archivo.',
       };
     case 'damaged':
@@ -63,7 +63,7 @@ function said(problem: Exclude<LinkProblem, { code: 'not-a-site' }>): Said {
       return { text: 'El sitio es demasiado grande para un enlace.', cure: AS_A_FILE };
     case 'too-many-symbols':
       return {
-        text: `El sitio necesitaría ${countText(problem.needed)} códigos QR, más de los que nadie escanea.`,
+        text: `El sitio necesitaría ${countText(problem.needed)} códigos QR, más de los que alguien escanearía.`,
         cure: 'Deje fuera lo que no tiene que ir, o envíe el enlace o un archivo.',
       };
     case 'other-set':
