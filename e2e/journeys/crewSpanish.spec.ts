@@ -14,7 +14,7 @@ const GLOVE_PX = 56;
 
 /** Of every English sentence some, and of no Spanish one. */
 const ENGLISH =
-  /\b(?:the|of|from|with|is|are|and|this|that|what|where|not|dismiss|close|choose|feet|pipe)\b/iu;
+  /\b(?:the|of|from|with|is|are|and|this|that|what|where|not|dismiss|close|choose|clock|feet|pipe)\b/iu;
 
 test.use({ locale: 'es-MX' });
 
@@ -68,6 +68,7 @@ test('a crew that reads Spanish works, puts down and sends back in Spanish, by t
     await expect(crew.sheet).toContainText(
       'Gas service: en el hoyo, su parte superior a unos 2.0 ft de profundidad. Excave a mano.',
     );
+    await expect(crew.sheet).toContainText('Hundimiento, a las 6 del reloj');
     await expect(crew.sheet).toContainText('Llame primero al 811.');
     expect(await englishIn(page, named)).toEqual([]);
     await keepPicture(page, 'crew-spanish');
@@ -108,6 +109,8 @@ test('a crew that reads Spanish works, puts down and sends back in Spanish, by t
     await hand.mark(page.getByRole('radio', { name: 'English' }));
     await expect(html).toHaveAttribute('lang', 'en');
     await expect(crew.sheet).toContainText('1.0 ft with the flow');
+    // so English would have been noticed
+    expect(await englishIn(page, named)).toContain('What we found');
     await crew.press('Done');
     await expect(crew.sheet).toHaveAccessibleName('A4');
     const english = await numbersIn(crew);

@@ -46,6 +46,7 @@ import type {
   PathProfile,
   PipeMaterial,
   Protection,
+  Reading,
   ReferencePoint,
   RuleChange,
   RuleGroup,
@@ -107,6 +108,8 @@ export type Words = {
   directionName(direction: RunDirection): string;
   zeroName(at: ZeroKind): string;
   spotName(by: SpotKind): string;
+  /** Where on the wall of a pipe something is, looking along the run, by the hours of a clock. */
+  clockText(clock: NonNullable<Reading['clock']>): string;
   /** How bad what was seen is. */
   severityName(severity: SeverityWord): string;
   /** What is advised to be done about it. */

@@ -71,9 +71,9 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'site-missing': 'Este plano no está en este dispositivo. Abra su archivo en la primera pantalla.',
   'storage-silent':
     'El almacenamiento de este navegador no responde. Libere espacio, y luego vuelva a cargar la página.',
+  'other-state':
+    'Este plano cambió desde lo primero que usted indicó: lo que encontró se cuenta desde los datos que tenía.',
   'open-elsewhere':
     'Este plano está abierto en otra pestaña. Solo una anota lo que usted hace, para que nada se pierda.',
   'go-on-here': 'Seguir en esta pestaña',
-  'other-state':
-    'Este plano cambió desde lo primero que usted indicó: lo que encontró se cuenta desde los datos que tenía.',
 };

@@ -4,6 +4,7 @@ import type { Words } from '../words';
 import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
 import { cautions, modelValuesText } from './cautions';
+import { clockText } from './clockText';
 import { crew } from './crew';
 import { dimensionText, obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
@@ -99,6 +100,7 @@ export const es: Words = {
   directionName: (direction) => directionNames[direction],
   zeroName: (at) => zeroNames[at],
   spotName: (by) => spotNames[by],
+  clockText,
   severityName: (severity) => severityNames[severity],
   actionName: (action) => actionNames[action],
   runEndName: (end) => runEndNames[end],

@@ -42,6 +42,10 @@ export const everySiteText = {
     w.stoppedText({ is: 'stopped', run: 'r1', ended: null, last: mark }, yard),
     w.stoppedText({ is: 'began', run: 'r1' }, yard),
   ],
+  clockText: (w) =>
+    ([{ from: 6 }, { from: 4, to: 8 }, { from: 11, to: 1 }, { from: 1, to: 1 }] as const).map((clock) =>
+      w.clockText(clock),
+    ),
   dateText: (w) => [w.dateText('2025-03-09')],
   levelSourceName: (w) => [
     w.levelSourceName({ is: 'point', vertex: 'b', measured: 'invert' }, yard),
