@@ -1,57 +1,46 @@
-import type { GridNote, GridSystem } from '@footmark/grid';
+import type { GridSystem } from '@footmark/grid';
 
-const DEGREE = Math.PI / 180;
-
-/** A convergence (rad) to four decimals of a degree, `+0.4559°`, and to which side of true north grid north lies. */
-export type ConvergenceFacts = {
-  readonly text: string;
-  readonly side: 'east' | 'west' | null;
-};
-
-export function convergenceFacts(convergence: number): ConvergenceFacts {
-  const degrees = convergence / DEGREE;
-  const size = Math.abs(degrees).toFixed(4);
-  if (Number(size) === 0) return { text: '0°', side: null };
-  return degrees > 0 ? { text: `+${size}°`, side: 'east' } : { text: `−${size}°`, side: 'west' };
-}
-
-/** A factor of a grid to eight places. */
-export function factorText(factor: number): string {
-  return factor.toFixed(8);
-}
-
-/** How much a distance in the grid differs from one on the ground: in per cent, and in every 100 of whatever unit. */
-export function groundFacts({ partsPerMillion }: Extract<GridNote, { code: 'ground-is-not-grid' }>) {
-  const percent = Math.abs(partsPerMillion / 1e4);
-  return {
-    is: partsPerMillion < 0 ? 'shorter' : 'longer',
-    percent: percent.toFixed(4),
-    inHundred: percent.toFixed(3),
-  } as const;
-}
-
-/** A unit's length in metres, as far as a definition tells it. */
-export function metresText(metres: number): string {
-  return `${Number(metres.toPrecision(12))} m`;
-}
-
-/** What a system is called: its family's name and its own, datum, unit and code, of which some may be missing. */
-export function gridSystemTextIn(
-  family: Readonly<Record<GridSystem['kind'], string>>,
-  unitText: (unit: GridSystem['unit']) => string,
-): (system: GridSystem) => string {
-  return ({ kind, name, datum, unit, epsg }) =>
-    [
-      `${family[kind]}${name}`,
-      ...(datum === null ? [] : [datumNames[datum]]),
-      unitText(unit),
-      ...(epsg === null ? [] : [`EPSG ${epsg}`]),
-    ].join(', ');
-}
-
-/** Datums are called alike in every language. */
-const datumNames: Record<NonNullable<GridSystem['datum']>, string> = {
+/** Datums as surveyors write them, in every language. */
+export const datumNames: Record<NonNullable<GridSystem['datum']>, string> = {
   NAD83: 'NAD 83',
   'NAD83(2011)': 'NAD 83(2011)',
   WGS84: 'WGS 84',
 };
+
+/** A factor of a grid to eight places: a millimetre in a hundred kilometres. */
+export function factorText(factor: number): string {
+  return factor.toFixed(8);
+}
+
+/** Decimals of a degree that a convergence is given to: a third of a second. */
+const CONVERGENCE_DECIMALS = 4;
+
+/** A convergence (rad) with its sign, and on which side of true north grid north lies; null: on neither. */
+export function convergenceFacts(convergence: number): {
+  readonly text: string;
+  readonly side: 'east' | 'west' | null;
+} {
+  const degrees = (convergence * 180) / Math.PI;
+  const size = Math.abs(degrees).toFixed(CONVERGENCE_DECIMALS);
+  if (Number(size) === 0) return { text: '0°', side: null };
+  return degrees > 0 ? { text: `+${size}°`, side: 'east' } : { text: `−${size}°`, side: 'west' };
+}
+
+/** How much a distance in a grid differs from the same on the ground: in per cent, and in a hundred of any unit. */
+export function groundFacts(partsPerMillion: number): {
+  readonly percent: string;
+  readonly inHundred: string;
+  readonly gridIs: 'shorter' | 'longer';
+} {
+  const percent = Math.abs(partsPerMillion) / 1e4;
+  return {
+    percent: `${percent.toFixed(4)} %`,
+    inHundred: percent.toFixed(3),
+    gridIs: partsPerMillion < 0 ? 'shorter' : 'longer',
+  };
+}
+
+/** How many metres a unit without a name has. */
+export function metresText(metres: number): string {
+  return `${Number(metres.toPrecision(12))} m`;
+}

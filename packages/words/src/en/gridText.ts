@@ -1,6 +1,6 @@
-import type { GridFactors, GridNote, GridUnit } from '@footmark/grid';
+import type { GridFactors, GridNote, GridSystem, GridUnit } from '@footmark/grid';
 import type { DefinitionProblem } from '@footmark/site';
-import { convergenceFacts, factorText, gridSystemTextIn, groundFacts, metresText } from '../gridFacts';
+import { convergenceFacts, datumNames, factorText, groundFacts, metresText } from '../gridFacts';
 import type { Said, WayRow } from '../said';
 
 /** What grid coordinates are counted in, with which foot it is. */
@@ -18,10 +18,15 @@ export function gridUnitText({ name, metres }: GridUnit): string {
 }
 
 /** A system with its zone, datum, unit and code. */
-export const gridSystemText = gridSystemTextIn(
-  { 'state-plane': 'State Plane ', utm: 'UTM zone ', typed: '' },
-  gridUnitText,
-);
+export function gridSystemText({ kind, name, datum, unit, epsg }: GridSystem): string {
+  const family = { 'state-plane': 'State Plane ', utm: 'UTM zone ', typed: '' }[kind];
+  return [
+    `${family}${name}`,
+    ...(datum === null ? [] : [datumNames[datum]]),
+    gridUnitText(unit),
+    ...(epsg === null ? [] : [`EPSG ${epsg}`]),
+  ].join(', ');
+}
 
 /** The factors of a grid at a place, row by row. */
 export function gridFactorRows(factors: GridFactors): readonly WayRow[] {
@@ -37,9 +42,7 @@ export function gridFactorRows(factors: GridFactors): readonly WayRow[] {
 
 function convergenceText(convergence: number): string {
   const { text, side } = convergenceFacts(convergence);
-  return side === null
-    ? `${text}, grid north is true north`
-    : `${text}, grid north lies ${side} of true north`;
+  return `${text}, grid north ${side === null ? 'is' : `lies ${side} of`} true north`;
 }
 
 /** What must be known beside coordinates in a grid. */
@@ -58,8 +61,8 @@ export function gridNoteText(note: GridNote): string {
     case 'height-not-given':
       return 'Without the height of the ground there is no elevation factor.';
     case 'ground-is-not-grid': {
-      const { is, percent, inHundred } = groundFacts(note);
-      return `A distance in the grid is ${percent} % ${is} than on the ground, ${inHundred} in every 100. Tape the distances on the sheet, not those between grid coordinates.`;
+      const { percent, inHundred, gridIs } = groundFacts(note.partsPerMillion);
+      return `A distance in the grid is ${percent} ${gridIs} than on the ground, ${inHundred} in every 100. Tape the distances on the sheet, not those between grid coordinates.`;
     }
   }
 }

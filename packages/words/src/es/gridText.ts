@@ -1,6 +1,6 @@
-import type { GridFactors, GridNote, GridUnit } from '@footmark/grid';
+import type { GridFactors, GridNote, GridSystem, GridUnit } from '@footmark/grid';
 import type { DefinitionProblem } from '@footmark/site';
-import { convergenceFacts, factorText, gridSystemTextIn, groundFacts, metresText } from '../gridFacts';
+import { convergenceFacts, datumNames, factorText, groundFacts, metresText } from '../gridFacts';
 import type { Said, WayRow } from '../said';
 
 /** What grid coordinates are counted in, with which foot it is. */
@@ -18,10 +18,15 @@ export function gridUnitText({ name, metres }: GridUnit): string {
 }
 
 /** A system with its zone, datum, unit and code. Zones keep the name that they are registered under. */
-export const gridSystemText = gridSystemTextIn(
-  { 'state-plane': 'Plano estatal, zona ', utm: 'UTM, zona ', typed: '' },
-  gridUnitText,
-);
+export function gridSystemText({ kind, name, datum, unit, epsg }: GridSystem): string {
+  const family = { 'state-plane': 'Plano estatal, zona ', utm: 'UTM, zona ', typed: '' }[kind];
+  return [
+    `${family}${name}`,
+    ...(datum === null ? [] : [datumNames[datum]]),
+    gridUnitText(unit),
+    ...(epsg === null ? [] : [`EPSG ${epsg}`]),
+  ].join(', ');
+}
 
 /** The factors of a grid at a place, row by row. */
 export function gridFactorRows(factors: GridFactors): readonly WayRow[] {
@@ -60,8 +65,8 @@ export function gridNoteText(note: GridNote): string {
     case 'height-not-given':
       return 'Sin la altura del terreno no hay factor de elevación.';
     case 'ground-is-not-grid': {
-      const { is, percent, inHundred } = groundFacts(note);
-      return `Una distancia en la cuadrícula es ${percent} % más ${is === 'shorter' ? 'corta' : 'larga'} que en el terreno, ${inHundred} en cada 100. Mida con cinta las distancias de la hoja, no las que hay entre coordenadas de la cuadrícula.`;
+      const { percent, inHundred, gridIs } = groundFacts(note.partsPerMillion);
+      return `Una distancia en la cuadrícula es ${percent} más ${gridIs === 'shorter' ? 'corta' : 'larga'} que en el terreno, ${inHundred} en cada 100. Mida con cinta las distancias de la hoja, no las que hay entre coordenadas de la cuadrícula.`;
     }
   }
 }
