@@ -67,7 +67,7 @@ const NAMES =
   /\b[AB]\d\b|\b[fp]\d\b|\b(?:House|Maple|Lateral|Fence|Plat|Pole|AS|BS|Crew (?:one|two)|Pennsylvania South|EPSG|UTM|NAD|WGS)\b/g;
 
 /** Signs and units, which are the same in every language. */
-const UNITS = /\b(?:ft|in|m|mm|s|yd|cu|sq|gal|min)\b|[\s×±−%°′″/]/g;
+const UNITS = /\b(?:ft|in|m|mm|s|yd|cu|sq|gal|min)\b|[\s×±−–=%°′″/]/g;
 
 /** In order of size, as each language has its own order of words and of a day's parts. */
 function factsOf(text: string): readonly string[] {

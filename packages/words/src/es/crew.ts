@@ -68,6 +68,9 @@ export const crew: CrewWords = {
   whereAmIText: ({ distance, azimuth, accuracy }, label, units) =>
     `${label} está a ${sureText(distance, units)} al ${windText(azimuth)} de usted, ${giveOrTakeText(accuracy, units)}.`,
   positionProblemText: (why) => positionProblems[why],
+  cameText: ({ marks, things }) =>
+    `${count(marks, 'marca')} por encontrar, ${count(things, 'cosa')} en el plano`,
+  codeText: (index, of) => `Código ${index} de ${of}`,
   answerText: ({ done, found, photos }) =>
     [count(done, 'marca'), count(found, 'anotación', 'anotaciones'), count(photos, 'foto')].join(', '),
   answerProblemText,

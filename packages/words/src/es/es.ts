@@ -3,6 +3,7 @@ import { atStart, named } from '../named';
 import type { Words } from '../words';
 import { accuracyText, apartText, explanationText, pairProblemTexts } from './agreementText';
 import { basisText } from './basisText';
+import { bundleNoteText, bundleProblemText } from './bundleText';
 import { cautions, modelValuesText } from './cautions';
 import { clockText } from './clockText';
 import { crew } from './crew';
@@ -41,6 +42,13 @@ import {
   gridUnitText,
 } from './gridText';
 import { belowGroundText, dropText } from './heightText';
+import {
+  incomingFindingText,
+  incomingNoteText,
+  incomingProblemText,
+  incomingQuestionText,
+  placingProblemText,
+} from './incomingText';
 import { kinds, layerNames, shapeNames } from './kindNames';
 import { legProblemTexts } from './legProblemText';
 import { levelSourceName, profileHeightsText, slopeVerdictNames } from './levelNames';
@@ -72,6 +80,7 @@ import {
   treeRuleNames,
 } from './ruleNames';
 import { setOutBendTexts, setOutName } from './setOutText';
+import { sheetWords } from './sheetWords';
 import { sigmaNames } from './sigmaNames';
 import { giveOrTakeText, sureText } from './sureText';
 import { tableProblemText } from './tableProblemText';
@@ -86,6 +95,7 @@ import { markStateNames, zoneSourceNames } from './zoneNames';
 export const es: Words = {
   language: 'es',
   crew,
+  sheet: sheetWords,
   featureKindName: (kind) => kinds[kind].name,
   fieldName: (kind, field) => {
     const special: Readonly<Record<string, string>> = fieldNamesByKind[kind] ?? {};
@@ -204,6 +214,13 @@ export const es: Words = {
   fileUnitText,
   mapLayerName: (layer) => mapLayerNames[layer],
   definitionProblemText,
+  incomingProblemText,
+  incomingNoteText,
+  incomingQuestionText,
+  placingProblemText,
+  incomingFindingText,
+  bundleProblemText,
+  bundleNoteText,
   fileProblemText,
   linkProblemText,
   editProblemText,

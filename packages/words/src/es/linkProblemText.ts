@@ -2,6 +2,7 @@ import type { LinkProblem } from '@footmark/link';
 import { countText } from '../countText';
 import { percentText } from '../percentText';
 import type { Said, SaidOfFile } from '../said';
+import { answerProblemText } from './answerProblemText';
 import { fileProblemText } from './fileProblemText';
 
 const ANEW = 'Escanee el código otra vez, o pida el enlace de nuevo.';
@@ -10,6 +11,10 @@ const ASK_FOR_FILE = 'Pida el sitio como archivo.';
 
 /** Why a link or a QR symbol cannot be opened or made, and what to do. */
 export function linkProblemText(problem: LinkProblem): SaidOfFile {
+  if (problem.code === 'not-an-answer') {
+    const { text, cure, problems } = answerProblemText(problem.because);
+    return { text, cure, problems };
+  }
   if (problem.code !== 'not-a-site') return { ...said(problem), problems: [] };
   if (problem.because.code === 'newer-version') return { ...newer(), problems: [] };
   return {
@@ -19,7 +24,7 @@ export function linkProblemText(problem: LinkProblem): SaidOfFile {
   };
 }
 
-function said(problem: Exclude<LinkProblem, { code: 'not-a-site' }>): Said {
+function said(problem: Exclude<LinkProblem, { code: 'not-a-site' | 'not-an-answer' }>): Said {
   switch (problem.code) {
     case 'not-a-link':
       return {

@@ -8,19 +8,22 @@ import { es } from './es';
 
 /** Names that the samples bear, signs, and what stands for itself. */
 const NOT_WORDS =
-  /\b\w+\[\d+\]\S*|“[^”]*”|"[^"]*"|`[^`]*`|\b(?:House|Maple|Lateral|Fence|Plat|Pole|R\. Alder|Manning|Crew one|Crew two|Pennsylvania South|Footmark)\b|\b[A-Z]{2,}\b|\b\p{L}*\d[\p{L}\d]*\b/gu;
+  /\b\w+\[\d+\]\S*|“[^”]*”|"[^"]*"|`[^`]*`|\b(?:House|Maple|Lateral|Fence|Plat|Pole|R\. Alder|Manning|Crew one|Crew two|Pennsylvania South|Footmark|GeoJSON)\b|\b[A-Z]{2,}\b|\b\p{L}*\d[\p{L}\d]*\b/gu;
 
 /** The validator's own words for what is wrong in a file, which have one language. */
 const VALIDATOR = /\(Invalid [^)]*\)/g;
 
 /** Units, names of points, months cut short. */
-const KEPT = new Set('a b c n x ft in cu yd sq mm cm m s gal min mar may'.split(' '));
+const KEPT = new Set('a b c n x ft in cu yd sq mm cm m s gal min mar abr may'.split(' '));
 
 /** Words that the dictionary lacks, and the Real Academia Española's has (from memory). */
 const SOUND = new Set(['arborista', 'bajante', 'carátula', 'topógrafo']);
 
 /** Latin that surveyors keep: common practice, no source. */
 const LATIN = new Set(['datum']);
+
+/** Kinds of files, which crews call as their devices do: common practice, no source. */
+const FILES = new Set(['zip']);
 
 /** An imperative or an infinitive with its pronoun, `cárguela`, of which the dictionary has the verb alone. */
 const WITH_PRONOUN = /^(\p{L}{3,})l[aoe]s?$/u;
@@ -29,7 +32,8 @@ const WITH_PRONOUN = /^(\p{L}{3,})l[aoe]s?$/u;
 const speller = nspell({ aff: Buffer.from(dictionary.aff), dic: Buffer.from(dictionary.dic) });
 
 function isSound(word: string): boolean {
-  if (KEPT.has(word) || SOUND.has(word) || LATIN.has(word) || speller.correct(word)) return true;
+  if (KEPT.has(word) || SOUND.has(word) || LATIN.has(word) || FILES.has(word) || speller.correct(word))
+    return true;
   const verb = WITH_PRONOUN.exec(word)?.[1];
   if (verb === undefined) return false;
   const unaccented = verb

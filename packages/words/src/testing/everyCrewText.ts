@@ -76,6 +76,8 @@ const everyCrewWord: { readonly [Name in Exclude<keyof CrewWords, 'languageName'
   whereAmIText: (c) => [c.whereAmIText({ distance: 12, azimuth: 4, accuracy: 5 }, mark.label, units)],
   positionProblemText: (c) =>
     (['none', 'refused', 'unavailable', 'too-slow'] as const).map((why) => c.positionProblemText(why)),
+  cameText: (c) => [c.cameText({ marks: 1, things: 1 }), c.cameText({ marks: 8, things: 24 })],
+  codeText: (c) => [c.codeText(2, 5)],
   answerText: (c) => [
     c.answerText({ done: 1, found: 1, photos: 1 }),
     c.answerText({ done: 3, found: 0, photos: 2 }),

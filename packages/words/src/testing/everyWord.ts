@@ -3,8 +3,10 @@ import { everyCrewText } from './everyCrewText';
 import { everyDigText } from './everyDigText';
 import { everyFileText } from './everyFileText';
 import { everyFitText } from './everyFitText';
+import { everyIncomingText } from './everyIncomingText';
 import { everyName, type SaidBy } from './everyName';
 import { everyProblemText } from './everyProblemText';
+import { everySheetText } from './everySheetText';
 import { everySiteText } from './everySiteText';
 import { everyWayText } from './everyWayText';
 
@@ -17,5 +19,7 @@ export const everyWord: { readonly [Name in Exclude<keyof Words, 'language'>]: S
   ...everyWayText,
   ...everyProblemText,
   ...everyFileText,
+  ...everyIncomingText,
   ...everyCrewText,
+  ...everySheetText,
 };

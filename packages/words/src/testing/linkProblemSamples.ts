@@ -21,6 +21,7 @@ export const linkProblemSamples: {
       more: 0,
     },
   },
+  'not-an-answer': { code: 'not-an-answer', because: { code: 'not-an-answer' } },
   'too-large': { code: 'too-large' },
   'too-many-symbols': { code: 'too-many-symbols', needed: 22 },
   'other-set': { code: 'other-set' },
