@@ -38,10 +38,10 @@ export class Crew {
     return this.hand.press(this.button(name));
   }
 
-  /** Goes on until a mark is in hand. */
-  async goTo(label: string): Promise<void> {
+  /** Goes on until a mark is in hand; `next`: what the button says. */
+  async goTo(label: string, next = 'Next mark'): Promise<void> {
     const at = this.page.getByRole('main', { name: label, exact: true });
-    while ((await at.count()) === 0) await this.press('Next mark');
+    while ((await at.count()) === 0) await this.press(next);
     await expect(at).toBeVisible();
   }
 

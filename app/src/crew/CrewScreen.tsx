@@ -1,6 +1,7 @@
 import type { OpenFailure, Site } from '@footmark/site';
 import { languages } from '@footmark/words';
 import { useEffect, useState } from 'react';
+import { I18nProvider } from 'react-aria-components';
 import { useLocation } from 'wouter';
 import { NO_PINS, usePlanPins } from '../canvas/planPins';
 import { usePlanView } from '../canvas/planView';
@@ -33,8 +34,10 @@ export function CrewScreen({ id }: { readonly id: string }) {
   speak(spoken);
 
   useEffect(() => {
+    speak(spoken);
     document.documentElement.lang = spoken.language;
     return () => {
+      speak(languages[0]);
       document.documentElement.lang = languages[0].language;
     };
   }, [spoken]);
@@ -81,7 +84,6 @@ export function CrewScreen({ id }: { readonly id: string }) {
       openInSession(null);
       usePlanPins.setState(NO_PINS);
       goTo('yard');
-      speak(languages[0]);
     };
   }, [id, takeovers]);
 
@@ -100,8 +102,12 @@ export function CrewScreen({ id }: { readonly id: string }) {
     );
   }
   if (trouble !== null) return <OpenProblem said={words.fileProblemText(trouble)} onClose={() => go('/')} />;
-  // another language is another view: every text of it is said anew
-  return isOpen && hasAnswer ? <CrewView key={spoken.language} /> : null;
+  // what the controls say by themselves is in that language too, with numbers as in the United States
+  return isOpen && hasAnswer ? (
+    <I18nProvider locale={`${spoken.language}-US`}>
+      <CrewView language={spoken.language} />
+    </I18nProvider>
+  ) : null;
 }
 
 /** The site as it was last left, also when its last state has not reached the device yet. */

@@ -15,8 +15,8 @@ import { StopSheet } from './StopSheet';
 import { showStop } from './showStop';
 import { type Stop, stopsOf } from './stops';
 
-/** One mark at a time, large: the plan, what it is found by, what not to hit, and what is done and found. */
-export function CrewView() {
+/** One mark at a time, large: the plan, what it is found by, what not to hit, and what is done and found. `language`: the one spoken. */
+export function CrewView({ language }: { readonly language: string }) {
   const site = useSite();
   const derived = useDerived();
   const stops = useMemo(() => stopsOf(site, derived), [site, derived]);
@@ -36,7 +36,8 @@ export function CrewView() {
   return (
     <div className={styles.screen}>
       <CrewTop index={index} count={stops.length} />
-      <CrewPlan stop={stop ?? null} onTap={showTapped} />
+      {/* what is painted is not rendered anew by itself */}
+      <CrewPlan key={language} stop={stop ?? null} onTap={showTapped} />
       {stop === undefined ? (
         <main className={styles.sheet}>
           <p>{words.crew.label('nothing-to-do')}</p>

@@ -1,6 +1,6 @@
 import { dangersAt } from '@footmark/dig';
 import { azimuthBetween, distance } from '@footmark/geometry';
-import { formatClock, trueAzimuth } from '@footmark/site';
+import { trueAzimuth } from '@footmark/site';
 import { useMemo } from 'react';
 import { useFit } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
@@ -74,7 +74,7 @@ function StopTitle({ stop }: { readonly stop: Stop }) {
     <div className={styles.title}>
       <h2>
         {words.observationName(reading.seen)}
-        {reading.clock ? `, ${formatClock(reading.clock)}` : ''}
+        {reading.clock ? `, ${words.clockText(reading.clock)}` : ''}
       </h2>
       <p>{reading.note}</p>
     </div>

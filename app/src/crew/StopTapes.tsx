@@ -27,7 +27,7 @@ function Tape({ tie, use }: { readonly tie: Tie; readonly use: string }) {
     <div className={styles.tape}>
       <small>{use}</small>
       <b>{lengthText(tie.distance, site.units)}</b>
-      <span>{words.crew.tapeFromText(words.referenceName(tie.from, site))}</span>
+      <span>{words.crew.tapeFromText(tie.from, site)}</span>
     </div>
   );
 }

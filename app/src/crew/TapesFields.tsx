@@ -48,7 +48,7 @@ export function TapesFields({ ties, near, where, onChange }: Props) {
       {ties.pair.map(({ from }, i) => (
         <LengthField
           key={from.key}
-          label={words.crew.tapeFromText(words.referenceName(from, site))}
+          label={words.crew.tapeFromText(from, site)}
           value={pulled[i]}
           onChange={(length) => set(i, length)}
         />

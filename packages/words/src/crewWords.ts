@@ -1,5 +1,13 @@
 import type { Danger } from '@footmark/dig';
-import type { AnswerFailure, FoundReport, FoundState, SearchZone, Site, Units } from '@footmark/site';
+import type {
+  AnswerFailure,
+  FoundReport,
+  FoundState,
+  ReferencePoint,
+  SearchZone,
+  Site,
+  Units,
+} from '@footmark/site';
 import type { SaidOfFile } from './said';
 
 /** What stands on buttons, fields and headings of the crew view, by what it is for. */
@@ -105,7 +113,7 @@ export type CrewWords = {
   /** Which of how many marks is shown. */
   placeText(index: number, count: number): string;
   /** From which point a tape is pulled. */
-  tapeFromText(reference: string): string;
+  tapeFromText(reference: ReferencePoint, site: Site): string;
   /** How deep (m) the invert is, with its standard deviation; null: nobody knows. */
   depthText(depth: { readonly depth: number; readonly sigma: number } | null, units: Units): string;
   holeText(hole: SearchZone['hole'] | null, units: Units): string;

@@ -3,6 +3,7 @@ export { type CautionCode, cautionCodes } from './caution';
 export type { ChoiceValue, FieldName, RunDirection, SpotKind, ZeroKind } from './codes';
 export type { CrewLabel, CrewWords, PositionProblem } from './crewWords';
 export { en } from './en/en';
+export { es } from './es/es';
 export { filePathText } from './filePath';
 export type {
   IncomingFinding,
@@ -16,6 +17,7 @@ export { languages } from './languages';
 export type { ArcProblem, SpotProblem } from './measureProblem';
 export { angleText, counterText, directionText, lengthText, slopeText } from './measureText';
 export type { PairProblem } from './pairProblem';
+export type { CardThing, Said, SaidOfFile, WayRow } from './said';
 export {
   type OwnerGap,
   type OwnerPlace,
@@ -30,4 +32,4 @@ export {
 export { holeSizeText } from './sureText';
 export type { TableProblemCode, TableProblemFacts } from './tableProblem';
 export type { TraceStep, TraceStepCode } from './traceStep';
-export type { CardThing, Said, SaidOfFile, WayRow, Words } from './words';
+export type { Words } from './words';

@@ -7,10 +7,10 @@ export function named(table: Readonly<Record<string, string>>, key: string): str
 
 /** A name of a table put into the middle of a sentence; what starts with two capitals stays as it is. */
 export function inSentence(name: string): string {
-  return /^\p{Lu}{2}/u.test(name) ? name : name.charAt(0).toLocaleLowerCase() + name.slice(1);
+  return /^\p{Lu}{2}/u.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 /** The first letter as a sentence begins. */
 export function atStart(text: string): string {
-  return text.charAt(0).toLocaleUpperCase() + text.slice(1);
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

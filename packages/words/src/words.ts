@@ -46,6 +46,7 @@ import type {
   PathProfile,
   PipeMaterial,
   Protection,
+  Reading,
   ReferencePoint,
   RuleChange,
   RuleGroup,
@@ -89,18 +90,10 @@ import type {
 } from './incoming';
 import type { ArcProblem, SpotProblem } from './measureProblem';
 import type { PairProblem } from './pairProblem';
-import type { Said, SaidOfFile } from './said';
+import type { CardThing, Said, SaidOfFile, WayRow } from './said';
 import type { SheetWords } from './sheetWords';
 import type { TableProblemFacts } from './tableProblem';
 import type { TraceStep } from './traceStep';
-
-export type { Said, SaidOfFile };
-
-/** One line of a comparison. */
-export type WayRow = { readonly name: string; readonly text: string };
-
-/** A thing that has a card of its own, on which it need not be named. */
-export type CardThing = Extract<Target, { kind: 'dig' | 'path' | 'feature' | 'reading' }>;
 
 /**
  * Everything that a program says of a site, in one language. A language is one folder that satisfies this type. Names are in
@@ -126,6 +119,8 @@ export type Words = {
   directionName(direction: RunDirection): string;
   zeroName(at: ZeroKind): string;
   spotName(by: SpotKind): string;
+  /** Where on the wall of a pipe something is, looking along the run, by the hours of a clock. */
+  clockText(clock: NonNullable<Reading['clock']>): string;
   /** How bad what was seen is. */
   severityName(severity: SeverityWord): string;
   /** What is advised to be done about it. */

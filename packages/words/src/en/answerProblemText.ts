@@ -1,5 +1,5 @@
 import type { AnswerFailure } from '@footmark/site';
-import type { SaidOfFile } from '../words';
+import type { SaidOfFile } from '../said';
 import { fileProblemText } from './fileProblemText';
 
 /** Why a file is not a crew's answer that can be read, and what to do. */

@@ -1,7 +1,7 @@
 import type { BundleFailure, BundleNote } from '../bundle';
 import { megabytesText } from '../fileProblem';
 import { quotedNames } from '../quotedNames';
-import type { SaidOfFile } from '../words';
+import type { SaidOfFile } from '../said';
 import { fileProblemText } from './fileProblemText';
 
 const AGAIN = 'Get the file again from where it was written.';

@@ -1,7 +1,7 @@
-import { type FoundReport, type FoundState, type Site, type Units, WITHIN_95 } from '@footmark/site';
+import { type FoundState, type Units, WITHIN_95 } from '@footmark/site';
 import type { CrewWords, PositionProblem } from '../crewWords';
+import { foundLineIn } from '../foundLine';
 import { lengthText } from '../measureText';
-import { atStart, inSentence } from '../named';
 import { holeSizeText } from '../sureText';
 import { answerProblemText } from './answerProblemText';
 import { crewLabels } from './crewLabels';
@@ -10,6 +10,7 @@ import { materialNames, observationNames } from './drainNames';
 import { belowGroundText } from './heightText';
 import { windText } from './locateText';
 import { giveOrTakeText, sureText } from './sureText';
+import { referenceInText } from './thingName';
 
 const states: Readonly<Record<FoundState, string>> = {
   painted: 'Painted',
@@ -33,7 +34,7 @@ export const crew: CrewWords = {
   label: (label) => crewLabels[label],
   stateName: (state) => states[state],
   placeText: (index, count) => `${index + 1} of ${count}`,
-  tapeFromText: (reference) => `from ${reference}`,
+  tapeFromText: (reference, site) => `from ${referenceInText(reference, site)}`,
   depthText: (depth, units) =>
     depth === null
       ? 'Not known'
@@ -45,7 +46,16 @@ export const crew: CrewWords = {
   alongText,
   acrossText,
   wayText: (way) => ways[way],
-  foundText,
+  foundText: foundLineIn({
+    states,
+    byTapes: 'by tapes',
+    atPaint: 'at the paint',
+    alongText,
+    acrossText,
+    depthText: (length, to) => `${length} to the ${to}`,
+    observations: observationNames,
+    materials: materialNames,
+  }),
   whereAmIText: ({ distance, azimuth, accuracy }, label, units) =>
     `${label} is ${sureText(distance, units)} to the ${windText(azimuth)} of you, ${giveOrTakeText(accuracy, units)}.`,
   positionProblemText: (why) => positionProblems[why],
@@ -68,25 +78,4 @@ function alongText(metres: number, units: Units): string {
 function acrossText(metres: number, units: Units): string {
   if (metres === 0) return 'On the line';
   return `${lengthText(Math.abs(metres), units)} to the ${metres > 0 ? 'right' : 'left'}`;
-}
-
-function foundText({ state, where, depth, seen, material }: FoundReport, { units }: Site): string {
-  const parts = [
-    states[state],
-    ...(where?.by === 'paint' ? placeTexts(where, units) : where === undefined ? [] : ['by tapes']),
-    ...(depth === undefined
-      ? []
-      : [`${lengthText(depth.depth, units)} to the ${depth.to === 'top' ? 'top' : 'invert'}`]),
-    ...(seen === undefined ? [] : [observationNames[seen]]),
-    ...(material === undefined || material === 'unknown' ? [] : [materialNames[material]]),
-  ];
-  return `${atStart(parts.map((part, i) => (i === 0 ? part : inSentence(part))).join(', '))}.`;
-}
-
-function placeTexts({ along, right }: { along: number; right: number }, units: Units): readonly string[] {
-  if (along === 0 && right === 0) return ['at the paint'];
-  return [
-    ...(along === 0 ? [] : [alongText(along, units)]),
-    ...(right === 0 ? [] : [acrossText(right, units)]),
-  ];
 }

@@ -1,7 +1,7 @@
 import type { ClearanceFindingValues } from '@footmark/dig';
+import type { DigSpeech } from '../digSpeech';
 import { atStart } from '../named';
-import type { Said } from '../words';
-import type { DigSpeech } from './digSpeech';
+import type { Said } from '../said';
 
 type Sentences = {
   readonly [Code in keyof ClearanceFindingValues]: (

@@ -1,9 +1,9 @@
 import type { ExcavationFindingValues } from '@footmark/dig';
 import { WITHIN_95 } from '@footmark/site';
+import type { DigSpeech } from '../digSpeech';
 import { inSentence } from '../named';
-import type { Said } from '../words';
+import type { Said } from '../said';
 import { acrossText, leastText } from './digMeasure';
-import type { DigSpeech } from './digSpeech';
 import { soilNames } from './ruleNames';
 
 type Sentences = {

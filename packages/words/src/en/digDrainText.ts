@@ -1,9 +1,9 @@
 import type { DrainFindingValues } from '@footmark/dig';
+import type { DigSpeech } from '../digSpeech';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
-import type { Said } from '../words';
+import type { Said } from '../said';
 import { fallSentences } from './digFallText';
-import type { DigSpeech } from './digSpeech';
 import { waterSentences } from './digWaterText';
 
 type Sentences = {

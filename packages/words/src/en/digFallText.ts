@@ -1,8 +1,8 @@
 import type { DrainFindingValues } from '@footmark/dig';
 import { WITHIN_95 } from '@footmark/site';
+import type { DigSpeech } from '../digSpeech';
 import { atStart } from '../named';
-import type { Said } from '../words';
-import type { DigSpeech } from './digSpeech';
+import type { Said } from '../said';
 
 type FallCode =
   | 'fall-too-little'

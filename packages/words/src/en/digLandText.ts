@@ -1,9 +1,9 @@
 import type { LandCrossing, LandFindingValues, LandStretch, Whose, WhoseAt } from '@footmark/dig';
 import type { Site, Units } from '@footmark/site';
+import type { DigSpeech } from '../digSpeech';
 import { holderOf, landLengths } from '../landFacts';
 import { atStart, inSentence } from '../named';
-import type { Said } from '../words';
-import type { DigSpeech } from './digSpeech';
+import type { Said } from '../said';
 import { sureText } from './sureText';
 import { targetInText } from './thingName';
 

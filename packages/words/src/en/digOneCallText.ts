@@ -1,6 +1,6 @@
 import type { OneCallState, ServiceFindingValues } from '@footmark/dig';
 import type { OneCall } from '@footmark/site';
-import type { Said } from '../words';
+import type { Said } from '../said';
 import { dateText } from './visitText';
 
 /** How a ticket stands, as the findings about it are called. */

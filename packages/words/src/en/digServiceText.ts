@@ -1,10 +1,10 @@
 import type { ServiceFindingValues } from '@footmark/dig';
+import type { DigSpeech } from '../digSpeech';
 import { angleText } from '../measureText';
 import { atStart } from '../named';
-import type { Said } from '../words';
+import type { Said } from '../said';
 import { leastText } from './digMeasure';
 import { oneCallSentences } from './digOneCallText';
-import type { DigSpeech } from './digSpeech';
 
 type Sentences = {
   readonly [Code in keyof ServiceFindingValues]: (

@@ -1,54 +1,50 @@
-import { formatDiameter, type Site } from '@footmark/site';
-import { volumeText } from '../amountText';
-import { lengthText, slopeText } from '../measureText';
+import type { Site } from '@footmark/site';
+import { type DigSpeech, digSpeechIn } from '../digSpeech';
+import { lengthText } from '../measureText';
+import { inSentence } from '../named';
+import type { CardThing } from '../said';
+import { thingOf } from '../thing';
 import { areaText } from './digMeasure';
+import { kindNames } from './kindNames';
 import { andList } from './listText';
 import { sureText } from './sureText';
 import { markInText, targetInText } from './thingName';
 
-/** What sentences about digs are made with: names and measures as they stand inside one. */
-export type DigSpeech = {
-  /** By its name, else by what it is and where: a trench without commas, which a sentence needs for itself. */
-  readonly dig: (id: string) => string;
-  readonly feature: (id: string) => string;
-  readonly features: (ids: readonly string[]) => string;
-  readonly path: (id: string) => string;
-  readonly mark: (run: string, reading: string) => string;
-  /** A length that was computed (m), as coarse as such lengths are. */
-  readonly size: (metres: number) => string;
-  /** A length that a rule or a person gave (m). */
-  readonly length: (metres: number) => string;
-  /** The inside of a pipe (m). */
-  readonly diameter: (metres: number) => string;
-  /** A fall over run. */
-  readonly slope: (fallOverRun: number) => string;
-  readonly area: (squareMetres: number) => string;
-  readonly volume: (cubicMetres: number) => string;
-};
-
-export function digSpeech(site: Site): DigSpeech {
-  const { units } = site;
-  const feature = (id: string) => targetInText({ kind: 'feature', id }, site);
-  return {
-    dig: (id) => digInText(id, site),
-    feature,
-    features: (ids) => andList(ids.map(feature)),
-    mark: (run, id) => markInText({ kind: 'reading', run, id }, site),
-    path: (id) => targetInText({ kind: 'path', id }, site),
-    size: (metres) => sureText(metres, units),
-    length: (metres) => lengthText(metres, units),
-    diameter: (metres) => formatDiameter(metres, units.diameter),
-    slope: slopeText,
-    area: (squareMetres) => areaText(squareMetres, units),
-    volume: (cubicMetres) => volumeText(cubicMetres, units),
+/** How things are spoken of in sentences about digs; `here`, on its own card, a thing is not named again. */
+export function digSpeech(site: Site, here?: CardThing): DigSpeech {
+  const tongue = {
+    target: targetInText,
+    mark: markInText,
+    dig: digInText,
+    andList,
+    sureText,
+    areaText,
+    thisOne,
   };
+  return digSpeechIn(tongue, site, here);
 }
 
+/** A trench without commas, which a sentence needs for itself. */
 function digInText(id: string, site: Site): string {
-  const dig = site.digging.digs.find((d) => d.id === id);
-  if (dig === undefined) return id;
+  const thing = thingOf({ kind: 'dig', id }, site);
+  if (thing.is !== 'dig') return id;
+  const { dig } = thing;
   if (dig.name !== '') return dig.name;
   if (dig.is === 'pit') return `the ${targetInText({ kind: 'dig', id }, site)}`;
   const [from, to] = [dig.from, dig.to].map((station) => lengthText(station, site.units));
   return `the trench on ${targetInText({ kind: 'path', id: dig.path }, site)} from ${from} to ${to}`;
+}
+
+function thisOne(here: CardThing, site: Site): string {
+  const thing = thingOf(here, site);
+  switch (here.kind) {
+    case 'dig':
+      return `this ${thing.is === 'dig' ? thing.dig.is : 'dig'}`;
+    case 'path':
+      return 'this pipe';
+    case 'feature':
+      return thing.is === 'feature' ? `this ${inSentence(kindNames[thing.feature.kind])}` : 'this';
+    case 'reading':
+      return 'this mark';
+  }
 }

@@ -1,9 +1,9 @@
 import { WITHIN_95 } from '@footmark/site';
+import type { DigSpeech } from '../digSpeech';
 import { atStart } from '../named';
 import type { DigFindingTable } from '../sayFinding';
 import { owners } from './digLandText';
 import { leastText, shareText } from './digMeasure';
-import type { DigSpeech } from './digSpeech';
 import { soilNames } from './ruleNames';
 import { dateText } from './visitText';
 

@@ -1,8 +1,9 @@
 import type { TreeAssumption, TreeFindingValues } from '@footmark/dig';
+import type { DigSpeech } from '../digSpeech';
 import { atStart } from '../named';
-import type { Said, Words } from '../words';
+import type { Said } from '../said';
+import type { Words } from '../words';
 import { leastText, shareText } from './digMeasure';
-import type { DigSpeech } from './digSpeech';
 import { zoneOfRule } from './digZone';
 import { andList } from './listText';
 import { sureText } from './sureText';

@@ -1,7 +1,7 @@
 import type { DrainFindingValues, WaterUnknown } from '@footmark/dig';
+import type { DigSpeech } from '../digSpeech';
 import { atStart } from '../named';
-import type { Said } from '../words';
-import type { DigSpeech } from './digSpeech';
+import type { Said } from '../said';
 import { andList } from './listText';
 
 type WaterCode = Extract<keyof DrainFindingValues, `water-${string}`>;

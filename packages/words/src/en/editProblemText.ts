@@ -1,6 +1,15 @@
 import type { EditProblem, Units } from '@footmark/site';
 import { countText } from '../countText';
-import { type EditNumber, isEditNumber, limitText, propertyOf, sigmaOf } from '../editNumbers';
+import {
+  type EditList,
+  type EditNames,
+  type EditText,
+  listName,
+  numberName,
+  textName,
+  valueName,
+} from '../editNames';
+import { type EditNumber, limitText } from '../editNumbers';
 import { fieldNames } from './fieldNames';
 import { sigmaNames } from './sigmaNames';
 
@@ -70,7 +79,7 @@ const numberNames: Record<EditNumber, string> = {
 };
 
 /** What a site has several of, by the property that lists them. */
-const lists: Readonly<Record<string, string>> = {
+const lists: Readonly<Record<EditList, string>> = {
   features: 'things in the yard',
   paths: 'pipes',
   runs: 'runs',
@@ -100,7 +109,7 @@ const lists: Readonly<Record<string, string>> = {
   stemDiameters: 'stems',
 };
 
-const texts: Readonly<Record<string, string>> = {
+const texts: Readonly<Record<EditText, string>> = {
   name: 'a name',
   address: 'the address',
   note: 'a note',
@@ -115,6 +124,16 @@ const texts: Readonly<Record<string, string>> = {
   setAside: 'the name of an observation',
 };
 
+const names: EditNames = {
+  numbers: numberNames,
+  texts,
+  lists,
+  fields: fieldNames,
+  sigma: (name) => `the give or take of “${sigmaNames[name]}”`,
+  other: 'this',
+  others: 'of these',
+};
+
 const limitWords = { zero: 'zero', miles: 'miles' } as const;
 
 /** Why an edit was not made, with the limit that it would have passed, in the units of the site. */
@@ -126,20 +145,20 @@ function reason(problem: EditProblem, units: Units): string {
   switch (problem.code) {
     case 'too-great': {
       const limit = limitText(problem, units, limitWords);
-      return `${nameOfNumber(problem)} ${problem.inclusive ? 'can be at most' : 'must be less than'} ${limit}.`;
+      return `${numberName(problem, names)} ${problem.inclusive ? 'can be at most' : 'must be less than'} ${limit}.`;
     }
     case 'too-small': {
       const limit = limitText(problem, units, limitWords);
-      return `${nameOfNumber(problem)} must be ${problem.inclusive ? 'at least' : 'more than'} ${limit}.`;
+      return `${numberName(problem, names)} must be ${problem.inclusive ? 'at least' : 'more than'} ${limit}.`;
     }
     case 'too-many':
-      return `there can be at most ${countText(problem.limit)} ${lists[propertyOf(problem)] ?? 'of these'}.`;
+      return `there can be at most ${countText(problem.limit)} ${listName(problem, names)}.`;
     case 'too-few':
-      return `there must be at least ${countText(problem.limit)} ${lists[propertyOf(problem)] ?? 'of these'}.`;
+      return `there must be at least ${countText(problem.limit)} ${listName(problem, names)}.`;
     case 'too-long':
-      return `${nameOfText(propertyOf(problem))} can be at most ${countText(problem.limit)} characters long.`;
+      return `${textName(problem, names)} can be at most ${countText(problem.limit)} characters long.`;
     case 'wrong-value':
-      return `${nameOf(propertyOf(problem))} is not a value that a site can hold.`;
+      return `${valueName(problem, names)} is not a value that a site can hold.`;
     case 'depends-on-itself':
       return 'a point would then be measured, by way of others, from itself. Measure it from another point.';
     case 'joins-itself':
@@ -161,25 +180,8 @@ function reason(problem: EditProblem, units: Units): string {
     case 'length-to-itself':
       return 'a length of pipe would then begin and end at one point. Choose two.';
     case 'dig-out-of-order':
-      return 'a trench begins before it ends.';
+      return 'a trench would then end before it begins.';
     case 'duplicate-id':
       return `two things would then have the id ${problem.name}.`;
   }
-}
-
-function nameOf(property: string): string {
-  return isEditNumber(property) ? numberNames[property] : nameOfText(property);
-}
-
-function nameOfText(property: string): string {
-  if (texts[property] !== undefined) return texts[property];
-  const named = Object.entries(fieldNames).find(([name]) => name === property)?.[1];
-  return named === undefined ? 'this' : `“${named}”`;
-}
-
-function nameOfNumber(problem: EditProblem): string {
-  const sigma = sigmaOf(problem);
-  if (sigma !== null) return `the give or take of “${sigmaNames[sigma]}”`;
-  const property = propertyOf(problem);
-  return isEditNumber(property) ? numberNames[property] : 'this';
 }

@@ -5,6 +5,7 @@ import { accuracyText, apartText, explanationText, pairProblemTexts } from './ag
 import { basisText } from './basisText';
 import { bundleNoteText, bundleProblemText } from './bundleText';
 import { cautions, modelValuesText } from './cautions';
+import { clockText } from './clockText';
 import { crew } from './crew';
 import { dimensionText, obstacleText } from './digClearanceText';
 import { digFindingSubject, digFindingText, digFindingTitle } from './digFindingText';
@@ -109,6 +110,7 @@ export const en: Words = {
   directionName: (direction) => directionNames[direction],
   zeroName: (at) => zeroNames[at],
   spotName: (by) => spotNames[by],
+  clockText,
   severityName: (severity) => severityNames[severity],
   actionName: (action) => actionNames[action],
   runEndName: (end) => runEndNames[end],

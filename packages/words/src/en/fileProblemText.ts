@@ -1,7 +1,7 @@
 import type { FileProblem, OpenFailure } from '@footmark/site';
 import { filePathText } from '../filePath';
 import { holdsNoNumber, megabytesText } from '../fileProblem';
-import type { SaidOfFile } from '../words';
+import type { SaidOfFile } from '../said';
 
 const problemNames: Record<FileProblem['code'], (detail: string) => string> = {
   'wrong-value': (detail) => `this value does not fit (${detail})`,

@@ -7,13 +7,13 @@ import {
   type Target,
   WITHIN_95,
 } from '@footmark/site';
+import type { Sentences, Speech } from '../findingSpeech';
 import { angleText, counterText, lengthText, slopeText } from '../measureText';
 import { atStart } from '../named';
 import { percentText } from '../percentText';
 import { ratioText } from '../ratioText';
+import type { Said } from '../said';
 import { isPaintBeside, targetOfKey } from '../thing';
-import type { Said } from '../words';
-import type { Sentences, Speech } from './findingSpeech';
 import { foundSentences } from './foundSentences';
 import { markInText, spokenName, targetInText } from './thingName';
 

@@ -9,7 +9,7 @@ import {
   worstEvidence,
 } from '../fitFacts';
 import { atStart } from '../named';
-import type { Said } from '../words';
+import type { Said } from '../said';
 import { evidenceInText } from './evidenceText';
 import { orList } from './listText';
 import { sureText } from './sureText';

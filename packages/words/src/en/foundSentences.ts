@@ -1,5 +1,6 @@
 import type { FindingCode } from '@footmark/site';
-import type { Sentences } from './findingSpeech';
+import type { Sentences } from '../findingSpeech';
+import { DUG_STRAIGHT_M, type FoundWay, foundWays } from '../locateFacts';
 
 type FoundCode = Extract<FindingCode, `as-found-${string}`>;
 
@@ -35,19 +36,18 @@ export const foundSentences: Sentences<FoundCode> = {
   }),
 };
 
-/** Less than this (m) to one side is straight along, or straight across. */
-const STRAIGHT_M = 0.01;
+const sides: Record<FoundWay['to'], string> = {
+  downstream: 'with the flow',
+  upstream: 'against the flow',
+  right: 'to the right',
+  left: 'to the left',
+};
 
 /** `3 ft against the flow and 0.5 ft to the right`. */
 function offInText(along: number, across: number, length: (metres: number) => string): string {
-  return [
-    ...(Math.abs(along) < STRAIGHT_M
-      ? []
-      : [`${length(Math.abs(along))} ${along < 0 ? 'against' : 'with'} the flow`]),
-    ...(Math.abs(across) < STRAIGHT_M
-      ? []
-      : [`${length(Math.abs(across))} to the ${across < 0 ? 'left' : 'right'}`]),
-  ].join(' and ');
+  return foundWays({ along, across }, DUG_STRAIGHT_M)
+    .map(({ metres, to }) => `${length(metres)} ${sides[to]}`)
+    .join(' and ');
 }
 
 /** Who reports, as a sentence begins or in its middle. */

@@ -1,7 +1,7 @@
 import type { GridFactors, GridNote, GridSystem, GridUnit } from '@footmark/grid';
 import type { DefinitionProblem } from '@footmark/site';
 import { convergenceFacts, datumNames, factorText, groundFacts, metresText } from '../gridFacts';
-import type { Said, WayRow } from '../words';
+import type { Said, WayRow } from '../said';
 
 /** What grid coordinates are counted in, with which foot it is. */
 export function gridUnitText({ name, metres }: GridUnit): string {

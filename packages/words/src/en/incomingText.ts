@@ -9,7 +9,7 @@ import type {
   PlacingProblem,
 } from '../incoming';
 import { farTextIn, millionsText, valueText } from '../incomingFacts';
-import type { Said } from '../words';
+import type { Said } from '../said';
 import { sureText } from './sureText';
 
 type Values = IncomingProblemFacts['values'];

@@ -1,6 +1,7 @@
 import type { LinkProblem } from '@footmark/link';
+import { countText } from '../countText';
 import { percentText } from '../percentText';
-import type { Said, SaidOfFile } from '../words';
+import type { Said, SaidOfFile } from '../said';
 import { answerProblemText } from './answerProblemText';
 import { fileProblemText } from './fileProblemText';
 
@@ -32,7 +33,7 @@ function said(problem: Exclude<LinkProblem, { code: 'not-a-site' | 'not-an-answe
       };
     case 'too-long':
       return {
-        text: `The link is too long: ${count(problem.characters)} characters, and the most is ${count(problem.most)}.`,
+        text: `The link is too long: ${countText(problem.characters)} characters, and the most is ${countText(problem.most)}.`,
         cure: ASK_FOR_FILE,
       };
     case 'cut-off':
@@ -64,7 +65,7 @@ function said(problem: Exclude<LinkProblem, { code: 'not-a-site' | 'not-an-answe
       return { text: 'The site is too large for a link.', cure: AS_A_FILE };
     case 'too-many-symbols':
       return {
-        text: `The site would take ${count(problem.needed)} QR codes, which is more than anyone scans.`,
+        text: `The site would take ${countText(problem.needed)} QR codes, which is more than anyone scans.`,
         cure: 'Leave out what need not go along, or send the link or a file.',
       };
     case 'other-set':
@@ -80,8 +81,4 @@ function newer(): Said {
     text: 'The link was made by a newer version of Footmark.',
     cure: 'Load Footmark anew while there is a network, then open the link again.',
   };
-}
-
-function count(whole: number): string {
-  return whole.toLocaleString('en-US');
 }

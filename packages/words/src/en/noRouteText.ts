@@ -1,7 +1,8 @@
 import type { Blocked, Change, Relaxation, RequestProblem, RouteFault } from '@footmark/route';
 import type { Site } from '@footmark/site';
 import { angleText, slopeText } from '../measureText';
-import type { Said } from '../words';
+import type { Said } from '../said';
+import { standStraight } from '../trenchSides';
 import { acrossText } from './digMeasure';
 import { andList } from './listText';
 import { sureText } from './sureText';
@@ -60,13 +61,10 @@ function changeText(change: Change, site: Site): string {
 
 /** How the sides of a trench have to be kept where it comes so near. */
 export function sidesText(slope: number): string {
-  return slope < STRAIGHT
+  return standStraight(slope)
     ? 'The sides of its trench then stand straight: shore them, or use a shield.'
     : `The sides of its trench are then cut back ${acrossText(slope)} at the most; where the ground does not stand so, shore them or use a shield.`;
 }
-
-/** Sides that are cut back by less are straight. */
-const STRAIGHT = 0.05;
 
 /** What is wrong with what is asked for, and what to change. */
 export function routeProblemText({ code, values }: RequestProblem, site: Site): Said {

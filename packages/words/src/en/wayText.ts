@@ -1,10 +1,11 @@
 import { boredLength, type Way, type WayFacts, type WayIs } from '@footmark/reroute';
-import { formatDiameter, type Site } from '@footmark/site';
+import { formatDiameter, type Site, type Units } from '@footmark/site';
 import { volumeText } from '../amountText';
 import { angleText } from '../measureText';
-import { atStart } from '../named';
+import { atStart, inSentence } from '../named';
+import type { WayRow } from '../said';
 import { type Asked, askedBefore, bendCount, mostRooted, nearestOf, partsOf } from '../wayFacts';
-import type { WayRow } from '../words';
+import { coverAsked, type WayPipe, wayMaterials } from '../wayMaterials';
 import { areaText, shareText } from './digMeasure';
 import { materialNames } from './drainNames';
 import { belowGroundText, dropText } from './heightText';
@@ -121,34 +122,39 @@ function bendsText({ bends }: WayFacts): string {
   return bends.map(({ name, turn, count }) => `${count} × ${name ?? angleText(turn)}`).join(', ');
 }
 
-/** What has to be brought for it. The material of an old pipe says nothing of the new one. */
-function materialsText({ is, facts, path, bored }: Way, { units }: Site): string {
-  const length = sureText(facts.length, units);
-  const missing = facts.cleanouts.missing.length;
-  const cleanouts = missing === 0 ? [] : [missing === 1 ? '1 cleanout' : `${missing} cleanouts`];
-  if (is === 'repair') return [`${length} of new pipe`, ...cleanouts].join(', ');
-  if (is === 'in-place') return [`${length} of liner or pulled pipe`, ...cleanouts].join(', ');
-  const [laid] = path.stretches;
-  const pipe =
-    laid === undefined
-      ? 'pipe'
-      : `${formatDiameter(laid.diameter, units.diameter)} ${materialNames[laid.material].toLowerCase()} pipe`;
-  const bends = facts.bends.map(
-    ({ name, turn, count }) => `${count} × ${name === null ? angleText(turn) : name} bend`,
-  );
-  const bore = bored.length === 0 ? [] : [`${sureText(boredLength(bored), units)} of it fit to be pulled`];
-  return [`${length} of ${pipe}`, ...bore, ...bends, ...cleanouts].join(', ');
+/** What has to be brought for it. */
+function materialsText(way: Way, { units }: Site): string {
+  const { pipe, pulled, bends, cleanouts } = wayMaterials(way);
+  return [
+    `${sureText(way.facts.length, units)} of ${pipeText(pipe, units)}`,
+    ...(pulled === null ? [] : [`${sureText(pulled, units)} of it fit to be pulled`]),
+    ...bends.map(({ name, turn, count }) => `${count} × ${name ?? angleText(turn)} bend`),
+    ...(cleanouts === 0 ? [] : [cleanouts === 1 ? '1 cleanout' : `${cleanouts} cleanouts`]),
+  ].join(', ');
+}
+
+function pipeText(pipe: WayPipe, { diameter }: Units): string {
+  switch (pipe.is) {
+    case 'anew':
+      return 'new pipe';
+    case 'in-place':
+      return 'liner or pulled pipe';
+    case 'not-said':
+      return 'pipe';
+    case 'laid': {
+      const material = pipe.material === null ? '' : `${inSentence(materialNames[pipe.material])} `;
+      return `${formatDiameter(pipe.diameter, diameter)} ${material}pipe`;
+    }
+  }
 }
 
 /** With what is asked for where that is more. */
-function coverText({ cover, findings }: WayFacts, { units }: Site): string {
-  if (cover === null) return 'not known';
-  const text = belowGroundText(cover, units);
-  const asked = findings.flatMap((f) => {
-    if (f.code === 'cover-too-thin') return [`${sureText(f.values.asked, units)} asked`];
-    return f.code === 'cover-above-frost' ? [`frost goes ${sureText(f.values.asked, units)} deep`] : [];
-  });
-  return [text, ...new Set(asked)].join(', ');
+function coverText(facts: WayFacts, { units }: Site): string {
+  if (facts.cover === null) return 'not known';
+  const asked = coverAsked(facts).map(({ by, metres }) =>
+    by === 'rule' ? `${sureText(metres, units)} asked` : `frost goes ${sureText(metres, units)} deep`,
+  );
+  return [belowGroundText(facts.cover, units), ...asked].join(', ');
 }
 
 function fallText({ fall: { required, available } }: WayFacts, { units }: Site): string {

@@ -179,3 +179,63 @@ export function dugYard(length: 'ft' | 'ft-in' | 'm'): Site {
     },
   };
 }
+
+/** What else can be said of a code: each yes or no the other way, the other states, and what is not known. */
+export function digFindingVariants(code: keyof DigFindingValues): readonly AnyDigFinding[] {
+  const flips = Object.entries(samples[code]).flatMap(([name, value]) => {
+    if (typeof value === 'boolean') return [{ [name]: !value }];
+    const others = (OTHERS[name] ?? []).filter((other) => value === null || typeof other === typeof value);
+    return others.map((other) => ({ [name]: other }));
+  });
+  return [{}, ...flips, ...(MORE[code] ?? [])].map((more) => digFindingSample(code, more));
+}
+
+const OTHERS: Readonly<Record<string, readonly unknown[]>> = {
+  state: ['existing', 'proposed'],
+  planned: ['slope', 'shield', 'engineer'],
+  because: ['no-pipe-level', 'no-ground'],
+  side: ['left', 'right'],
+  places: [1],
+  by: ['material'],
+  whose: ['shared', 'public', 'outside'],
+  unknown: ['service', 'dig'],
+  over: ['pipe'],
+  zone: ['bs-5837', 'as-4970', 'tolerance-and-age', 'six-diameters', 'bore-distance'],
+  as: ['c'],
+};
+
+const MORE: { readonly [Code in keyof DigFindingValues]?: readonly object[] } = {
+  'depth-not-known': [{ because: 'indoors' }],
+  'spoil-without-room': [{ side: null, suggested: 'away', features: [] }, { features: ['f3'] }],
+  'dig-under-footing': [{ assumed: null }, { assumed: 'foundation', atLeast: true }],
+  'footing-taken': [{ assumed: null }, { assumed: 'foundation' }],
+  'footing-not-judged': [{ assumed: null, distance: -0.1 }],
+  'tree-facts-assumed': [{ assumed: [{ fact: 'tolerance', as: 'poor' }] }],
+  'pipe-in-root-zone': [
+    { distance: -0.1, cover: null },
+    { state: 'existing', cover: null },
+    { state: 'existing', enough: true },
+  ],
+  'dig-in-structural-roots': [{ is: 'stability' }],
+  'cover-too-thin': [{ cover: -0.2 }],
+  'pipe-too-near': [{ distance: -0.3 }],
+  'mark-in-tolerance-zone': [{ distance: -0.1 }],
+  'service-crossed': [{ gap: null, over: null, missing: [] }],
+  'dig-in-tolerance-zone': [{ handDig: null, length: null, below: null, distance: -0.1 }, { below: -0.3 }],
+  'one-call-not-called': [{ days: 2 }],
+  'one-call-waiting': [{ from: null }],
+  'one-call-expired': [{ until: null }],
+  'fall-not-sure': [{ others: 0 }],
+  'water-too-near': [
+    { crosses: true, sleeve: 1.5, passBelow: null },
+    { crosses: true, main: true },
+    { above: 0.1, shelf: true },
+  ],
+  'water-allowed': [
+    { by: 'material', asked: 0 },
+    { main: true, crosses: true },
+  ],
+  'water-depth-not-known': [
+    { main: true, crosses: true, missing: ['pipe-material', 'service-diameter', 'ground'] },
+  ],
+};

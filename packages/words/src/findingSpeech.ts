@@ -1,7 +1,7 @@
 import type { FindingCode, FindingOf } from '@footmark/site';
-import type { Said } from '../words';
+import type { Said } from './said';
 
-/** What sentences are made with: names and measures as they stand inside one. */
+/** What sentences are made with: names and measures as they stand inside one, with the articles that a language puts before them. */
 export type Speech = {
   /** The finding's target. */
   readonly thing: string;

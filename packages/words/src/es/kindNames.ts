@@ -1,0 +1,55 @@
+import type { FeatureKind, FeatureLayer, Shape } from '@footmark/site';
+import { feminine, masculine, type Noun } from './article';
+
+export const kinds: Record<FeatureKind, Noun> = {
+  building: masculine('Edificio'),
+  shed: masculine('Cobertizo'),
+  porch: masculine('Porche'),
+  deck: feminine('Terraza de madera'),
+  cleanout: masculine('Registro'),
+  stack: feminine('Bajante'),
+  'floor-drain': masculine('Drenaje de piso'),
+  fixture: masculine('Mueble sanitario'),
+  manhole: masculine('Pozo de visita'),
+  tap: masculine('Entronque con la tubería principal'),
+  main: feminine('Tubería principal de alcantarillado'),
+  'septic-tank': masculine('Tanque séptico'),
+  tree: masculine('Árbol'),
+  hedge: masculine('Seto'),
+  boundary: masculine('Lindero'),
+  'boundary-line': feminine('Línea de lindero'),
+  easement: feminine('Servidumbre'),
+  'right-of-way': feminine('Línea del derecho de vía'),
+  street: feminine('Calle'),
+  curb: masculine('Bordillo'),
+  sidewalk: feminine('Acera'),
+  driveway: feminine('Entrada de autos'),
+  patio: masculine('Patio'),
+  fence: feminine('Cerca'),
+  'retaining-wall': masculine('Muro de contención'),
+  well: masculine('Pozo de agua'),
+  pole: masculine('Poste'),
+  hydrant: masculine('Hidrante'),
+  meter: masculine('Medidor'),
+  service: feminine('Línea de servicio'),
+  locate: feminine('Localización'),
+  'reference-point': masculine('Punto de referencia'),
+  benchmark: masculine('Banco de nivel'),
+  'spot-level': masculine('Punto acotado'),
+  'photo-point': masculine('Punto de foto'),
+  note: feminine('Nota'),
+};
+
+export const shapeNames: Record<Shape, string> = { point: 'Punto', line: 'Línea', area: 'Área' };
+
+export const layerNames: Record<FeatureLayer, string> = {
+  buildings: 'Edificios',
+  drain: 'Drenaje',
+  trees: 'Árboles',
+  land: 'Linderos',
+  pavement: 'Pavimento',
+  structures: 'Cercas y muros',
+  services: 'Servicios',
+  survey: 'Puntos de referencia y niveles',
+  notes: 'Notas',
+};
