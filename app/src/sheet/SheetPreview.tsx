@@ -47,7 +47,7 @@ export function SheetPreview({ ask, onClose }: { readonly ask: SheetAsk; readonl
           <div className={styles.bar}>
             <Heading slot="title">{sheet === null ? 'Sheet' : sheetCount(sheet.pages.length)}</Heading>
             {sheet === null ? null : (
-              <>
+              <div className={styles.ways}>
                 <Action look="primary" onPress={() => void file().then(saveFile)}>
                   <Download size={20} aria-hidden /> Save as PDF
                 </Action>
@@ -59,7 +59,7 @@ export function SheetPreview({ ask, onClose }: { readonly ask: SheetAsk; readonl
                     <Share size={20} aria-hidden /> Share
                   </Action>
                 ) : null}
-              </>
+              </div>
             )}
             <Action look="icon" aria-label="Close" onPress={onClose}>
               <X size={22} aria-hidden />
