@@ -14,8 +14,9 @@ export default defineConfig({
   workers: 2,
   fullyParallel: true,
   retries: 0,
-  timeout: 60_000,
-  expect: { timeout: 5_000 },
+  // a busy machine is no fault: these only end what hangs
+  timeout: 150_000,
+  expect: { timeout: 15_000 },
   webServer: {
     command: `node node_modules/vite/bin/vite.js preview --host 127.0.0.1 --port ${PORT} --strictPort`,
     cwd: '../app',

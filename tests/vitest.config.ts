@@ -8,5 +8,8 @@ export default defineConfig({
     setupFiles: ['tests/withProjection.ts'],
     environment: 'node',
     passWithNoTests: false,
+    // a busy machine is no fault: this only ends what hangs
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });
