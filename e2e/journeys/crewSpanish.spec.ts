@@ -78,6 +78,10 @@ test('a crew that reads Spanish works, puts down and sends back in Spanish, by t
     expect(await smallTargets(page, GLOVE_PX)).toEqual([]);
     expect(await crew.sheet.evaluate((e) => e.scrollHeight - e.clientHeight)).toBeLessThanOrEqual(0);
     await expect(crew.button('Marca siguiente')).toBeInViewport({ ratio: 1 });
+    // which mark of how many and that it is saved, in one line of the header
+    const line = page.getByRole('banner').locator('p', { has: page.getByRole('status') });
+    await expect(line).toHaveText(`4 de ${marks.length} · Guardado`);
+    expect(await line.evaluate((e) => e.scrollWidth - e.clientWidth)).toBeLessThanOrEqual(0);
   });
 
   await test.step('all cautions are there', async () => {

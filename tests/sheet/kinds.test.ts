@@ -1,6 +1,6 @@
 import { type Item, sheetPdf } from '@footmark/sheet';
 import { setOutsOf } from '@footmark/site';
-import { lengthText } from '@footmark/words';
+import { es, lengthText } from '@footmark/words';
 import { describe, expect, it } from 'vitest';
 import { readPdf, textOn } from './readPdf';
 import { FONTS, SLOW, sample, sheet, sourceOf } from './sheets';
@@ -82,6 +82,17 @@ describe('a sheet for the owner', SLOW, () => {
     expect(sheet(source, { kind: 'findings' }).pages.length).toBeLessThanOrEqual(2);
     expect(await text).not.toMatch(
       /\b(invert|station|sonde|lateral line|o’clock|offset joint|infiltration)\b/i,
+    );
+  });
+
+  it('is as short in Spanish, and as plain', async () => {
+    const spanish = sourceOf(source.site, es);
+    expect(sheet(spanish, { kind: 'findings' }).pages.length).toBeLessThanOrEqual(2);
+    const said = await textsOf(spanish, { kind: 'findings' });
+    expect(said).toContain('A 64.8 ft de tubería desde donde entró la cámara (Basement floor cleanout)');
+    expect(said).toContain('Limpiar la tubería y volver a revisarla');
+    expect(said).not.toMatch(
+      /(?<!\p{L})(?:fondo|cota|lomo|estación|sonda|entronque|reloj|junta desplazada|hundimiento|infiltración|encamisar)(?!\p{L})/iu,
     );
   });
 

@@ -1,5 +1,5 @@
 import { sheetPdf } from '@footmark/sheet';
-import { lengthText } from '@footmark/words';
+import { en, es, lengthText } from '@footmark/words';
 import { describe, expect, it } from 'vitest';
 import { type PdfText, readPdf, textOn } from './readPdf';
 import { FONTS, SLOW, sample, sheet, sourceOf } from './sheets';
@@ -19,9 +19,13 @@ function rowOf(label: string, texts: readonly PdfText[]): string {
     .join(' ');
 }
 
-describe.each(['rear-alley', 'front-terrace'] as const)('the mark-out of the %s', SLOW, (name) => {
-  const source = sourceOf(sample(name));
-  const { site, derived, words } = source;
+const samples = (['rear-alley', 'front-terrace'] as const).flatMap((name) =>
+  [en, es].map((words) => ({ name, words, language: words.language })),
+);
+
+describe.each(samples)('the mark-out of the $name in $language', SLOW, ({ name, words }) => {
+  const source = sourceOf(sample(name), words);
+  const { site, derived } = source;
   const reading = readPdf(sheetPdf(sheet(source), FONTS));
 
   it('has for every mark its label, its tapes with where they begin, its side and its station in one row', async () => {
@@ -65,7 +69,8 @@ describe.each(['rear-alley', 'front-terrace'] as const)('the mark-out of the %s'
 
   it('counts its sheets', async () => {
     const pages = await reading;
-    for (const [i, page] of pages.entries()) expect(textOn(page)).toContain(`${i + 1} of ${pages.length}`);
+    for (const [i, page] of pages.entries())
+      expect(textOn(page)).toContain(words.sheet.sheetOf(i + 1, pages.length));
   });
 });
 

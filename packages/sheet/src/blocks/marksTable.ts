@@ -1,4 +1,4 @@
-import { formatClock, type Mark, markState, WITHIN_95 } from '@footmark/site';
+import { type Mark, markState, WITHIN_95 } from '@footmark/site';
 import { holeSizeText, lengthText } from '@footmark/words';
 import type { Section } from '../flow/section';
 import type { SheetSetting } from '../setting';
@@ -69,7 +69,7 @@ function detailsOf({ reading }: Mark, { words }: SheetSetting): readonly string[
   const { severity, clock, note } = reading;
   const said = [
     ...(severity === undefined ? [] : [words.severityName(severity)]),
-    ...(clock === undefined ? [] : [formatClock(clock)]),
+    ...(clock === undefined ? [] : [words.clockText(clock)]),
   ].join(', ');
   return [said, note].filter((t) => t !== '');
 }

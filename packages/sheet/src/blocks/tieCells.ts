@@ -8,7 +8,7 @@ export function tieColumns({ words: { sheet } }: SheetSetting): readonly TableCo
   return [
     { head: sheet.column('tie-1'), share: 29 },
     { head: sheet.column('tie-2'), share: 29 },
-    { head: sheet.column('side'), share: 12 },
+    { head: sheet.column('side'), share: 17 },
     { head: sheet.column('check'), share: 29 },
   ];
 }

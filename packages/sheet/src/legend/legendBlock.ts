@@ -63,7 +63,7 @@ function legendRow(
   const { inks, lettering } = setting;
   const text = textBlock(
     name,
-    { size: SIZE.small, weight: 'regular', colour: inks.ink, mostLines: 2 },
+    { size: SIZE.small, weight: 'regular', colour: inks.ink, mostLines: 3 },
     width - SWATCH.width - GAP.small,
     setting,
   );

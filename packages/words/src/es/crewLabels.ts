@@ -83,7 +83,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'looking-for-position': 'Buscando la posición de este dispositivo.',
   north: 'Norte',
   'north-assumed': 'Norte, supuesto',
-  saved: 'Guardado en este dispositivo',
+  saved: 'Guardado',
   saving: 'Guardando',
   'not-saved': 'No se guardó: este dispositivo está lleno o bloqueado',
   'try-again': 'Intentar de nuevo',

@@ -34,7 +34,7 @@ export const ownerWords: OwnerWords = {
     ].join(' '),
   ownerAllSeen: () => 'La cámara pasó por toda la tubería que está dibujada aquí.',
   ownerZoneText: (half, units) =>
-    `Los lugares se calculan con un contador y un croquis. 95 de cada 100 veces lo que se vio está a ${sureText(half, units)} de su marca o más cerca, y en la mayoría de las marcas más cerca.`,
+    `Los lugares se calculan con un contador y un croquis. 95 de cada 100 veces lo que se vio está a ${sureText(half, units)} de su marca o más cerca, y en la mayoría de las marcas, todavía más cerca.`,
   ownerDepthText: (known) =>
     known
       ? 'Las profundidades son estimadas hasta que se excave la tubería.'
@@ -51,7 +51,7 @@ function introText({ visits, runs }: Site): string {
   const times = runs.length === 1 ? 'una vez' : runs.length === 2 ? 'dos veces' : `${runs.length} veces`;
   return runs.length === 0
     ? 'Todavía no ha pasado ninguna cámara por el drenaje.'
-    : `Una cámara se pasó por el drenaje ${times}${on}.`;
+    : `Se pasó una cámara por el drenaje ${times}${on}.`;
 }
 
 function thingsText(things: number): string {

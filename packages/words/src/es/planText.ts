@@ -6,7 +6,7 @@ import type { Words } from '../words';
 import { sureText } from './sureText';
 
 export const locatedText: Words['locatedText'] = (mark, off, units) =>
-  off === null ? `${mark} localizada` : `${mark} localizada, a ${sureText(off, units)}`;
+  off === null ? `${mark} localizada` : `${mark} localizada a ${sureText(off, units)}`;
 
 export const digText: Words['digText'] = (hole, units) => `Hoyo ${holeSizeText(hole, units)}`;
 

@@ -57,7 +57,7 @@ export const sheetWords: SheetWords = {
   underBuilding: (name) => `bajo ${name}`,
   paintBeside: (distance, units) => `Pintada a ${lengthText(distance, units)} de su lugar, vea el plano`,
   invertText: (level, { length }) =>
-    `cota de fondo ${formatLength(level, length === 'm' ? 'm' : 'ft', { decimals: 2 })}`,
+    `cota ${formatLength(level, length === 'm' ? 'm' : 'ft', { decimals: 2 })}`,
   exaggerationText: (factor) =>
     factor === 1
       ? 'Alturas a la misma escala que las longitudes.'
@@ -65,7 +65,7 @@ export const sheetWords: SheetWords = {
   pipeItem: (material, diameter) => `Tubería de ${diameter}, ${inSentence(material)}`,
   bendItem: (name, turn) =>
     name === null
-      ? `Codo, ${bendAngleText(turn)}, ninguno es estándar`
+      ? `Codo, ${bendAngleText(turn)}, no hay uno estándar`
       : `Codo ${name}, ${bendAngleText(turn)}`,
   cleanoutItem: () => 'Registro, con lo que lo sube hasta el terreno',
   ticketText: (ticket) => `Boleto de llamada única ${ticket}`,
