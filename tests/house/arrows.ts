@@ -9,6 +9,7 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   geometry: [],
   route: ['geometry'],
   site: ['adjust', 'geometry'],
+  merge: ['site'],
   dig: ['geometry', 'site'],
   reroute: ['dig', 'geometry', 'route', 'site'],
   words: ['dig', 'reroute', 'route', 'site'],
