@@ -6,6 +6,7 @@ import { Action } from '../controls/Action';
 import { downloadMarks } from '../marks/marksTable';
 import { useDerived, useSite } from '../session/siteSession';
 import { downloadSetOut } from '../setOut/downloadSetOut';
+import { markDownloaded } from '../storage/siteStore';
 import { words } from '../words';
 import styles from './cards.module.css';
 import { downloadText } from './downloadText';
@@ -22,7 +23,10 @@ export function HandOffCard() {
       <div className={styles.section}>
         <Action
           wide
-          onPress={() => downloadText(siteFileName(site, 'json'), writeSite(site), 'application/json')}
+          onPress={() => {
+            downloadText(siteFileName(site, 'json'), writeSite(site), 'application/json');
+            void markDownloaded(site.id).catch(() => {}); // a device that keeps nothing needs no reminder
+          }}
         >
           <Download size={20} aria-hidden /> Download the site file
         </Action>

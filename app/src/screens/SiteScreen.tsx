@@ -7,11 +7,11 @@ import { Action } from '../controls/Action';
 import { usePictureArrivals } from '../pictures/usePictureArrivals';
 import { ProfileStrip } from '../profile/ProfileStrip';
 import { startProfile } from '../profile/profileView';
-import { unsavedStateOf } from '../session/autosave';
+import { openedFromDevice, unsavedStateOf } from '../session/autosave';
 import { lockSite, type SiteLock } from '../session/siteLock';
 import { derivedFrom, openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
-import { loadSite } from '../storage/siteStore';
+import { readSite } from '../storage/siteStore';
 import { CardPane } from './CardPane';
 import { useWideCard } from './cardInHand';
 import { Notice } from './Notice';
@@ -19,6 +19,7 @@ import { OpenProblem } from './OpenProblem';
 import { PlanFurniture } from './PlanFurniture';
 import styles from './SiteScreen.module.css';
 import { TitleStrip } from './TitleStrip';
+import { UnsavedBar } from './UnsavedBar';
 import { useShortcuts } from './useShortcuts';
 
 /** Why a site is not shown. */
@@ -104,9 +105,11 @@ async function siteOnDevice(id: string): Promise<Site | Exclude<Trouble, 'elsewh
   try {
     const unsaved = await unsavedStateOf(id);
     if (unsaved !== null) return unsaved;
-    const opened = await loadSite(id);
-    if (opened === null) return 'missing';
-    return opened.ok ? opened.site : opened.failure;
+    const found = await readSite(id);
+    if (found === null) return 'missing';
+    if (!found.opened.ok) return found.opened.failure;
+    openedFromDevice(found.opened.site, found);
+    return found.opened.site;
   } catch {
     return 'storage';
   }
@@ -133,6 +136,7 @@ function OpenSite() {
     <div className={styles.screen} data-wide-card={wide}>
       <TitleStrip />
       <div className={styles.work}>
+        <UnsavedBar />
         <main ref={plan} className={styles.plan} aria-label="Plan">
           <PlanCanvas />
           <PlanFurniture />

@@ -42,6 +42,17 @@ export function edit(name: string, change: (site: Site) => Site): boolean {
   return done.ok;
 }
 
+/** Puts another state of the open site in its place, which is no step of its own; `rebase` makes the states of its history fit. */
+export function replaceInSession(site: Site, rebase: (past: Site) => Site): void {
+  const { temporal } = useSiteSession;
+  const fitting = (step: Partial<SiteSession>) => (step.site ? { ...step, site: rebase(step.site) } : step);
+  const { pastStates, futureStates } = temporal.getState();
+  temporal.getState().pause();
+  useSiteSession.setState({ site });
+  temporal.getState().resume();
+  temporal.setState({ pastStates: pastStates.map(fitting), futureStates: futureStates.map(fitting) });
+}
+
 /** Takes back the last step, or several at once. */
 export function undo(steps = 1): void {
   if (steps > 0) useSiteSession.temporal.getState().undo(steps);
