@@ -1,6 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import { useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
+import { momentText } from '../cards/momentText';
 import { useMoreInSight } from '../cards/useMoreInSight';
 import { Action } from '../controls/Action';
 import controls from '../controls/controls.module.css';
@@ -44,7 +45,7 @@ export function SiteList({ entries, onOpen, onDelete, more }: Props) {
               <span>{entry.address}</span>
               <span>
                 {count(entry.counts.features, 'thing')} in the yard, {count(entry.counts.runs, 'run')},{' '}
-                {count(entry.counts.readings, 'reading')}. Saved {when(entry.savedAt)}.
+                {count(entry.counts.readings, 'reading')}. Saved {momentText(entry.savedAt)}.
               </span>
             </Button>
             {more?.(entry)}
@@ -61,10 +62,4 @@ export function SiteList({ entries, onOpen, onDelete, more }: Props) {
 
 function count(n: number, one: string): string {
   return `${n} ${one}${n === 1 ? '' : 's'}`;
-}
-
-const format = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' });
-
-function when(ms: number): string {
-  return format.format(ms);
 }

@@ -14,6 +14,7 @@ import { goTo } from '../session/workbench';
 import { readSite } from '../storage/siteStore';
 import { CardPane } from './CardPane';
 import { useWideCard } from './cardInHand';
+import { LookingBar } from './LookingBar';
 import { Notice } from './Notice';
 import { OpenProblem } from './OpenProblem';
 import { PlanFurniture } from './PlanFurniture';
@@ -137,6 +138,7 @@ function OpenSite() {
       <TitleStrip />
       <div className={styles.work}>
         <UnsavedBar />
+        <LookingBar />
         <main ref={plan} className={styles.plan} aria-label="Plan">
           <PlanCanvas />
           <PlanFurniture />

@@ -1,0 +1,52 @@
+import type { SiteChange } from '@footmark/merge';
+import { useEffect, useState } from 'react';
+import { momentText } from '../cards/momentText';
+import { Action } from '../controls/Action';
+import { stopLooking, useLooking } from '../session/looking';
+import { bringBackLooked, useSiteSession } from '../session/siteSession';
+import styles from './LookingBar.module.css';
+
+/** Says that an earlier version is shown in place of the site, how far it is from it, and leads back, or brings it back. */
+export function LookingBar() {
+  const { site: looked, at } = useLooking();
+  const now = useSiteSession((s) => s.site);
+  const [changes, setChanges] = useState<readonly SiteChange[] | null>(null);
+  useEffect(() => {
+    let gone = false;
+    setChanges(null);
+    if (looked !== null && now !== null)
+      void import('@footmark/merge').then(
+        ({ changesBetween }) => gone || setChanges(changesBetween(looked, now)),
+      );
+    return () => {
+      gone = true;
+    };
+  }, [looked, now]);
+  if (looked === null) return null;
+  const moment = momentText(at);
+  return (
+    <section className={styles.bar} aria-label="An earlier version is shown" role="status">
+      <p>
+        <strong>As it was on {moment}.</strong> {changes === null ? '' : sinceText(changes)}
+      </p>
+      <div className={styles.ways}>
+        <Action look="primary" onPress={() => bringBackLooked(`Bring back ${moment}`)}>
+          Bring this back
+        </Action>
+        <Action onPress={stopLooking}>Back to now</Action>
+      </div>
+    </section>
+  );
+}
+
+function sinceText(changes: readonly SiteChange[]): string {
+  const added = changes.filter((c) => c.before === undefined).length;
+  const gone = changes.filter((c) => c.after === undefined).length;
+  const other = changes.length - added - gone;
+  const parts = [
+    ...(added > 0 ? [`${added} added`] : []),
+    ...(other > 0 ? [`${other} changed`] : []),
+    ...(gone > 0 ? [`${gone} taken away`] : []),
+  ];
+  return parts.length === 0 ? 'Nothing has been changed since.' : `Since then: ${parts.join(', ')}.`;
+}
