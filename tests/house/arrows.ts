@@ -10,6 +10,7 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   route: ['geometry'],
   site: ['adjust', 'geometry'],
   merge: ['site'],
+  team: ['merge', 'site'],
   dig: ['geometry', 'site'],
   reroute: ['dig', 'geometry', 'route', 'site'],
   words: ['dig', 'reroute', 'route', 'site'],

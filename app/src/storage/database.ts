@@ -1,20 +1,11 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type {
-  SiteEntry,
-  StoredBase,
-  StoredFile,
-  StoredShare,
-  StoredSite,
-  StoredTeam,
-  StoredVersion,
-} from './records';
+import type { SiteEntry, StoredBase, StoredFile, StoredSite, StoredTeam, StoredVersion } from './records';
 
 export interface DeviceSchema extends DBSchema {
   sites: { key: string; value: StoredSite };
   entries: { key: string; value: SiteEntry };
   files: { key: string; value: StoredFile };
   versions: { key: [of: string, seq: number, at: number]; value: StoredVersion };
-  shares: { key: string; value: StoredShare };
   bases: { key: string; value: StoredBase };
   teams: { key: string; value: StoredTeam };
 }
@@ -48,7 +39,6 @@ export function openDevice(name: string, onGone: () => void = () => {}): Promise
       if (from < 2) db.createObjectStore('files', { keyPath: 'id' });
       if (from < 4) {
         db.createObjectStore('versions', { keyPath: ['of', 'seq', 'at'] });
-        db.createObjectStore('shares', { keyPath: 'id' });
         db.createObjectStore('bases', { keyPath: 'id' });
         db.createObjectStore('teams', { keyPath: 'id' });
       }

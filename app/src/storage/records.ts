@@ -18,8 +18,10 @@ export type SiteEntry = {
   readonly versionedAt?: number;
   /** The write that was last downloaded as a file. */
   readonly downloadedSeq?: number;
-  /** The team has it too. */
+  /** The team has it too, or is to have it. */
   readonly team?: true;
+  /** The write that was last exchanged with the team. */
+  readonly exchangedSeq?: number;
 };
 
 /** A site as it lies on the device, with the versions of its things that wait for a choice. */
@@ -50,9 +52,6 @@ export type StoredFile = {
   /** Milliseconds since 1970. */
   readonly addedAt: number;
 };
-
-/** How far a site has been exchanged with the team: the write of this device and the revision of the team's that are alike. */
-export type StoredShare = { readonly id: string; readonly seq: number; readonly rev: string };
 
 /** What a site was when it was last exchanged, for both sides to be held against. */
 export type StoredBase = {

@@ -3,15 +3,12 @@ import { tellSiteNews } from './siteNews';
 
 /** Takes a site off this device for good with its versions, and its pictures unless another site shows them too. */
 export async function removeSite(id: string): Promise<void> {
-  const tx = (await database()).transaction(
-    ['sites', 'entries', 'files', 'versions', 'shares', 'bases'],
-    'readwrite',
-  );
+  const tx = (await database()).transaction(['sites', 'entries', 'files', 'versions', 'bases'], 'readwrite');
   const [sites, files] = [tx.objectStore('sites'), tx.objectStore('files')];
   const gone = JSON.stringify((await sites.get(id))?.site ?? null);
   await Promise.all([
     sites.delete(id),
-    ...(['entries', 'shares', 'bases'] as const).map((store) => tx.objectStore(store).delete(id)),
+    ...(['entries', 'bases'] as const).map((store) => tx.objectStore(store).delete(id)),
     tx.objectStore('versions').delete(IDBKeyRange.bound([id], [id, []])),
   ]);
   const others: string[] = [];

@@ -4,7 +4,7 @@ import { type DeviceDatabase, database } from './database';
 import type { SiteEntry } from './records';
 import { removeSite } from './removeSite';
 import { tellSiteNews } from './siteNews';
-import { putSite } from './writeSite';
+import { putSite, SITE_STORES } from './writeSite';
 
 /** Sites rest in the bin for this long (ms): 30 days. */
 const BIN_MS = 30 * 24 * 60 * 60 * 1000;
@@ -101,7 +101,7 @@ export async function hasSite(id: string): Promise<boolean> {
 
 /** Writes a site and its line in the list, both or neither, whatever is there. Resolves when the device has them. */
 export async function saveSite(site: Site, now: number): Promise<void> {
-  const tx = (await database()).transaction(['sites', 'entries', 'versions'], 'readwrite', {
+  const tx = (await database()).transaction(SITE_STORES, 'readwrite', {
     durability: 'strict',
   });
   const seq = await putSite(tx, { site, now });
@@ -125,7 +125,7 @@ export async function saveSiteAfter(
   { site, others, seq, now }: Known,
   on?: DeviceDatabase,
 ): Promise<number | null> {
-  const tx = (on ?? (await database())).transaction(['sites', 'entries', 'versions'], 'readwrite', {
+  const tx = (on ?? (await database())).transaction(SITE_STORES, 'readwrite', {
     durability: 'strict',
   });
   const entry = await tx.objectStore('entries').get(site.id);

@@ -5,7 +5,10 @@ import type { DeviceSchema } from './database';
 import type { SiteEntry } from './records';
 import { isVersionDue, versionsToDrop } from './versionSpacing';
 
-type Stores = 'sites' | 'entries' | 'versions';
+/** The stores that hold sites; a transaction that writes one covers all of them. */
+export const SITE_STORES = ['sites', 'entries', 'versions', 'bases'] as const;
+
+export type WritingSites = IDBPTransaction<DeviceSchema, typeof SITE_STORES, 'readwrite'>;
 
 type Written = {
   readonly site: Site;
@@ -22,8 +25,8 @@ type Written = {
  * Writes a site and its line in the list within a transaction, and puts by what was there when that is due. A site in the bin comes out
  * of it unless `facts` says otherwise. Gives the count of its writes.
  */
-export async function putSite<More extends Stores>(
-  tx: IDBPTransaction<DeviceSchema, (Stores | More)[], 'readwrite'>,
+export async function putSite(
+  tx: WritingSites,
   { site, others, now, entry, facts }: Written,
 ): Promise<number> {
   const [sites, entries] = [tx.objectStore('sites'), tx.objectStore('entries')];
@@ -62,10 +65,7 @@ function lineOf(site: Site): Pick<SiteEntry, 'id' | 'name' | 'address' | 'counts
   };
 }
 
-async function putVersion<More extends Stores>(
-  tx: IDBPTransaction<DeviceSchema, (Stores | More)[], 'readwrite'>,
-  version: DeviceSchema['versions']['value'],
-): Promise<void> {
+async function putVersion(tx: WritingSites, version: DeviceSchema['versions']['value']): Promise<void> {
   const versions = tx.objectStore('versions');
   await versions.put(version);
   const keys = await versions.getAllKeys(IDBKeyRange.bound([version.of], [version.of, []]));
