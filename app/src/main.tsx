@@ -9,6 +9,7 @@ import { createRoot } from 'react-dom/client';
 import { App } from './App';
 import { startWeighing } from './fit/fitSession';
 import { startAutosave } from './session/autosave';
+import { startTeam } from './team/teamSession';
 import { startTheme } from './theme/chosenTheme';
 
 const root = document.getElementById('root');
@@ -16,6 +17,7 @@ if (root === null) throw new Error('the page has no root element');
 startAutosave();
 startWeighing();
 startTheme();
+void startTeam();
 createRoot(root).render(
   <StrictMode>
     <App />

@@ -11,6 +11,8 @@ export type TeamServer = {
   /** Whose requests are answered; the others get 401. */
   readonly user: string;
   readonly password: string;
+  /** Cuts the line to everybody, or mends it. */
+  cut(isCut: boolean): void;
   close(): Promise<void>;
 };
 
@@ -24,7 +26,12 @@ export async function startTeamServer(port = 0): Promise<TeamServer> {
   const right = `Basic ${Buffer.from(`${user}:${password}`, 'utf8').toString('base64')}`;
   const Memory = Pouch.defaults({ adapter: 'memory' });
   const app = express();
+  let isCut = false;
   app.use((request, response, next) => {
+    if (isCut) {
+      request.socket.destroy();
+      return;
+    }
     response.setHeader('Access-Control-Allow-Origin', request.headers.origin ?? '*');
     response.setHeader('Access-Control-Allow-Headers', 'authorization, content-type, accept');
     response.setHeader('Access-Control-Allow-Methods', 'GET, PUT, POST, HEAD, DELETE');
@@ -47,6 +54,10 @@ export async function startTeamServer(port = 0): Promise<TeamServer> {
     database,
     user,
     password,
+    cut: (now) => {
+      isCut = now;
+      if (now) server.closeAllConnections();
+    },
     close: () => closed(server),
   };
 }

@@ -29,7 +29,7 @@ export function VersionsSection() {
   }, [id, written]);
   const look = async (version: VersionKey) => {
     const opened = id === undefined ? null : await loadVersion(id, version).catch(() => null);
-    if (opened?.ok) lookAt(opened.site, version.at);
+    if (opened?.ok) lookAt(opened.site, `As it was on ${momentText(version.at)}`, version.at);
     else notify('That version cannot be read any more.');
   };
   return (

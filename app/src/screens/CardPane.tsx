@@ -17,6 +17,7 @@ import { RouteState } from '../dig/RouteState';
 import { EarthCard } from '../earth/EarthFold';
 import { FitCard } from '../fit/FitCard';
 import { MarksCard } from '../marks/MarksCard';
+import { OthersCard } from '../others/OthersCard';
 import { RerouteCard } from '../reroute/RerouteCard';
 import { RulesCard } from '../rules/RulesCard';
 import { RunsCard } from '../runs/RunsCard';
@@ -61,6 +62,7 @@ const LEAVES: Record<Leaf, (props: { readonly onClose: () => void }) => React.Re
   rules: RulesCard,
   reroute: RerouteCard,
   fit: FitCard,
+  others: OthersCard,
 };
 
 /** The card of what is in hand, and the steps of the job as its index tabs. Beside the plan, or below it on a narrow screen. */

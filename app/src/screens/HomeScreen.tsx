@@ -8,6 +8,8 @@ import { keepUnsaved } from '../session/autosave';
 import type { SiteEntry } from '../storage/records';
 import { onSiteNews } from '../storage/siteNews';
 import { binSite, hasSite, listSites, saveSite } from '../storage/siteStore';
+import { TeamFold } from '../team/TeamFold';
+import { TeamMark } from '../team/TeamMark';
 import { newId } from '../tools/newId';
 import { words } from '../words';
 import styles from './HomeScreen.module.css';
@@ -157,9 +159,11 @@ export function HomeScreen() {
               entries={entries}
               onOpen={(id) => go(`/site/${id}`)}
               onDelete={(id) => void move(id, true)}
+              more={(entry) => <TeamMark entry={entry} onShared={() => void refresh()} />}
             />
           </>
         )}
+        <TeamFold />
         {bin.length > 0 ? (
           <Fold title={`Bin (${bin.length})`}>
             <p className={styles.empty}>Deleted sites rest here for 30 days.</p>

@@ -6,9 +6,9 @@ import { stopLooking, useLooking } from '../session/looking';
 import { bringBackLooked, useSiteSession } from '../session/siteSession';
 import styles from './LookingBar.module.css';
 
-/** Says that an earlier version is shown in place of the site, how far it is from it, and leads back, or brings it back. */
+/** Says that another version is shown in place of the site, how far it is from it, and leads back, or brings it back. */
 export function LookingBar() {
-  const { site: looked, at } = useLooking();
+  const { site: looked, title, at } = useLooking();
   const now = useSiteSession((s) => s.site);
   const [changes, setChanges] = useState<readonly SiteChange[] | null>(null);
   useEffect(() => {
@@ -23,16 +23,17 @@ export function LookingBar() {
     };
   }, [looked, now]);
   if (looked === null) return null;
-  const moment = momentText(at);
   return (
-    <section className={styles.bar} aria-label="An earlier version is shown" role="status">
+    <section className={styles.bar} aria-label="Another version is shown" role="status">
       <p>
-        <strong>As it was on {moment}.</strong> {changes === null ? '' : sinceText(changes)}
+        <strong>{title}.</strong> {changes === null || at === null ? '' : sinceText(changes)}
       </p>
       <div className={styles.ways}>
-        <Action look="primary" onPress={() => bringBackLooked(`Bring back ${moment}`)}>
-          Bring this back
-        </Action>
+        {at === null ? null : (
+          <Action look="primary" onPress={() => bringBackLooked(`Bring back ${momentText(at)}`)}>
+            Bring this back
+          </Action>
+        )}
         <Action onPress={stopLooking}>Back to now</Action>
       </div>
     </section>

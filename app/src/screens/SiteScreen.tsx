@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { PlanCanvas } from '../canvas/PlanCanvas';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
+import { OthersBar } from '../others/OthersBar';
 import { usePictureArrivals } from '../pictures/usePictureArrivals';
 import { ProfileStrip } from '../profile/ProfileStrip';
 import { startProfile } from '../profile/profileView';
@@ -139,6 +140,7 @@ function OpenSite() {
       <div className={styles.work}>
         <UnsavedBar />
         <LookingBar />
+        <OthersBar />
         <main ref={plan} className={styles.plan} aria-label="Plan">
           <PlanCanvas />
           <PlanFurniture />

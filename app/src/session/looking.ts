@@ -2,17 +2,19 @@ import type { Site } from '@footmark/site';
 import { create } from 'zustand';
 
 type Looking = {
-  /** How the open site was; shown in its place, and not to be changed. Null: it is shown as it is. */
+  /** Another state of the open site; shown in its place, and not to be changed. Null: it is shown as it is. */
   readonly site: Site | null;
-  /** When that was, milliseconds since 1970. */
-  readonly at: number;
+  /** What it is, as a heading has it. */
+  readonly title: string;
+  /** When that was, milliseconds since 1970; null: it is no earlier state, and not to be brought back as a whole. */
+  readonly at: number | null;
 };
 
-/** Which earlier version of the open site is looked at. */
-export const useLooking = create<Looking>()(() => ({ site: null, at: 0 }));
+/** Which other version of the open site is looked at. */
+export const useLooking = create<Looking>()(() => ({ site: null, title: '', at: null }));
 
-export function lookAt(site: Site, at: number): void {
-  useLooking.setState({ site, at });
+export function lookAt(site: Site, title: string, at: number | null): void {
+  useLooking.setState({ site, title, at });
 }
 
 /** Goes back to the site as it is. */

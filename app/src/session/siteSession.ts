@@ -39,7 +39,7 @@ export function edit(name: string, change: (site: Site) => Site): boolean {
   const { site } = useSiteSession.getState();
   if (site === null) return false;
   if (useLooking.getState().site !== null) {
-    notify('This is how the site was. Go back to how it is now, or bring this back, to change it.');
+    notify('Another version of the site is shown. Go back to how it is now to change it.');
     return false;
   }
   const done = soundEdit(site, change(site));

@@ -57,7 +57,7 @@ export function deviceForTeam(db: DeviceDatabase, sharesAll: () => boolean): Dev
       } else await tx.objectStore('entries').put({ ...entry, ...facts });
       await tx.objectStore('bases').put({ id, ...state });
       await tx.done;
-      if (isNew) tellSiteNews({ id, seq: written });
+      if (isNew || entry?.team !== true) tellSiteNews({ id, seq: written });
       return true;
     },
   };
