@@ -30,7 +30,11 @@ const MOST_SITES = 6;
  * Two devices and a server of CouchDB's protocol on the loopback: random edits on both, random cuts of the line, exchanges broken off.
  * At the end the line is good: both devices and the server must have the same, and all that was acknowledged.
  */
-export async function partedTeam(seed: number, operations: number): Promise<Parted> {
+export async function partedTeam(
+  seed: number,
+  operations: number,
+  onProgress: (done: number) => void = () => {},
+): Promise<Parted> {
   const server = await startTeamServer();
   const chance = dice(seed, 'o');
   const ledger = new Ledger();
@@ -43,6 +47,7 @@ export async function partedTeam(seed: number, operations: number): Promise<Part
   for (const site of samples()) await store(clients[0] as Client, null, site, now); // there are two
   for (let n = 0; n < operations; n++) {
     now += 60_000;
+    onProgress(n);
     const client = chance.pick(clients);
     const hand = hands.get(client) ?? chance;
     const what = chance.next();
