@@ -34,7 +34,7 @@ function tool(name, command, args) {
 /** Every folder with a TypeScript project, packages first. */
 function projects() {
   const packages = readdirSync(join(ROOT, 'packages')).map((name) => join('packages', name));
-  return [...packages, 'app', 'tests', 'e2e', '.tools'].filter((at) =>
+  return [...packages, 'app', 'tests', join('tests', 'team'), 'e2e', '.tools'].filter((at) =>
     existsSync(join(ROOT, at, 'tsconfig.json')),
   );
 }

@@ -1,8 +1,8 @@
 import { defineConfig } from '@playwright/test';
 import { quietBrowser } from './src/quietBrowser';
 
-/** A port that neither `vite dev` nor `vite preview` takes by itself. */
-const PORT = 4391;
+/** A port that neither `vite dev` nor `vite preview` takes by itself; another for two runs on one machine. */
+const PORT = Number(process.env.FOOTMARK_E2E_PORT ?? 4391);
 const ORIGIN = `http://127.0.0.1:${PORT}`;
 
 const touch = { hasTouch: true, isMobile: true } as const;

@@ -15,3 +15,8 @@ createRoot(root).render(
     <App />
   </StrictMode>,
 );
+// after what is seen first; the exchange itself is a worker of its own, which only a device of a team fetches
+void import('./team/teamSession').then(
+  ({ startTeam }) => startTeam(),
+  () => undefined, // what does not come is asked for again with the next page
+);

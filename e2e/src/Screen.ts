@@ -85,7 +85,7 @@ export class Screen {
   }
 
   async saved(): Promise<void> {
-    await expect(this.page.getByText('Saved on this device')).toBeVisible();
+    await expect(this.page.getByText('Saved on this device', { exact: true })).toBeVisible();
   }
 
   get notice(): Locator {

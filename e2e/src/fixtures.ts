@@ -5,6 +5,8 @@ type Fixtures = {
   /** The mouse on a desk, fingers on the others. */
   readonly hand: Pointer;
   readonly keys: Hand;
+  /** Origins that the person has given the app to speak to: a team's server. Its answers, and that it has none, are no faults of the page. */
+  readonly neighbours: Set<string>;
   /** Fails the test when the page reached for anything outside of its origin, logged an error or threw one. */
   readonly quiet: undefined;
 };
@@ -12,9 +14,11 @@ type Fixtures = {
 export const test = base.extend<Fixtures>({
   hand: async ({ page, hasTouch }, use) => use(pointerHand(page, hasTouch ? 'touch' : 'mouse')),
   keys: async ({ page }, use) => use(keyboardHand(page)),
+  // biome-ignore lint/correctness/noEmptyPattern: Playwright reads what a fixture needs from this pattern
+  neighbours: async ({}, use) => use(new Set()),
   quiet: [
-    async ({ page, baseURL }, use) => {
-      const heard = listenTo(page, new URL(baseURL ?? '').origin);
+    async ({ page, baseURL, neighbours }, use) => {
+      const heard = listenTo(page, new URL(baseURL ?? '').origin, neighbours);
       await use(undefined);
       expect(heard, 'requests that left the origin, console errors, page errors').toEqual([]);
     },
@@ -23,9 +27,15 @@ export const test = base.extend<Fixtures>({
 });
 
 /** What a page and its service worker do that they should not: requests that leave the origin, failures, errors in words. It grows as they do. */
-export function listenTo(page: Page, origin: string): readonly string[] {
+export function listenTo(
+  page: Page,
+  origin: string,
+  neighbours: ReadonlySet<string> = new Set(),
+): readonly string[] {
   const heard: string[] = [];
-  const stays = (url: string) => /^(blob|data):/.test(url) || new URL(url).origin === origin;
+  const isNeighbour = (url: string) => URL.canParse(url) && neighbours.has(new URL(url).origin);
+  const stays = (url: string) =>
+    /^(blob|data):/.test(url) || new URL(url).origin === origin || isNeighbour(url);
   page.context().on('request', (request) => {
     if (!stays(request.url())) heard.push(`request: ${request.url()}`);
   });
@@ -33,9 +43,11 @@ export function listenTo(page: Page, origin: string): readonly string[] {
   page.on('requestfailed', (request) => {
     // a page that is left gives up what it was fetching ahead
     const isLeft = request.failure()?.errorText === 'net::ERR_ABORTED';
-    if (!isLeft && !request.url().startsWith('blob:')) heard.push(`failed: ${request.url()}`);
+    if (!isLeft && !request.url().startsWith('blob:') && !isNeighbour(request.url()))
+      heard.push(`failed: ${request.url()}`);
   });
   page.on('console', (message) => {
+    if (isNeighbour(message.location().url)) return;
     if (message.type() === 'error' || message.type() === 'warning') heard.push(`console: ${message.text()}`);
   });
   page.on('pageerror', (error) => heard.push(`error: ${error.stack ?? error.message}`));

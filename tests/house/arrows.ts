@@ -10,6 +10,8 @@ export const ARROWS: Readonly<Record<string, readonly string[]>> = {
   route: ['geometry'],
   site: ['adjust', 'geometry'],
   grid: ['geometry', 'site'],
+  merge: ['site'],
+  team: ['merge', 'site'],
   dig: ['geometry', 'site'],
   reroute: ['dig', 'geometry', 'route', 'site'],
   words: ['dig', 'grid', 'link', 'reroute', 'route', 'site'],

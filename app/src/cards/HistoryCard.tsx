@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import { redo, undo, useHistorySteps } from '../session/siteSession';
 import styles from './cards.module.css';
+import { VersionsSection } from './VersionsSection';
 
 /** Every step since the site was opened, the last first; a tap goes back to it, or on to it. */
 export function HistoryCard({ onClose }: { readonly onClose: () => void }) {
@@ -49,6 +50,7 @@ export function HistoryCard({ onClose }: { readonly onClose: () => void }) {
           </li>
         </ol>
       )}
+      <VersionsSection />
     </section>
   );
 }

@@ -7,12 +7,12 @@ import { NO_PINS, usePlanPins } from '../canvas/planPins';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { OpenProblem } from '../screens/OpenProblem';
-import { unsavedStateOf } from '../session/autosave';
+import { openedFromDevice, unsavedStateOf } from '../session/autosave';
 import { readyToDerive } from '../session/readyToDerive';
 import { lockSite, type SiteLock } from '../session/siteLock';
 import { openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
-import { loadSite } from '../storage/siteStore';
+import { readSite } from '../storage/siteStore';
 import { speak, words } from '../words';
 import { CrewView } from './CrewView';
 import styles from './crew.module.css';
@@ -114,7 +114,9 @@ export function CrewScreen({ id }: { readonly id: string }) {
 async function siteToRead(id: string): Promise<Site | OpenFailure | 'site-missing'> {
   const unsaved = await unsavedStateOf(id);
   if (unsaved !== null) return unsaved;
-  const opened = await loadSite(id);
-  if (opened === null) return 'site-missing';
-  return opened.ok ? opened.site : opened.failure;
+  const found = await readSite(id);
+  if (found === null) return 'site-missing';
+  if (!found.opened.ok) return found.opened.failure;
+  openedFromDevice(found.opened.site, found);
+  return found.opened.site;
 }

@@ -1,5 +1,3 @@
-import { siteFileName } from '@footmark/exchange';
-import { writeSite } from '@footmark/site';
 import { cautionCodes } from '@footmark/words';
 import { Download } from 'lucide-react';
 import { BringInFold } from '../bringIn/BringInFold';
@@ -11,13 +9,16 @@ import { useSite } from '../session/siteSession';
 import { SheetSection } from '../sheet/SheetSection';
 import { words } from '../words';
 import { FilesFold } from './files/FilesFold';
-import { saveFile } from './saveFile';
+import { keptAsFile } from './keptAsFile';
+import { saveSiteFile } from './saveSiteFile';
 
 /** What leaves this device: files, and the cautions that go with them. */
 export function HandOffCard() {
   const site = useSite();
-  const saveSite = () =>
-    saveFile({ name: siteFileName(site, 'json'), data: writeSite(site), type: 'application/json' });
+  const saveSite = () => {
+    saveSiteFile(site);
+    keptAsFile(site);
+  };
   return (
     <section className={styles.card} aria-label="Hand-off">
       <div className={styles.head}>

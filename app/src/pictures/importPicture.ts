@@ -1,8 +1,7 @@
 import { type HeaderFailure, type PictureType, readPictureHeader } from './pictureHeader';
+import { MOST_BYTES } from './pictureLimits';
 import { scaledSize, uprightSize } from './scaledSize';
 
-/** A file above this is not read at all. */
-export const MOST_BYTES = 40_000_000;
 /** A picture of so many pixels or more is not decoded: four bytes each are more than a phone has to spare. */
 export const MOST_PIXELS = 100_000_000;
 /** Longer side that is kept of a picture under the plan: fine enough to read a plat, small enough to paint at once. */

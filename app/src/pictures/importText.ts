@@ -1,4 +1,5 @@
-import { type ImportedPicture, type ImportFailure, MOST_BYTES, MOST_PIXELS } from './importPicture';
+import { type ImportedPicture, type ImportFailure, MOST_PIXELS } from './importPicture';
+import { MOST_BYTES } from './pictureLimits';
 
 const MEGA = 1_000_000;
 const KINDS = 'PNG, JPEG, WebP and GIF pictures can be used';

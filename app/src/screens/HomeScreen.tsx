@@ -1,18 +1,28 @@
 import { newSite, openSite, type Site } from '@footmark/site';
 import type { SaidOfFile } from '@footmark/words';
-import { FilePlus2, FolderOpen, HardHat, Map as MapIcon, Trash2 } from 'lucide-react';
+import { FilePlus2, FolderOpen, Map as MapIcon } from 'lucide-react';
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
 import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
+import { keepUnsaved } from '../session/autosave';
 import { notify } from '../session/workbench';
 import type { SiteEntry } from '../storage/records';
+import { onSiteNews } from '../storage/siteNews';
 import { binSite, hasSite, listSites, saveSite } from '../storage/siteStore';
+import { TeamFold } from '../team/TeamFold';
+import { TeamMark } from '../team/TeamMark';
 import { newId } from '../tools/newId';
 import { words } from '../words';
 import styles from './HomeScreen.module.css';
+import { KeptLine } from './KeptLine';
 import { OpenProblem } from './OpenProblem';
+import { SiteList } from './SiteList';
+import { forgetCleared, sitesCleared } from './sitesCleared';
+import { UnsavedBar } from './UnsavedBar';
+
+/** The list is read anew at most this often while others write (ms). */
+const REFRESH_MS = 300;
 
 /** The sites on this device, and the ways to another. */
 export function HomeScreen() {
@@ -28,24 +38,43 @@ export function HomeScreen() {
       const listed = await listSites(Date.now());
       setEntries(listed.sites);
       setBin(listed.bin);
+      setTrouble(
+        sitesCleared(listed.sites.length + listed.bin.length, listed.purged)
+          ? 'The sites that were on this device are gone: the browser has cleared what it stored. Open them again from the files that you downloaded, or from the team.'
+          : null,
+      );
     } catch {
       setEntries([]);
       setTrouble(
-        'This browser keeps no sites: its storage is blocked or full. Work can still be downloaded as a file.',
+        'This browser keeps no sites: its storage is blocked or full. You can work, and must download the file before you close the tab.',
       );
     }
   }, []);
   useEffect(() => {
     void refresh();
+    // what other tabs and the team write comes in bursts
+    let coming: number | undefined;
+    const stop = onSiteNews(() => {
+      coming ??= window.setTimeout(() => {
+        coming = undefined;
+        void refresh();
+      }, REFRESH_MS);
+    });
+    return () => {
+      stop();
+      window.clearTimeout(coming);
+    };
   }, [refresh]);
 
   const openAs = async (site: Site) => {
     try {
       const own = (await hasSite(site.id)) ? { ...site, id: newId('s') } : site;
       await saveSite(own, Date.now());
+      forgetCleared();
       go(`/site/${own.id}`);
-    } catch {
-      setTrouble('The site could not be stored on this device. Free some space and try again.');
+    } catch (error) {
+      keepUnsaved(site, error);
+      go(`/site/${site.id}`);
     }
   };
   const startNew = () =>
@@ -91,6 +120,7 @@ export function HomeScreen() {
           to find them by.
         </p>
       </header>
+      <UnsavedBar />
       <div className={styles.actions}>
         <Action look="primary" onPress={() => void startNew()}>
           <FilePlus2 size={20} aria-hidden /> New site
@@ -123,35 +153,18 @@ export function HomeScreen() {
             None yet. Look round the sample site first, or start with the yard you stand in.
           </p>
         ) : (
-          <ul>
-            {entries.map((entry) => (
-              <li key={entry.id} className={styles.site}>
-                <Button className={styles.open ?? ''} onPress={() => go(`/site/${entry.id}`)}>
-                  <strong>{entry.name || 'Site without a name'}</strong>
-                  <span>{entry.address}</span>
-                  <span>
-                    {count(entry.counts.features, 'thing')} in the yard, {count(entry.counts.runs, 'run')},{' '}
-                    {count(entry.counts.readings, 'reading')}. Saved {when(entry.savedAt)}.
-                  </span>
-                </Button>
-                <Action
-                  look="icon"
-                  aria-label={`Crew view of ${entry.name || 'the site without a name'}`}
-                  onPress={() => go(`/crew/${entry.id}`)}
-                >
-                  <HardHat size={20} aria-hidden />
-                </Action>
-                <Action
-                  look="icon"
-                  aria-label={`Delete ${entry.name}`}
-                  onPress={() => void move(entry.id, true)}
-                >
-                  <Trash2 size={20} aria-hidden />
-                </Action>
-              </li>
-            ))}
-          </ul>
+          <>
+            <KeptLine entries={entries} onDownloaded={() => void refresh()} />
+            <SiteList
+              entries={entries}
+              onOpen={(id) => go(`/site/${id}`)}
+              onCrew={(id) => go(`/crew/${id}`)}
+              onDelete={(id) => void move(id, true)}
+              more={(entry) => <TeamMark entry={entry} onShared={() => void refresh()} />}
+            />
+          </>
         )}
+        <TeamFold />
         {bin.length > 0 ? (
           <Fold title={`Bin (${bin.length})`}>
             <p className={styles.empty}>Deleted sites rest here for 30 days.</p>
@@ -172,14 +185,6 @@ export function HomeScreen() {
       </footer>
     </main>
   );
-}
-
-function count(n: number, one: string): string {
-  return `${n} ${one}${n === 1 ? '' : 's'}`;
-}
-
-function when(ms: number): string {
-  return new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' }).format(ms);
 }
 
 /** Feet where feet are taped with, metres elsewhere; the site's own settings change it. */

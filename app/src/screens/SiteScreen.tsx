@@ -5,25 +5,28 @@ import { PlanCanvas } from '../canvas/PlanCanvas';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { answerWaits } from '../crew/office/cameAnswer';
+import { OthersBar } from '../others/OthersBar';
 import { bringSoon } from '../parts/bringSoon';
 import { part, placed } from '../parts/part';
 import { Shown } from '../parts/Shown';
 import { usePictureArrivals } from '../pictures/usePictureArrivals';
 import { startProfile, useProfileView } from '../profile/profileView';
-import { unsavedStateOf } from '../session/autosave';
+import { openedFromDevice, unsavedStateOf } from '../session/autosave';
 import { readyToDerive } from '../session/readyToDerive';
 import { lockSite, type SiteLock } from '../session/siteLock';
 import { derivedFrom, openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
-import { loadSite } from '../storage/siteStore';
+import { readSite } from '../storage/siteStore';
 import { words } from '../words';
 import { CardPane } from './CardPane';
 import { useWideCard } from './cardInHand';
+import { LookingBar } from './LookingBar';
 import { Notice } from './Notice';
 import { OpenProblem } from './OpenProblem';
 import { PlanFurniture } from './PlanFurniture';
 import styles from './SiteScreen.module.css';
 import { TitleStrip } from './TitleStrip';
+import { UnsavedBar } from './UnsavedBar';
 import { useShortcuts } from './useShortcuts';
 
 const profileStrip = part(async () => (await import('../profile/ProfileStrip')).ProfileStrip);
@@ -118,9 +121,11 @@ async function siteOnDevice(id: string): Promise<Site | OpenFailure | 'missing' 
   try {
     const unsaved = await unsavedStateOf(id);
     if (unsaved !== null) return unsaved;
-    const opened = await loadSite(id);
-    if (opened === null) return 'missing';
-    return opened.ok ? opened.site : opened.failure;
+    const found = await readSite(id);
+    if (found === null) return 'missing';
+    if (!found.opened.ok) return found.opened.failure;
+    openedFromDevice(found.opened.site, found);
+    return found.opened.site;
   } catch {
     return 'storage';
   }
@@ -164,6 +169,9 @@ function OpenSite() {
     <div className={styles.screen} data-wide-card={wide}>
       <TitleStrip />
       <div className={styles.work}>
+        <UnsavedBar />
+        <LookingBar />
+        <OthersBar />
         <main ref={plan} className={styles.plan} aria-label="Plan">
           <PlanCanvas />
           <PlanFurniture />

@@ -1,7 +1,7 @@
 import { ArrowLeft, CircleAlert, CircleCheck, Redo2, Undo2 } from 'lucide-react';
 import { useLocation } from 'wouter';
 import { Action } from '../controls/Action';
-import { saveAgain, useSaveState } from '../session/autosave';
+import { useSaveState } from '../session/autosave';
 import { redo, undo, useDerived, useHistory, useSite } from '../session/siteSession';
 import { toggleLeaf, useWorkbench } from '../session/workbench';
 import { MoreMenu } from './MoreMenu';
@@ -64,12 +64,8 @@ function SaveLine() {
     const others = [...failed]
       .filter((id) => id !== site.id)
       .map((id) => waiting.get(id)?.name || 'another site');
-    const what = failed.has(site.id) ? 'Not saved on this device.' : `${others.join(', ')} is not saved.`;
-    return (
-      <button type="button" className={styles.failed} onClick={saveAgain}>
-        {what} Try again, or download the file in Hand-off.
-      </button>
-    );
+    const what = failed.has(site.id) ? 'Not saved on this device' : `${others.join(', ')} is not saved`;
+    return <p className={styles.failed}>{what}</p>;
   }
   return (
     <p className={styles.saved} role="status">

@@ -29,6 +29,7 @@ const LEAF_CARDS: Record<Leaf, Part<{ readonly onClose: () => void }>> = {
   rules: part(async () => (await import('../rules/RulesCard')).RulesCard),
   reroute: part(async () => (await import('../reroute/RerouteCard')).RerouteCard),
   fit: part(async () => (await import('../fit/FitCard')).FitCard),
+  others: part(async () => (await import('../others/OthersCard')).OthersCard),
 };
 
 const draftCard = part(async () => (await import('../cards/DraftCard')).DraftCard);

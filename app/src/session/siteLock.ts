@@ -23,7 +23,8 @@ const PAUSE_MS = 80;
 
 function request(id: string, takeOver: boolean, onLost: () => void): Promise<SiteLock | null> {
   let release = () => {};
-  const held = new Promise<void>((resolve) => {
+  let held = false;
+  const until = new Promise<void>((resolve) => {
     release = resolve;
   });
   let given = false;
@@ -35,17 +36,19 @@ function request(id: string, takeOver: boolean, onLost: () => void): Promise<Sit
           answer(null);
           return undefined;
         }
+        held = true;
         answer({
           release: () => {
             given = true;
             release();
           },
         });
-        return held;
+        return until;
       })
       .catch(() => {
-        // the lock was stolen: another tab has the site now
-        if (!given) onLost();
+        // stolen: another tab has the site now; never had: this browser gives no locks to a page without storage
+        if (!held) answer({ release: () => {} });
+        else if (!given) onLost();
       });
   });
 }

@@ -2,6 +2,7 @@ import { type Derived, derive, type Site, soundEdit } from '@footmark/site';
 import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
 import { words } from '../words';
+import { stopLooking, useLooking } from './looking';
 import { notify } from './workbench';
 
 type SiteSession = {
@@ -24,6 +25,7 @@ export const useSiteSession = create<SiteSession>()(
 
 /** Opens a site, or none, with an empty history. */
 export function openInSession(site: Site | null): void {
+  stopLooking();
   useSiteSession.setState({ site, lastEdit: '' });
   useSiteSession.temporal.getState().clear();
 }
@@ -36,19 +38,43 @@ export function openInSession(site: Site | null): void {
 export function edit(name: string, change: (site: Site) => Site): boolean {
   const { site } = useSiteSession.getState();
   if (site === null) return false;
+  if (useLooking.getState().site !== null) {
+    notify('Another version of the site is shown. Go back to how it is now to change it.');
+    return false;
+  }
   const done = soundEdit(site, change(site));
   if (done.ok) useSiteSession.setState({ site: done.site, lastEdit: name });
   else if (done.problems[0] !== undefined) notify(words.editProblemText(done.problems[0], site.units));
   return done.ok;
 }
 
+/** Puts another state of the open site in its place, which is no step of its own; `rebase` makes the states of its history fit. */
+export function replaceInSession(site: Site, rebase: (past: Site) => Site): void {
+  const { temporal } = useSiteSession;
+  const fitting = (step: Partial<SiteSession>) => (step.site ? { ...step, site: rebase(step.site) } : step);
+  const { pastStates, futureStates } = temporal.getState();
+  temporal.getState().pause();
+  useSiteSession.setState({ site });
+  temporal.getState().resume();
+  temporal.setState({ pastStates: pastStates.map(fitting), futureStates: futureStates.map(fitting) });
+}
+
+/** Makes the version that is looked at the site again: one step, which can be undone. */
+export function bringBackLooked(name: string): void {
+  const { site } = useLooking.getState();
+  stopLooking();
+  if (site !== null) edit(name, () => site);
+}
+
 /** Takes back the last step, or several at once. */
 export function undo(steps = 1): void {
+  stopLooking();
   if (steps > 0) useSiteSession.temporal.getState().undo(steps);
 }
 
 /** Does again what was undone last, or several steps at once. */
 export function redo(steps = 1): void {
+  stopLooking();
   if (steps > 0) useSiteSession.temporal.getState().redo(steps);
 }
 
@@ -70,16 +96,18 @@ export function useHistorySteps(): { readonly done: readonly string[]; readonly 
   return { done, undone: future.map((s) => s.lastEdit ?? '') };
 }
 
-/** The open site. Only screens that are shown with a site open call it. */
+/** The open site, or the version of it that is looked at. Only screens that are shown with a site open call it. */
 export function useSite(): Site {
-  const site = useSiteSession((s) => s.site);
+  const looked = useLooking((l) => l.site);
+  const open = useSiteSession((s) => s.site);
+  const site = looked ?? open;
   if (site === null) throw new Error('no site is open');
   return site;
 }
 
-/** The open site outside of a component. */
+/** The same outside of a component. */
 export function currentSite(): Site {
-  const { site } = useSiteSession.getState();
+  const site = useLooking.getState().site ?? useSiteSession.getState().site;
   if (site === null) throw new Error('no site is open');
   return site;
 }

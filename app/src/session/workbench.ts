@@ -11,7 +11,16 @@ export type Step = (typeof steps)[number];
 export type CardHeight = 'low' | 'half' | 'full';
 
 /** What can lie over the step's card. */
-export type Leaf = 'checks' | 'history' | 'layers' | 'keys' | 'north' | 'fit' | 'rules' | 'reroute';
+export type Leaf =
+  | 'checks'
+  | 'history'
+  | 'layers'
+  | 'keys'
+  | 'north'
+  | 'fit'
+  | 'rules'
+  | 'reroute'
+  | 'others';
 
 export type Notice = { readonly text: string; readonly canUndo: boolean };
 

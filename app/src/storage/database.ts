@@ -1,21 +1,45 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { SiteEntry, StoredAnswer, StoredFile } from './records';
+import type {
+  SiteEntry,
+  StoredAnswer,
+  StoredBase,
+  StoredFile,
+  StoredSite,
+  StoredTeam,
+  StoredVersion,
+} from './records';
 
-interface DeviceDatabase extends DBSchema {
-  sites: { key: string; value: { id: string; site: unknown } };
+export interface DeviceSchema extends DBSchema {
+  sites: { key: string; value: StoredSite };
   entries: { key: string; value: SiteEntry };
   files: { key: string; value: StoredFile };
   answers: { key: string; value: StoredAnswer };
+  versions: { key: [of: string, seq: number, at: number]; value: StoredVersion };
+  bases: { key: string; value: StoredBase };
+  teams: { key: string; value: StoredTeam };
 }
 
-/** Raised by one for every new store. 1: sites and their entries; 2: files; 3: answers. */
-const VERSION = 3;
+export type DeviceDatabase = IDBPDatabase<DeviceSchema>;
 
-let opening: Promise<IDBPDatabase<DeviceDatabase>> | null = null;
+/** Raised by one for every new store. 1: sites and their entries; 2: files; 3: answers; 4: versions, and what the team's sites need. */
+const VERSION = 4;
+
+let opening: Promise<DeviceDatabase> | null = null;
 
 /** The app's database on this device, opened once. */
-export function database(): Promise<IDBPDatabase<DeviceDatabase>> {
-  opening ??= openDB<DeviceDatabase>('footmark', VERSION, {
+export function database(): Promise<DeviceDatabase> {
+  opening ??= openDevice('footmark', () => {
+    opening = null;
+  }).catch((error: unknown) => {
+    opening = null;
+    throw error;
+  });
+  return opening;
+}
+
+/** Opens a device's database by its name; `onGone` when it has closed itself: it is to be opened anew with the next call. */
+export function openDevice(name: string, onGone: () => void = () => {}): Promise<DeviceDatabase> {
+  return openDB<DeviceSchema>(name, VERSION, {
     upgrade(db, from) {
       if (from < 1) {
         db.createObjectStore('sites', { keyPath: 'id' });
@@ -23,18 +47,17 @@ export function database(): Promise<IDBPDatabase<DeviceDatabase>> {
       }
       if (from < 2) db.createObjectStore('files', { keyPath: 'id' });
       if (from < 3) db.createObjectStore('answers', { keyPath: 'id' });
+      if (from < 4) {
+        db.createObjectStore('versions', { keyPath: ['of', 'seq', 'at'] });
+        db.createObjectStore('bases', { keyPath: 'id' });
+        db.createObjectStore('teams', { keyPath: 'id' });
+      }
     },
     blocking(_current, _wanted, event) {
-      // another tab brings a newer version: this one makes way, and opens anew with its next call
+      // another tab brings a newer version, or the browser clears what is stored: this one makes way
       (event.target as IDBDatabase).close(); // the event comes from the open database
-      opening = null;
+      onGone();
     },
-    terminated() {
-      opening = null;
-    },
-  }).catch((error: unknown) => {
-    opening = null;
-    throw error;
+    terminated: onGone,
   });
-  return opening;
 }

@@ -8,6 +8,7 @@ import { Action } from '../../controls/Action';
 import { fitOfSite } from '../../fit/fitOfSite';
 import { useDerived, useSite } from '../../session/siteSession';
 import { notify } from '../../session/workbench';
+import { keptAsFile } from '../keptAsFile';
 import { canShareFiles, handOver, saveFile } from '../saveFile';
 import { type FileSetting, fileKinds } from './fileKinds';
 import styles from './files.module.css';
@@ -60,11 +61,15 @@ function HandOut({ id, setting }: { readonly id: string; readonly setting: () =>
   if (kind === undefined) return null;
   const handOut = async (how: 'save' | 'share') => {
     setBusy(true);
-    const file = await kind.make(setting());
+    const given = setting();
+    const file = await kind.make(given);
     setBusy(false);
     if (file === null) notify('A place of this site has no coordinates in the system that is chosen.');
-    else if (how === 'save') saveFile(file);
-    else await handOver([file]);
+    else if (how === 'share') await handOver([file]);
+    else {
+      saveFile(file);
+      if (kind.isWhole === true) keptAsFile(given.site);
+    }
   };
   return (
     <>

@@ -31,6 +31,8 @@ type Missing = 'marks' | 'planned' | 'earth' | 'plan';
 type FileKind = {
   readonly name: string;
   readonly use: string;
+  /** It holds the whole site. */
+  readonly isWhole?: true;
   /** What it needs and the site does not have yet; null: it can be made. */
   readonly missing: (setting: Pick<FileSetting, 'site' | 'derived'>) => Missing | null;
   /** Null where it could not be made after all: a place of the site has none in the chosen coordinates. */
@@ -59,12 +61,14 @@ export const fileKinds: Readonly<Record<string, FileKind>> = {
   site: {
     name: 'The site file',
     use: 'Everything but photos. Opens in Footmark on any device.',
+    isWhole: true,
     missing: always,
     make: ({ site }) => file(site, 'json', 'application/json', writeSite(site)),
   },
   bundle: {
     name: 'The site with its photos (zip)',
     use: 'The site file and every photo and picture of it. Opens in Footmark as well.',
+    isWhole: true,
     missing: always,
     make: async ({ site }) => ({
       name: siteFileName(site, 'zip'),

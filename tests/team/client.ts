@@ -1,0 +1,89 @@
+import { type Device, exchangeSite, siteOfDocument } from '@footmark/team';
+import { type DeviceDatabase, openDevice } from '../../app/src/storage/database';
+import { deviceForTeam } from '../../app/src/team/deviceForTeam';
+import type { Dice } from '../random/dice';
+import { Pouch } from './pouch';
+import type { TeamServer } from './teamServer';
+
+/** A device of the team: its store, its replica of the team's database, and a way to the server that can be cut. */
+export type Client = {
+  readonly name: string;
+  readonly db: DeviceDatabase;
+  readonly replica: Pouch;
+  readonly remote: Pouch;
+  readonly device: Device;
+  /** `cut`: no request arrives; `flaky`: one in four is lost, half of these after the server has acted on it. */
+  line: 'good' | 'flaky' | 'cut';
+  /** How far the replica's own changes have been taken in. */
+  seen: number;
+};
+
+export async function makeClient(name: string, server: TeamServer, dice: Dice): Promise<Client> {
+  const db = await openDevice(name);
+  const right = Buffer.from(`${server.user}:${server.password}`, 'utf8').toString('base64');
+  const client: Client = {
+    name,
+    db,
+    replica: new Pouch(name, { adapter: 'memory' }),
+    remote: new Pouch(server.url, {
+      adapter: 'http',
+      skip_setup: true,
+      fetch: async (url, options) => {
+        const lost = client.line === 'cut' || (client.line === 'flaky' && dice.next() < 0.25);
+        // PouchDB asks a database about itself without waiting for the answer: to that, what a proxy says when the line behind it is cut
+        const asksWho = new URL(String(url)).pathname.replace(/\/$/, '') === new URL(server.url).pathname;
+        if (lost && asksWho) return new Response('{"error":"no line"}', { status: 503 });
+        if (lost && (client.line === 'cut' || dice.next() < 0.5)) throw new TypeError('the line is cut');
+        const headers = new Headers(options?.headers);
+        headers.set('Authorization', `Basic ${right}`);
+        const answer = await fetch(url, { ...options, headers });
+        if (lost) throw new TypeError('the line was cut');
+        return answer;
+      },
+    }),
+    device: deviceForTeam(db, () => true),
+    line: 'good',
+    seen: 0,
+  };
+  return client;
+}
+
+/** Exchanges one site; an exchange may break off between the replica and the device, as a killed tab does. */
+export async function exchange(client: Client, id: string, now: number, breaks = false): Promise<void> {
+  const { device } = client;
+  const breaking: Device = {
+    read: device.read,
+    write: () => Promise.reject(new Error('broken off')),
+  };
+  await exchangeSite(breaks ? breaking : device, client.replica, id, now).catch((error: unknown) => {
+    if (!breaks) throw error;
+  });
+}
+
+/** Sites of the device whose last write has not been exchanged. */
+export async function dirtySites({ db }: Client): Promise<readonly string[]> {
+  const entries = await db.getAll('entries');
+  return entries.filter((e) => e.exchangedSeq !== (e.seq ?? 0)).map((e) => e.id);
+}
+
+/** Takes in what has come into the replica. */
+export async function takeIn(client: Client, now: number): Promise<number> {
+  const { results, last_seq } = await client.replica.changes({ since: client.seen });
+  for (const { id } of results) {
+    const site = siteOfDocument(id);
+    if (site !== null) await exchange(client, site, now);
+  }
+  client.seen = last_seq;
+  return results.length;
+}
+
+/** One round: what was written goes out, what others wrote comes in, as far as the line lets it. False: it broke. */
+export async function round(client: Client, now: number): Promise<boolean> {
+  for (const id of await dirtySites(client)) await exchange(client, id, now);
+  const arrived = await client.replica
+    .sync(client.remote, { batch_size: 20, retry: false })
+    .then((done) => done.push.errors.length + done.pull.errors.length === 0)
+    .catch(() => false);
+  await takeIn(client, now);
+  return arrived;
+}
