@@ -41,7 +41,8 @@ export default defineConfig({
     },
     {
       name: 'phone',
-      testMatch: /(newcomer|sample|dig|fit|fit-of-runs|reroute|set-out|yard|fingers)\.spec\.ts$/,
+      testMatch:
+        /(newcomer|sample|dig|fit|fit-of-runs|reroute|set-out|yard|fingers|accessible|large)\.spec\.ts$/,
       use: { viewport: { width: 390, height: 844 }, ...touch },
     },
     {

@@ -31,7 +31,9 @@ export function listenTo(page: Page, origin: string): readonly string[] {
   });
   page.on('websocket', (socket) => heard.push(`socket: ${socket.url()}`));
   page.on('requestfailed', (request) => {
-    if (!request.url().startsWith('blob:')) heard.push(`failed: ${request.url()}`);
+    // what was on its way when a page was left is no failure
+    const isLeft = request.failure()?.errorText === 'net::ERR_ABORTED';
+    if (!isLeft && !request.url().startsWith('blob:')) heard.push(`failed: ${request.url()}`);
   });
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') heard.push(`console: ${message.text()}`);

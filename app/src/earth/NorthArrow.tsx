@@ -52,9 +52,8 @@ export function NorthArrow() {
       <svg viewBox="-28 -28 56 56" aria-hidden="true">
         <g transform={`rotate(${shown})`}>
           <path d="M0 -25 7 3 0 -2 -7 3Z" />
-          <text y="21" textAnchor="middle">
-            N
-          </text>
+          {/* drawn, or a reader that spells would take it for a part of the name */}
+          <path className={styles.letter} d="M-4 21V10L4 21V10" />
         </g>
       </svg>
       {known ? null : <span>assumed</span>}
