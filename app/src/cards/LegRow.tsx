@@ -29,16 +29,16 @@ export function LegRow({ owner, start, end, isOpen }: Props) {
   const [a, b] = [place(start), place(end)];
   if (a === undefined || b === undefined) return null;
   const length = distance(a, b);
+  const [long, towards] = [lengthText(length, site.units), directionText(azimuthBetween(a, b), site.units)];
   return (
     <>
       <Button
         className={styles.leg ?? ''}
         aria-expanded={isOpen}
-        aria-label={`Length from ${start.id.toUpperCase()} to ${end.id.toUpperCase()}, ${lengthText(length, site.units)}`}
+        aria-label={`Length from ${start.id.toUpperCase()} to ${end.id.toUpperCase()}, ${long} ${towards}`}
         onPress={() => (isOpen ? select(targetOf(owner)) : selectLeg(targetOf(owner), end.id))}
       >
-        <span>{lengthText(length, site.units)}</span>
-        <span className={styles.hintText}>{directionText(azimuthBetween(a, b), site.units)}</span>
+        <span>{long}</span> <span className={styles.hintText}>{towards}</span>
       </Button>
       {isOpen && !owner.locked ? (
         <LegLengthForm key={length} owner={owner} start={start} end={end} length={length} />

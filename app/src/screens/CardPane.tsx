@@ -20,6 +20,9 @@ const STEP_NAMES: Record<Step, string> = {
   'hand-off': 'Hand-off',
 };
 
+/** What every tab shows its card in. */
+const BODY = 'card-body';
+
 /** The card of what is in hand, and the steps of the job as its index tabs. Beside the plan, or below it on a narrow screen. */
 export function CardPane() {
   const workbench = useWorkbench();
@@ -64,7 +67,16 @@ export function CardPane() {
       >
         <TabList className={styles.list ?? ''} aria-label="Steps of the job">
           {steps.map((id) => (
-            <Tab key={id} id={id} className={styles.tab ?? ''} onPress={() => press(id)}>
+            <Tab
+              key={id}
+              id={id}
+              className={styles.tab ?? ''}
+              onPress={() => press(id)}
+              // one panel for all: the library would name one for each
+              render={(props) =>
+                'href' in props ? <a {...props} /> : <div {...props} aria-controls={BODY} />
+              }
+            >
               {STEP_NAMES[id]}
               <span className={styles.state}>
                 {id === 'route' ? <Shown of={routeState} /> : stepState(id, site, derived)}
@@ -73,7 +85,7 @@ export function CardPane() {
           ))}
         </TabList>
       </Tabs>
-      <div ref={body} className={styles.body}>
+      <div ref={body} id={BODY} className={styles.body} role="tabpanel" aria-label={STEP_NAMES[step]}>
         <Shown of={cardPart(cardInHand(workbench))} />
       </div>
     </aside>

@@ -51,11 +51,13 @@ function ChecksButton() {
   return (
     <Action aria-label={label} aria-expanded={open} onPress={() => toggleLeaf('checks')}>
       {urgent === 0 ? <CircleCheck size={20} aria-hidden /> : <CircleAlert size={20} aria-hidden />}
-      <span className={styles.wideOnly}>Checks</span>
+      <span className={styles.wideOnly}>Checks</span>{' '}
       {findings.length > 0 ? <span className={styles.count}>{findings.length}</span> : null}
     </Action>
   );
 }
+
+const SAVED = 'Saved on this device';
 
 function SaveLine() {
   const site = useSite();
@@ -68,8 +70,8 @@ function SaveLine() {
     return <p className={styles.failed}>{what}</p>;
   }
   return (
-    <p className={styles.saved} role="status">
-      {waiting.size === 0 ? 'Saved on this device' : 'Saving'}
+    <p className={styles.saved} role="status" data-longest={SAVED}>
+      <span>{waiting.size === 0 ? SAVED : 'Saving'}</span>
     </p>
   );
 }

@@ -1,0 +1,48 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+
+/** Success criteria of WCAG 2.0, 2.1 and 2.2 at levels A and AA, as far as axe-core can tell them. */
+const CRITERIA = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+const THEMES = ['paper', 'night', 'sun'] as const;
+
+/** Holds what is shown against WCAG 2.2 AA with axe-core, and gathers what it finds. */
+export class Access {
+  readonly page: Page;
+  private readonly found: string[] = [];
+
+  constructor(page: Page) {
+    this.page = page;
+  }
+
+  /** Looks at the page as it is now: at everything in the theme that is on, at colours in the others. */
+  async look(at: string): Promise<void> {
+    // what fades or slides has come to rest
+    await this.page.evaluate(() =>
+      Promise.all(document.getAnimations().map((animation) => animation.finished.catch(() => undefined))),
+    );
+    const before = await this.page.evaluate(() => document.documentElement.dataset.theme);
+    for (const theme of THEMES) {
+      await this.page.evaluate((name) => {
+        document.documentElement.dataset.theme = name;
+      }, theme);
+      const axe = new AxeBuilder({ page: this.page });
+      const { violations } = await (theme === before
+        ? axe.withTags(CRITERIA).analyze()
+        : axe.withRules(['color-contrast']).analyze());
+      for (const { id, help, nodes } of violations)
+        for (const { target, html, failureSummary } of nodes)
+          this.found.push(
+            `${at}, ${theme}: ${id} (${help}) at ${target.join(' ')}, ${html}: ${failureSummary}`,
+          );
+    }
+    await this.page.evaluate((name) => {
+      document.documentElement.dataset.theme = name ?? 'paper';
+    }, before);
+  }
+
+  /** Nothing was found in all that was looked at. */
+  clear(): void {
+    expect(this.found).toEqual([]);
+  }
+}
