@@ -1,9 +1,11 @@
 // The steps of a check, in their order.
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { audit } from './audit.mjs';
 import { NO_BROWSER } from './browser.mjs';
 import { APP, CACHE, commandFile, DIST, E2E, ROOT, readJson } from './paths.mjs';
 import { runNode } from './run.mjs';
+import { printSizes } from './sizes.mjs';
 import { resultLine, sum, tallyOfCode, tallyOfPlaywright, tallyOfVitest } from './tally.mjs';
 
 /**
@@ -74,8 +76,10 @@ const STEPS = {
   types: async ({ extraFor }) =>
     tallyOfCode(await tool('typescript', 'tsc', ['-b', ...projects(), ...extraFor('types')])),
   knip: async ({ extraFor }) => tallyOfCode(await tool('knip', 'knip', extraFor('knip'))),
+  audit: async () => tallyOfCode(audit() ? 0 : 1),
   unit,
   build,
+  sizes: async () => tallyOfCode(printSizes() ? 0 : 1),
   e2e,
 };
 

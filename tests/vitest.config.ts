@@ -5,6 +5,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['packages/*/src/**/*.test.ts', 'app/src/**/*.test.ts', 'tests/**/*.test.ts'],
+    setupFiles: ['tests/withProjection.ts'],
     environment: 'node',
     passWithNoTests: false,
   },

@@ -22,7 +22,8 @@ export const test = base.extend<Fixtures>({
   ],
 });
 
-function listenTo(page: Page, origin: string): readonly string[] {
+/** What a page and its service worker do that they should not: requests that leave the origin, failures, errors in words. It grows as they do. */
+export function listenTo(page: Page, origin: string): readonly string[] {
   const heard: string[] = [];
   const stays = (url: string) => /^(blob|data):/.test(url) || new URL(url).origin === origin;
   page.context().on('request', (request) => {
@@ -30,7 +31,9 @@ function listenTo(page: Page, origin: string): readonly string[] {
   });
   page.on('websocket', (socket) => heard.push(`socket: ${socket.url()}`));
   page.on('requestfailed', (request) => {
-    if (!request.url().startsWith('blob:')) heard.push(`failed: ${request.url()}`);
+    // a page that is left gives up what it was fetching ahead
+    const isLeft = request.failure()?.errorText === 'net::ERR_ABORTED';
+    if (!isLeft && !request.url().startsWith('blob:')) heard.push(`failed: ${request.url()}`);
   });
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') heard.push(`console: ${message.text()}`);

@@ -8,6 +8,7 @@ import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { OpenProblem } from '../screens/OpenProblem';
 import { unsavedStateOf } from '../session/autosave';
+import { readyToDerive } from '../session/readyToDerive';
 import { lockSite, type SiteLock } from '../session/siteLock';
 import { openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
@@ -65,6 +66,8 @@ export function CrewScreen({ id }: { readonly id: string }) {
           return;
         }
         setTrouble(null);
+        await readyToDerive(loaded);
+        if (left) return;
         usePlanView.setState({ camera: null });
         goTo('marks');
         openInSession(loaded);
@@ -98,7 +101,7 @@ export function CrewScreen({ id }: { readonly id: string }) {
       </main>
     );
   }
-  if (trouble !== null) return <OpenProblem failure={trouble} onClose={() => go('/')} />;
+  if (trouble !== null) return <OpenProblem said={words.fileProblemText(trouble)} onClose={() => go('/')} />;
   // what the controls say by themselves is in that language too, with numbers as in the United States
   return isOpen && hasAnswer ? (
     <I18nProvider locale={`${spoken.language}-US`}>

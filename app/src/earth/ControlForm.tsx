@@ -4,6 +4,7 @@ import {
   FOOT_M,
   formatLatLon,
   type LatLon,
+  loadProjection,
   parseLatLon,
   type Ref,
 } from '@footmark/site';
@@ -15,6 +16,7 @@ import controls from '../controls/controls.module.css';
 import { LengthField } from '../controls/unitFields';
 import { PointField } from '../measure/PointField';
 import { edit, useSite } from '../session/siteSession';
+import { notify } from '../session/workbench';
 import { newId } from '../tools/newId';
 import { words } from '../words';
 import { accuracyGrade, accuracyText, roundedAccuracy } from './accuracy';
@@ -41,7 +43,13 @@ export function ControlForm({ onDone }: { readonly onDone: () => void }) {
     setText(formatLatLon(position));
     setAccuracy(roundedAccuracy(position.accuracy, unit));
   };
-  const add = (at: LatLon, of: Ref, sure: number) => {
+  const add = async (at: LatLon, of: Ref, sure: number) => {
+    try {
+      await loadProjection();
+    } catch {
+      notify('What works with latitude and longitude is not on this device yet. Try again with a network.');
+      return;
+    }
     const control: ControlPoint = {
       id: newId('g'),
       point: of,
@@ -59,7 +67,7 @@ export function ControlForm({ onDone }: { readonly onDone: () => void }) {
       className={cards.entry}
       onSubmit={(event) => {
         event.preventDefault();
-        if (ready && parsed.ok) add(parsed.value, point, accuracy);
+        if (ready && parsed.ok) void add(parsed.value, point, accuracy);
       }}
     >
       <PointField label="Point of the site" value={point} onChoose={setPoint} />

@@ -1,8 +1,9 @@
 import type { RunsFit, Site } from '@footmark/site';
 import { create } from 'zustand';
 import { type Desk, workerDesk } from '../session/desk';
-import { derivedFrom, useSiteSession } from '../session/siteSession';
-import { type Weighed, weigh } from './weigh';
+import { useSiteSession } from '../session/siteSession';
+import { knownFits } from './knownFits';
+import type { Weighed } from './weigh';
 
 type FitSession = {
   /** The last answer for the open site, also while it is being weighed again; null without runs and before the first answer. */
@@ -32,26 +33,11 @@ export function currentFit(): FitSession {
   return useFitSession.getState();
 }
 
-const fitOf = new WeakMap<Site, RunsFit>();
-
-/**
- * What a site comes to, weighed on the spot when no answer for just this state is there yet: for what leaves the device. Null when it
- * cannot be weighed.
- */
-export function fitOfSite(site: Site): RunsFit | null {
-  const known = fitOf.get(site);
-  if (known !== undefined) return known;
-  const weighed = weigh(site, derivedFrom(site));
-  if (weighed.failed) return null;
-  fitOf.set(site, weighed.fit);
-  return weighed.fit;
-}
-
 /** Weighs the open site whenever it has changed and has runs. */
 export function startWeighing(
   desk: Desk<Site, Weighed> = workerDesk(
     () => new Worker(new URL('./fitWorker.ts', import.meta.url), { type: 'module' }),
-    (site: Site) => weigh(site),
+    weighHere,
   ),
 ): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -63,7 +49,7 @@ export function startWeighing(
       useFitSession.setState(NOTHING);
       return;
     }
-    const known = fitOf.get(site);
+    const known = knownFits.get(site);
     if (known !== undefined) {
       useFitSession.setState({ fit: known, ofSite: site, busy: false, failed: false });
       return;
@@ -77,10 +63,19 @@ export function startWeighing(
     desk.ask(site, (weighed) => {
       if (weighed.failed) useFitSession.setState({ busy: false, failed: true });
       else {
-        fitOf.set(site, weighed.fit);
+        knownFits.set(site, weighed.fit);
         useFitSession.setState({ fit: weighed.fit, ofSite: site, busy: false, failed: false });
       }
     });
   useSiteSession.subscribe((now, before) => now.site !== before.site && take(now.site));
   take(useSiteSession.getState().site);
+}
+
+/** Where there is no worker. */
+async function weighHere(site: Site): Promise<Weighed> {
+  try {
+    return (await import('./weigh')).weigh(site);
+  } catch {
+    return { failed: true };
+  }
 }

@@ -1,8 +1,15 @@
 import type { Site } from '@footmark/site';
 import type { DeskAnswer, DeskQuestion } from '../session/desk';
+import { readyToDerive } from '../session/readyToDerive';
 import { type Weighed, weigh } from './weigh';
 
 self.addEventListener('message', ({ data: { job, asked } }: MessageEvent<DeskQuestion<Site>>) => {
-  const answer: DeskAnswer<Weighed> = { job, answer: weigh(asked) };
-  self.postMessage(answer);
+  const say = (weighed: Weighed) => {
+    const answer: DeskAnswer<Weighed> = { job, answer: weighed };
+    self.postMessage(answer);
+  };
+  readyToDerive(asked).then(
+    () => say(weigh(asked)),
+    () => say({ failed: true }),
+  );
 });

@@ -2,6 +2,7 @@ import { siteFileName } from '@footmark/exchange';
 import { writeSite } from '@footmark/site';
 import { cautionCodes } from '@footmark/words';
 import { Download } from 'lucide-react';
+import { BringInFold } from '../bringIn/BringInFold';
 import styles from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { CrewFoundSection } from '../crew/office/CrewFoundSection';
@@ -33,6 +34,7 @@ export function HandOffCard() {
       <SheetSection />
       <LinkSection />
       <FilesFold />
+      <BringInFold />
       <CrewFoundSection />
       <div className={styles.section}>
         <h3>Before anyone digs</h3>

@@ -1,8 +1,9 @@
 import { derive, type Site, writeSite } from '@footmark/site';
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Action } from '../controls/Action';
 import { recall, remember } from '../session/onDevice';
+import { readyToDerive } from '../session/readyToDerive';
 import { loadSite, saveSite } from '../storage/siteStore';
 import { newId } from '../tools/newId';
 import { words } from '../words';
@@ -19,8 +20,12 @@ export function CameSite({ site }: { readonly site: Site }) {
   const [here, setHere] = useState<Here | null>(null);
   const [isFull, setFull] = useState(false);
   const { label, cameText } = words.crew;
-  const marks = useMemo(() => derive(site).marks.filter(({ place }) => place !== null).length, [site]);
+  const [marks, setMarks] = useState(0);
   useEffect(() => {
+    readyToDerive(site).then(
+      () => setMarks(derive(site).marks.filter(({ place }) => place !== null).length),
+      () => undefined,
+    );
     whatIsHere(site).then(setHere, () => setHere('nothing'));
   }, [site]);
   const keep = async (as: Site, then: string) => {

@@ -16,16 +16,24 @@ export function LinkScreen({ text }: { readonly text: string }) {
   const [, go] = useLocation();
   const [came, setCame] = useState<LinkCame | null>(null);
   const language = useCrewLanguage((l) => l.tag);
-  speak(languages.find((l) => l.language === language) ?? languages[0]);
+  const spoken = languages.find((l) => l.language === language) ?? languages[0];
+  speak(spoken);
   useEffect(() => {
     setCame(openedLink(text));
     return () => speak(languages[0]);
   }, [text]);
+  useEffect(() => {
+    document.documentElement.lang = spoken.language;
+    return () => {
+      document.documentElement.lang = languages[0].language;
+    };
+  }, [spoken]);
   const { label } = words.crew;
   return (
     <main className={styles.page}>
       <LanguageSwitch />
       {came === null ? null : <Came came={came} />}
+      <p>{label('cautions-in-short')}</p>
       <Action onPress={() => go('/')}>{label('all-sites')}</Action>
     </main>
   );

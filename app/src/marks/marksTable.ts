@@ -1,5 +1,5 @@
 import { marksCsv, siteFileName } from '@footmark/exchange';
-import { fitOfSite } from '../fit/fitSession';
+import { fitOfSite } from '../fit/fitOfSite';
 import { saveFile } from '../handOff/saveFile';
 import { currentSite, derivedFrom } from '../session/siteSession';
 import { words } from '../words';

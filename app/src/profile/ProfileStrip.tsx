@@ -23,11 +23,6 @@ type Props = { readonly plan: React.RefObject<HTMLElement | null> };
 
 /** The pipe in elevation, under the plan and in step with it. */
 export function ProfileStrip({ plan }: Props) {
-  const isOpen = useProfileView((v) => v.isOpen);
-  return isOpen ? <OpenStrip plan={plan} /> : null;
-}
-
-function OpenStrip({ plan }: Props) {
   const asTable = useProfileView((v) => v.asTable);
   const profile = useShownProfile();
   usePlanPointer(plan, profile);

@@ -4,7 +4,7 @@ import { create } from 'zustand';
 import { workerDesk } from '../session/desk';
 import { currentSite, derivedFrom } from '../session/siteSession';
 import { today } from '../session/today';
-import { lookForWays, type WaysAsked, type WaysFound } from './lookForWays';
+import type { WaysAsked, WaysFound } from './lookForWays';
 
 type WaysSession = {
   /** The site that is asked about, by its id, and what is asked; null before anybody has. */
@@ -26,8 +26,17 @@ export const useWays = create<WaysSession>()(() => NOTHING);
 
 const desk = workerDesk<WaysAsked, WaysFound>(
   () => new Worker(new URL('./waysWorker.ts', import.meta.url), { type: 'module' }),
-  (asked) => lookForWays(asked),
+  lookHere,
 );
+
+/** Where there is no worker. */
+async function lookHere(asked: WaysAsked): Promise<WaysFound> {
+  try {
+    return (await import('./lookForWays')).lookForWays(asked);
+  } catch {
+    return { is: 'failed' };
+  }
+}
 
 /** What is asked on a site: as it was left, else what a crew lead would ask first. */
 export function askOn(site: Site): RerouteAsk | null {

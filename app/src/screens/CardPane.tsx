@@ -1,37 +1,14 @@
 import { ChevronDown, ChevronUp } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import { Tab, TabList, Tabs } from 'react-aria-components';
-import { ChecksCard } from '../cards/ChecksCard';
-import { DraftCard } from '../cards/DraftCard';
-import { GroupCard } from '../cards/GroupCard';
-import { HistoryCard } from '../cards/HistoryCard';
-import { KeysCard } from '../cards/KeysCard';
-import { LayersCard } from '../cards/LayersCard';
-import { LineCard } from '../cards/LineCard';
-import { MeasureCard } from '../cards/MeasureCard';
-import { YardCard } from '../cards/YardCard';
 import { Action } from '../controls/Action';
-import { RouteCard } from '../dig/RouteCard';
-import { RouteState } from '../dig/RouteState';
-import { EarthCard } from '../earth/EarthFold';
-import { FitCard } from '../fit/FitCard';
-import { HandOffCard } from '../handOff/HandOffCard';
-import { MarksCard } from '../marks/MarksCard';
-import { RerouteCard } from '../reroute/RerouteCard';
-import { RulesCard } from '../rules/RulesCard';
-import { RunsCard } from '../runs/RunsCard';
+import { bringSoon } from '../parts/bringSoon';
+import { Shown } from '../parts/Shown';
 import { useDerived, useSite } from '../session/siteSession';
-import {
-  type CardHeight,
-  goTo,
-  type Leaf,
-  type Step,
-  steps,
-  toggleLeaf,
-  useWorkbench,
-} from '../session/workbench';
+import { type CardHeight, goTo, type Step, steps, useWorkbench } from '../session/workbench';
 import styles from './CardPane.module.css';
 import { cardInHand } from './cardInHand';
+import { cardPart, laterCards, routeState } from './cardParts';
 import { stepState } from './stepState';
 
 const STEP_NAMES: Record<Step, string> = {
@@ -43,29 +20,11 @@ const STEP_NAMES: Record<Step, string> = {
   'hand-off': 'Hand-off',
 };
 
-const CARDS: Record<Step, () => React.ReactNode> = {
-  yard: YardCard,
-  line: LineCard,
-  runs: RunsCard,
-  marks: MarksCard,
-  route: RouteCard,
-  'hand-off': HandOffCard,
-};
-
-const LEAVES: Record<Leaf, (props: { readonly onClose: () => void }) => React.ReactNode> = {
-  checks: ChecksCard,
-  history: HistoryCard,
-  layers: LayersCard,
-  keys: KeysCard,
-  north: EarthCard,
-  rules: RulesCard,
-  reroute: RerouteCard,
-  fit: FitCard,
-};
-
 /** The card of what is in hand, and the steps of the job as its index tabs. Beside the plan, or below it on a narrow screen. */
 export function CardPane() {
-  const { step, tool, leaf, cardHeight, selected, group } = useWorkbench();
+  const workbench = useWorkbench();
+  const { step, tool, leaf, cardHeight, selected, group } = workbench;
+  useEffect(() => bringSoon(laterCards), []);
   const site = useSite();
   const derived = useDerived();
   const body = useRef<HTMLDivElement>(null);
@@ -108,39 +67,17 @@ export function CardPane() {
             <Tab key={id} id={id} className={styles.tab ?? ''} onPress={() => press(id)}>
               {STEP_NAMES[id]}
               <span className={styles.state}>
-                {id === 'route' ? <RouteState /> : stepState(id, site, derived)}
+                {id === 'route' ? <Shown of={routeState} /> : stepState(id, site, derived)}
               </span>
             </Tab>
           ))}
         </TabList>
       </Tabs>
       <div ref={body} className={styles.body}>
-        <CardInHand />
+        <Shown of={cardPart(cardInHand(workbench))} />
       </div>
     </aside>
   );
-}
-
-function CardInHand() {
-  const shown = cardInHand(useWorkbench());
-  switch (shown.is) {
-    case 'leaf': {
-      const LeafCard = LEAVES[shown.leaf];
-      return <LeafCard onClose={() => toggleLeaf(shown.leaf)} />;
-    }
-    case 'tool':
-      return shown.tool.is === 'measure' ? (
-        <MeasureCard tool={shown.tool} />
-      ) : (
-        <DraftCard tool={shown.tool} />
-      );
-    case 'group':
-      return <GroupCard ids={shown.ids} />;
-    case 'step': {
-      const StepCard = CARDS[shown.step];
-      return <StepCard />;
-    }
-  }
 }
 
 /** A press on a step goes to its list, also when it is in hand already, and raises a card that is down. */

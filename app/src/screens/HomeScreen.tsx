@@ -1,10 +1,12 @@
-import { newSite, type OpenFailure, openSite, type Site } from '@footmark/site';
+import { newSite, openSite, type Site } from '@footmark/site';
+import type { SaidOfFile } from '@footmark/words';
 import { FilePlus2, FolderOpen, HardHat, Map as MapIcon, Trash2 } from 'lucide-react';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
 import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
+import { notify } from '../session/workbench';
 import type { SiteEntry } from '../storage/records';
 import { binSite, hasSite, listSites, saveSite } from '../storage/siteStore';
 import { newId } from '../tools/newId';
@@ -12,15 +14,12 @@ import { words } from '../words';
 import styles from './HomeScreen.module.css';
 import { OpenProblem } from './OpenProblem';
 
-/** A site file on a device is read whole: larger ones are refused by their size, before they are. */
-const LARGEST_FILE_BYTES = 25_000_000;
-
 /** The sites on this device, and the ways to another. */
 export function HomeScreen() {
   const [, go] = useLocation();
   const [entries, setEntries] = useState<readonly SiteEntry[] | null>(null);
   const [bin, setBin] = useState<readonly SiteEntry[]>([]);
-  const [problem, setProblem] = useState<OpenFailure | null>(null);
+  const [problem, setProblem] = useState<SaidOfFile | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const file = useRef<HTMLInputElement>(null);
 
@@ -62,20 +61,21 @@ export function HomeScreen() {
     const text = (await import('@footmark/site/samples/rear-alley.json?raw')).default;
     const opened = openSite(text);
     if (opened.ok) await openAs({ ...opened.site, id: newId('s') });
-    else setProblem(opened.failure);
+    else setProblem(words.fileProblemText(opened.failure));
   };
   const openFile = async (chosen: File) => {
     setProblem(null);
-    if (chosen.size > LARGEST_FILE_BYTES) {
-      setProblem({ code: 'too-large', characters: chosen.size, most: LARGEST_FILE_BYTES });
-      return;
-    }
-    const opened = openSite(await chosen.text());
+    const { openSiteFile } = await import('../handOff/openSiteFile');
+    const opened = await openSiteFile(chosen);
     if (!opened.ok) {
-      setProblem(opened.failure);
+      setProblem(opened.said);
       return;
     }
+    // first the pictures: a site that is shown looks for its own at once
+    const lost = await opened.keepPictures(opened.site.id, Date.now());
     await openAs(opened.site);
+    const said = [...opened.notes, ...(lost.length === 0 ? [] : [`Not kept: ${lost.join(', ')}.`])];
+    if (said.length > 0) notify(said.join(' '));
   };
   const move = (id: string, toBin: boolean) =>
     binSite(id, toBin ? Date.now() : null).then(refresh, () =>
@@ -104,7 +104,7 @@ export function HomeScreen() {
         <input
           ref={file}
           type="file"
-          accept=".json,application/json"
+          accept=".json,.zip,application/json,application/zip"
           hidden
           data-testid="site-file"
           onChange={(event) => {
@@ -114,7 +114,7 @@ export function HomeScreen() {
           }}
         />
       </div>
-      {problem ? <OpenProblem failure={problem} onClose={() => setProblem(null)} /> : null}
+      {problem ? <OpenProblem said={problem} onClose={() => setProblem(null)} /> : null}
       {trouble ? <p className={styles.trouble}>{trouble}</p> : null}
       <section aria-label="Sites on this device" className={styles.sites}>
         <h2>Sites on this device</h2>

@@ -1,11 +1,15 @@
 import { EllipsisVertical } from 'lucide-react';
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
+import { useLocation } from 'wouter';
 import controls from '../controls/controls.module.css';
+import { takeNewer, useProgram } from '../offline/newerVersion';
 import { pasteThings } from '../session/chosenThings';
-import { toggleLeaf } from '../session/workbench';
+import { notify, toggleLeaf } from '../session/workbench';
 import { nextTheme } from '../theme/chosenTheme';
 
-const ITEMS = [
+type Item = { readonly name: string; readonly does: () => void };
+
+const ITEMS: readonly Item[] = [
   { name: 'History', does: () => toggleLeaf('history') },
   { name: 'Paste what was copied', does: pasteThings },
   { name: 'Paper, night or sun colours', does: nextTheme },
@@ -15,6 +19,16 @@ const ITEMS = [
 
 /** What is wanted now and then. */
 export function MoreMenu() {
+  const [, go] = useLocation();
+  const hasNewer = useProgram((program) => program.hasNewer);
+  const take = () => {
+    if (!takeNewer()) notify('Not yet: the last edit is still being saved.');
+  };
+  const items = [
+    ...ITEMS,
+    { name: 'About Footmark', does: () => go('/about') },
+    ...(hasNewer ? [{ name: 'A newer version is there: take it', does: take }] : []),
+  ];
   return (
     <MenuTrigger>
       <Button className={controls.icon ?? ''} aria-label="More">
@@ -22,7 +36,7 @@ export function MoreMenu() {
       </Button>
       <Popover className={controls.popover ?? ''}>
         <Menu className={controls.list ?? ''} aria-label="More">
-          {ITEMS.map(({ name, does }) => (
+          {items.map(({ name, does }) => (
             <MenuItem key={name} className={controls.item ?? ''} onAction={does}>
               {name}
             </MenuItem>

@@ -1,13 +1,11 @@
-import type { OpenFailure } from '@footmark/site';
+import type { SaidOfFile } from '@footmark/words';
 import { Action } from '../controls/Action';
-import { words } from '../words';
 import styles from './HomeScreen.module.css';
 
-type Props = { readonly failure: OpenFailure; readonly onClose: () => void };
+type Props = { readonly said: SaidOfFile; readonly onClose: () => void };
 
 /** Why a file was not opened, where in it the fault is, and what to do. */
-export function OpenProblem({ failure, onClose }: Props) {
-  const { text, cure, problems } = words.fileProblemText(failure);
+export function OpenProblem({ said: { text, cure, problems }, onClose }: Props) {
   return (
     <div className={styles.problem} role="alert">
       <p>

@@ -5,14 +5,18 @@ import { PlanCanvas } from '../canvas/PlanCanvas';
 import { usePlanView } from '../canvas/planView';
 import { Action } from '../controls/Action';
 import { answerWaits } from '../crew/office/cameAnswer';
+import { bringSoon } from '../parts/bringSoon';
+import { part, placed } from '../parts/part';
+import { Shown } from '../parts/Shown';
 import { usePictureArrivals } from '../pictures/usePictureArrivals';
-import { ProfileStrip } from '../profile/ProfileStrip';
-import { startProfile } from '../profile/profileView';
+import { startProfile, useProfileView } from '../profile/profileView';
 import { unsavedStateOf } from '../session/autosave';
+import { readyToDerive } from '../session/readyToDerive';
 import { lockSite, type SiteLock } from '../session/siteLock';
 import { derivedFrom, openInSession, useSiteSession } from '../session/siteSession';
 import { goTo } from '../session/workbench';
 import { loadSite } from '../storage/siteStore';
+import { words } from '../words';
 import { CardPane } from './CardPane';
 import { useWideCard } from './cardInHand';
 import { Notice } from './Notice';
@@ -22,8 +26,10 @@ import styles from './SiteScreen.module.css';
 import { TitleStrip } from './TitleStrip';
 import { useShortcuts } from './useShortcuts';
 
+const profileStrip = part(async () => (await import('../profile/ProfileStrip')).ProfileStrip);
+
 /** Why a site is not shown. */
-type Trouble = OpenFailure | 'missing' | 'storage' | 'elsewhere';
+type Trouble = OpenFailure | 'missing' | 'storage' | 'elsewhere' | 'parts';
 
 const SAID = {
   missing: {
@@ -33,6 +39,10 @@ const SAID = {
   storage: {
     title: 'This browser’s storage does not answer',
     text: 'It is blocked or full. Allow this page to keep data, free some space, then load the page again.',
+  },
+  parts: {
+    title: 'A part of the program is missing',
+    text: 'A site with latitudes and longitudes needs one that did not come. Look at the network, then load the page again.',
   },
 } as const;
 
@@ -55,13 +65,16 @@ export function SiteScreen({ id }: { readonly id: string }) {
       if (left) lock?.release();
       else if (lock === null) setTrouble('elsewhere');
       else {
-        const loaded = await siteOnDevice(id);
+        const loaded = await withItsParts(await siteOnDevice(id));
         if (left) return;
-        if (typeof loaded === 'object' && 'format' in loaded) {
+        if (isSite(loaded)) {
           setTrouble(null);
           usePlanView.setState({ camera: null });
-          openInSession(loaded);
           startProfile(derivedFrom(loaded));
+          // the plan has its size at once, not a moment after it is shown
+          if (useProfileView.getState().isOpen) await profileStrip.bring().catch(() => undefined);
+          if (left) return;
+          openInSession(loaded);
           goTo(answerWaits(id) ? 'hand-off' : 'yard');
         } else setTrouble(loaded);
       }
@@ -87,7 +100,7 @@ export function SiteScreen({ id }: { readonly id: string }) {
       </Message>
     );
   }
-  if (trouble === 'missing' || trouble === 'storage') {
+  if (trouble === 'missing' || trouble === 'storage' || trouble === 'parts') {
     return (
       <Message {...SAID[trouble]}>
         <Action look="primary" onPress={() => go('/')}>
@@ -96,12 +109,12 @@ export function SiteScreen({ id }: { readonly id: string }) {
       </Message>
     );
   }
-  if (trouble !== null) return <OpenProblem failure={trouble} onClose={() => go('/')} />;
+  if (trouble !== null) return <OpenProblem said={words.fileProblemText(trouble)} onClose={() => go('/')} />;
   return open ? <OpenSite /> : null;
 }
 
 /** The site as it was last left, also when its last state has not reached the device yet; else why it cannot be shown. */
-async function siteOnDevice(id: string): Promise<Site | Exclude<Trouble, 'elsewhere'>> {
+async function siteOnDevice(id: string): Promise<Site | OpenFailure | 'missing' | 'storage'> {
   try {
     const unsaved = await unsavedStateOf(id);
     if (unsaved !== null) return unsaved;
@@ -111,6 +124,21 @@ async function siteOnDevice(id: string): Promise<Site | Exclude<Trouble, 'elsewh
   } catch {
     return 'storage';
   }
+}
+
+/** As it was found, once everything is here that it needs to be shown. */
+async function withItsParts<Found>(found: Site | Found): Promise<Site | Found | 'parts'> {
+  if (!isSite(found)) return found;
+  try {
+    await readyToDerive(found);
+    return found;
+  } catch {
+    return 'parts';
+  }
+}
+
+function isSite<Found>(found: Site | Found): found is Site {
+  return typeof found === 'object' && found !== null && 'format' in found;
 }
 
 type MessageProps = { readonly title: string; readonly text: string; readonly children: ReactNode };
@@ -130,6 +158,8 @@ function OpenSite() {
   const plan = useRef<HTMLElement>(null);
   usePictureArrivals(plan);
   const wide = useWideCard();
+  const hasProfile = useProfileView((v) => v.isOpen);
+  useEffect(() => bringSoon([profileStrip]), []);
   return (
     <div className={styles.screen} data-wide-card={wide}>
       <TitleStrip />
@@ -139,7 +169,7 @@ function OpenSite() {
           <PlanFurniture />
           <Notice />
         </main>
-        <ProfileStrip plan={plan} />
+        {hasProfile ? <Shown of={placed(profileStrip, { plan })} /> : null}
       </div>
       <CardPane />
     </div>

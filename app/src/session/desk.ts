@@ -12,10 +12,10 @@ export type Desk<Asked, Answer> = {
   drop(): void;
 };
 
-/** `makeWorker` may throw: then `compute` is done in the page. */
+/** `makeWorker` may throw: then `compute` is done in the page, and may fetch its code first. It answers in any case. */
 export function workerDesk<Asked, Answer>(
   makeWorker: () => Worker,
-  compute: (asked: Asked) => Answer,
+  compute: (asked: Asked) => Answer | Promise<Answer>,
 ): Desk<Asked, Answer> {
   let worker: Worker | null = null;
   let usable = true;
@@ -43,7 +43,9 @@ export function workerDesk<Asked, Answer>(
     const inPage = () => {
       worker = null;
       usable = false;
-      setTimeout(() => own === job && done(compute(asked)));
+      setTimeout(async () => {
+        if (own === job) done(await compute(asked));
+      });
     };
     running = true;
     if (!usable) {

@@ -4,7 +4,7 @@ import { Download, Printer, Share, X } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { Action } from '../controls/Action';
-import { fitOfSite } from '../fit/fitSession';
+import { fitOfSite } from '../fit/fitOfSite';
 import { canShareFiles, handOver, saveFile } from '../handOff/saveFile';
 import { useDerived, useSite } from '../session/siteSession';
 import { makeSheet, pdfOf } from './makeSheet';
@@ -47,7 +47,7 @@ export function SheetPreview({ ask, onClose }: { readonly ask: SheetAsk; readonl
           <div className={styles.bar}>
             <Heading slot="title">{sheet === null ? 'Sheet' : sheetCount(sheet.pages.length)}</Heading>
             {sheet === null ? null : (
-              <>
+              <div className={styles.ways}>
                 <Action look="primary" onPress={() => void file().then(saveFile)}>
                   <Download size={20} aria-hidden /> Save as PDF
                 </Action>
@@ -59,7 +59,7 @@ export function SheetPreview({ ask, onClose }: { readonly ask: SheetAsk; readonl
                     <Share size={20} aria-hidden /> Share
                   </Action>
                 ) : null}
-              </>
+              </div>
             )}
             <Action look="icon" aria-label="Close" onPress={onClose}>
               <X size={22} aria-hidden />
@@ -116,7 +116,6 @@ function SheetPage({
       sheetSvg(page, { hrefOf }),
       'image/svg+xml',
     ).documentElement;
-    drawn.removeAttribute('style');
     drawn.setAttribute('role', 'img');
     drawn.setAttribute('aria-label', name);
     box.current?.replaceChildren(document.importNode(drawn, true));

@@ -1,5 +1,14 @@
 import { derivedReport } from '@footmark/exchange';
-import { derive, fitRuns, MOST_SITE_CHARACTERS, type OpenFailure, openSite, type Site } from '@footmark/site';
+import {
+  derive,
+  fitRuns,
+  loadProjection,
+  MOST_SITE_CHARACTERS,
+  needsProjection,
+  type OpenFailure,
+  openSite,
+  type Site,
+} from '@footmark/site';
 import { en, type Words } from '@footmark/words';
 import { readCapped } from './readCapped';
 
@@ -40,6 +49,7 @@ export async function report(
     err.write(failureText(file, opened.failure, words));
     return REFUSED;
   }
+  if (needsProjection(opened.site)) await loadProjection();
   printReport(opened.site, words, out, err);
   return DONE;
 }

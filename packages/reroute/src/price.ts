@@ -1,4 +1,5 @@
-import { boredLength, type Way } from './ways';
+import { boredLength } from './boredLength';
+import type { Way } from './ways';
 
 /** What is charged, in one currency: by metre, piece, m³ and m². What is not given is left out. */
 export type PriceList = {

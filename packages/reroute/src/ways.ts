@@ -37,11 +37,6 @@ export type Way = {
   readonly facts: WayFacts;
 };
 
-/** Metres of pipe that are bored, burst or lined. */
-export function boredLength(bored: Way['bored']): number {
-  return bored.reduce((sum, { from, to }) => sum + to - from, 0);
-}
-
 /** Pieces of trench shorter than this (m) are part of a pit. */
 const SHORTEST_M = 0.5;
 

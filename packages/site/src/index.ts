@@ -255,8 +255,10 @@ export { type EarthFit, earthToPlan, planToEarth } from './frame/earthFit';
 export {
   type DefinitionProblem,
   type EarthPoint,
+  loadProjection,
   type MapProjection,
   mapProjection,
+  needsProjection,
   type ProjectionProblem,
 } from './frame/projection';
 export { planAzimuth, trueAzimuth } from './frame/trueAzimuth';

@@ -5,7 +5,7 @@ import { drawingOf } from '../../canvas/planScene';
 import cards from '../../cards/cards.module.css';
 import { Fold } from '../../cards/Fold';
 import { Action } from '../../controls/Action';
-import { fitOfSite } from '../../fit/fitSession';
+import { fitOfSite } from '../../fit/fitOfSite';
 import { useDerived, useSite } from '../../session/siteSession';
 import { notify } from '../../session/workbench';
 import { canShareFiles, handOver, saveFile } from '../saveFile';

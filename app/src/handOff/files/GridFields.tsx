@@ -1,16 +1,6 @@
-import {
-  type Grid,
-  type GridSystem,
-  gridFactors,
-  gridNotes,
-  type StatePlaneZone,
-  statePlaneZones,
-  utmSystem,
-  utmZoneAt,
-  zonesAt,
-} from '@footmark/grid';
-import { type EarthPoint, planToEarth } from '@footmark/site';
-import { useEffect, useState } from 'react';
+import { type Grid, type GridSystem, gridFactors, gridNotes } from '@footmark/grid';
+import type { EarthPoint } from '@footmark/site';
+import { useState } from 'react';
 import cards from '../../cards/cards.module.css';
 import { Fact } from '../../cards/Fact';
 import { Action } from '../../controls/Action';
@@ -21,17 +11,15 @@ import { toggleLeaf } from '../../session/workbench';
 import { words } from '../../words';
 import { chooseGrid } from './gridChoice';
 import { TypedGrid } from './TypedGrid';
+import { useGrids } from './useGrids';
 
-/** So many zones are suggested: a place lies in one, near an edge in two or three by their boxes. */
-const MOST_ZONES = 3;
 const OWN = 'own';
 const TYPED = 'typed';
 
 /** In which coordinates files are given, and what goes between them and the ground. */
 export function GridFields({ grid }: { readonly grid: Grid | null }) {
   const { id } = useSite();
-  const place = usePlace();
-  const zones = useZones();
+  const { place, systems } = useGrids();
   const [isTyping, setTyping] = useState(false);
   if (place === null)
     return (
@@ -43,13 +31,6 @@ export function GridFields({ grid }: { readonly grid: Grid | null }) {
         <Action onPress={() => toggleLeaf('north')}>Add a known point</Action>
       </>
     );
-  const utm = utmZoneAt(place);
-  const systems: readonly GridSystem[] = [
-    ...zonesAt(zones, place)
-      .slice(0, MOST_ZONES)
-      .flatMap((zone) => zone.systems),
-    ...(utm === null ? [] : [utmSystem(utm)]),
-  ];
   const keyOf = (system: GridSystem) =>
     system.kind === 'typed' ? TYPED : `${system.epsg} ${system.unit.name}`;
   const value = isTyping ? TYPED : grid === null ? OWN : keyOf(grid.system);
@@ -112,22 +93,4 @@ function GridFacts({ grid, place }: { readonly grid: Grid; readonly place: Earth
       ))}
     </>
   );
-}
-
-/** Where on the earth the site is; null while that is not known. */
-function usePlace(): EarthPoint | null {
-  const { frame, points } = useDerived();
-  if (frame.toEarth === null) return null;
-  const [first] = points.values();
-  const place = planToEarth(frame.toEarth, first?.at ?? { x: 0, y: 0 });
-  return place.ok ? place.value : null;
-}
-
-const NONE: readonly StatePlaneZone[] = [];
-
-/** The table comes when it is first asked for. */
-function useZones(): readonly StatePlaneZone[] {
-  const [zones, setZones] = useState(NONE);
-  useEffect(() => void statePlaneZones().then(setZones), []);
-  return zones;
 }

@@ -14,6 +14,7 @@ import { type Derived, proposedPaths, type RunsFit, type Site, writeSite } from 
 import { words } from '../../words';
 import type { NewFile } from '../saveFile';
 import { planPicture } from './planPicture';
+import { siteBundle } from './siteBundle';
 
 /** What a file is made of; `grid`: the map's coordinates that were chosen, null for the site's own. */
 export type FileSetting = {
@@ -60,6 +61,16 @@ export const fileKinds: Readonly<Record<string, FileKind>> = {
     use: 'Everything but photos. Opens in Footmark on any device.',
     missing: always,
     make: ({ site }) => file(site, 'json', 'application/json', writeSite(site)),
+  },
+  bundle: {
+    name: 'The site with its photos (zip)',
+    use: 'The site file and every photo and picture of it. Opens in Footmark as well.',
+    missing: always,
+    make: async ({ site }) => ({
+      name: siteFileName(site, 'zip'),
+      data: await siteBundle(site, Date.now()),
+      type: 'application/zip',
+    }),
   },
   marks: {
     name: 'Marks as a table (CSV)',

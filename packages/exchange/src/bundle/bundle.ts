@@ -32,12 +32,13 @@ export const MOST_UNPACKED_BYTES = 400_000_000;
 /** Unpacked, one file: above the largest picture that the app takes in, and the largest site file. */
 export const MOST_FILE_BYTES = 80_000_000;
 
-/** Ids of the pictures that a site names: below the plan, of photo points, of readings. */
+/** Ids of the pictures that a site names: below the plan, of photo points, of readings, of what crews found. */
 export function picturesOfSite(site: Site): readonly string[] {
   const named = [
     ...site.underlays.map(({ file }) => file),
     ...site.features.flatMap((f) => (f.kind === 'photo-point' ? (f.fields.photo ?? []) : [])),
     ...site.runs.flatMap((run) => run.readings.flatMap(({ photo }) => photo ?? [])),
+    ...site.asFound.flatMap(({ photos }) => photos),
   ];
   return [...new Set(named)];
 }

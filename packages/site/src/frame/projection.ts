@@ -1,7 +1,28 @@
 import { fail, ok, type Point, type Result } from '@footmark/geometry';
-import proj4, { type Converter } from 'proj4';
+import type { Converter } from 'proj4';
+import type { Site } from '../document/site';
 
 // The one file that calls proj4, which throws texts and gives NaN in silence: here both become results.
+
+/** A quarter of all that a first screen needs, and for sites with coordinates only: it comes by `loadProjection`. */
+let proj4: Awaited<ReturnType<typeof bring>> | undefined;
+
+const bring = async () => (await import('proj4')).default;
+
+/** Brings the library. Before it has come nothing here may be called, nor `derive` for a site with control points. */
+export async function loadProjection(): Promise<void> {
+  proj4 ??= await bring();
+}
+
+/** Whether what follows from a site asks for the library. */
+export function needsProjection({ frame }: Pick<Site, 'frame'>): boolean {
+  return frame.control.length > 0;
+}
+
+function library(): NonNullable<typeof proj4> {
+  if (proj4 === undefined) throw new Error('loadProjection comes before anything with coordinates');
+  return proj4;
+}
 
 /** A place on the earth: degrees of WGS 84, north and east positive. */
 export type EarthPoint = { readonly latitudeDeg: number; readonly longitudeDeg: number };
@@ -27,7 +48,7 @@ let last: { readonly definition: string; readonly converter: Converter } | null 
 function converterAbout({ latitudeDeg, longitudeDeg }: EarthPoint): Converter {
   const definition = `+proj=tmerc +lat_0=${latitudeDeg} +lon_0=${longitudeDeg} +k=1 +x_0=0 +y_0=0 +datum=WGS84 +units=m +no_defs`;
   if (last?.definition === definition) return last.converter;
-  const converter = proj4(definition);
+  const converter = library()(definition);
   last = { definition, converter };
   return converter;
 }
@@ -81,7 +102,8 @@ export function mapProjection(definition: string): Result<MapProjection, Definit
   if (text.length > MOST_DEFINITION_CHARACTERS) return fail('definition-too-long');
   if (!text.startsWith('+') && !text.includes('[')) return fail('not-a-definition');
   try {
-    const own = new proj4.Proj(text.startsWith('+') ? `${PROJ_DEFAULTS} ${text}` : text);
+    const { Proj } = library();
+    const own = new Proj(text.startsWith('+') ? `${PROJ_DEFAULTS} ${text}` : text);
     const unit: unknown = Reflect.get(own, 'to_meter'); // left out of its types
     const metresPerUnit = unit === undefined ? 1 : Number(unit);
     const kind: unknown = Reflect.get(own, 'projName');
@@ -96,8 +118,10 @@ export function mapProjection(definition: string): Result<MapProjection, Definit
   }
 }
 
-function projectionOf(own: InstanceType<typeof proj4.Proj>, metresPerUnit: number): MapProjection {
-  const converter = proj4(own);
+type Projected = InstanceType<NonNullable<typeof proj4>['Proj']>;
+
+function projectionOf(own: Projected, metresPerUnit: number): MapProjection {
+  const converter = library()(own);
   return {
     metresPerUnit,
     datum: own.datum.datum_type >= DATUM_AS_WGS84 ? 'as-wgs84' : 'shifted',
@@ -132,6 +156,7 @@ function earthOf([longitudeDeg, latitudeDeg]: readonly number[]): EarthPoint {
 function converted<T extends Readonly<Record<string, number>>>(
   compute: () => T,
 ): Result<T, ProjectionProblem> {
+  library();
   try {
     const value = compute();
     return Object.values(value).every(Number.isFinite) ? ok(value) : fail('off-the-map');
