@@ -44,6 +44,16 @@ describe('a sheet of a new drain', SLOW, () => {
     for (const row of ['Fall', 'Least cover', 'Cleanouts to set', 'To be asked']) expect(said).toContain(row);
   });
 
+  it('shows it in the legend as on the plan: white, with dark dashes along its middle', () => {
+    const [first] = sheet(source, { kind: 'reroute' }).pages;
+    const items = first?.items ?? [];
+    const at = items.findIndex((i) => i.is === 'text' && i.text === 'Drain, proposed');
+    const sample_ = items.slice(0, at).findLast((i) => i.is === 'window');
+    const pens = sample_?.items.flatMap((i) => (i.is === 'lines' && i.pen !== undefined ? [i.pen] : []));
+    expect(pens?.map((pen) => pen.colour)).toEqual(['#ffffff', '#14181c']);
+    expect(pens?.map((pen) => pen.dash !== undefined)).toEqual([false, true]);
+  });
+
   it('says so where there is no new drain', async () => {
     const said = await textsOf(sourceOf(sample('rear-alley')), { kind: 'reroute' });
     expect(said).not.toContain('Setting out');

@@ -1,4 +1,5 @@
 import { type Drawing, type DrawingLayer, type LayerName, type Primitive, services } from '@footmark/drawing';
+import type { Point } from '@footmark/geometry';
 import type { Site } from '@footmark/site';
 import type { SheetLegend, Words } from '@footmark/words';
 import { lookOf } from './swatch';
@@ -42,9 +43,15 @@ function pipeEntries(primitives: readonly Primitive[], { site, words }: Source):
     );
     const [first] = lines;
     // the strokes of its first leg, one over the other
-    const leg = lines.filter((p) => p.kind === 'line' && first?.kind === 'line' && p.points === first.points);
+    const leg = lines.filter(
+      (p) => p.kind === 'line' && first?.kind === 'line' && isSameLine(p.points, first.points),
+    );
     return [{ name: words.sheet.legend(`pipe-${state}`), primitives: leg, letters: 'SS' }];
   });
+}
+
+function isSameLine(a: readonly Point[], b: readonly Point[]): boolean {
+  return a.length === b.length && a.every((p, i) => p.x === b[i]?.x && p.y === b[i]?.y);
 }
 
 const MARK_SYMBOLS: readonly (readonly [RegExp, SheetLegend])[] = [

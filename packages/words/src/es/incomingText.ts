@@ -71,16 +71,18 @@ export function incomingProblemText({ code, values }: IncomingProblemFacts): Sai
   return problems[code](values);
 }
 
+/** A count at the end agrees with one and with several. */
 const notes: Record<IncomingNote['code'], (n: string) => string> = {
-  'no-number': (n) => `Con una coordenada que no es un número: ${n}, se dejó fuera.`,
-  'too-few-points': (n) => `Con muy pocos puntos para una línea o un contorno: ${n}, se dejó fuera.`,
-  'holes-left-out': (n) => `Huecos dentro de contornos: ${n}, se dejó fuera.`,
-  'kinds-left-out': (n) => `Lo que no es ni punto, ni línea, ni contorno: ${n}, se dejó fuera.`,
-  'texts-left-out': (n) => `Textos y cotas: ${n}, se dejó fuera.`,
-  'links-left-out': (n) => `Enlaces a otros archivos e imágenes: ${n}, se dejó fuera.`,
-  'paper-left-out': (n) => `Lo que está en las hojas de papel del archivo: ${n}, se dejó fuera.`,
-  'curves-as-chords': (n) => `Curvas: ${n}, se tomaron como piezas rectas y cortas.`,
-  'rows-left-out': (n) => `Filas sin dos números donde van las coordenadas: ${n}, se dejó fuera.`,
+  'no-number': (n) => `Cosas con una coordenada que no es un número, que se dejaron fuera: ${n}.`,
+  'too-few-points': (n) =>
+    `Cosas con muy pocos puntos para una línea o un contorno, que se dejaron fuera: ${n}.`,
+  'holes-left-out': (n) => `Huecos dentro de contornos, que se dejaron fuera: ${n}.`,
+  'kinds-left-out': (n) => `Cosas que no son ni punto, ni línea, ni contorno, que se dejaron fuera: ${n}.`,
+  'texts-left-out': (n) => `Textos y cotas que se dejaron fuera: ${n}.`,
+  'links-left-out': (n) => `Enlaces a otros archivos e imágenes, que se dejaron fuera: ${n}.`,
+  'paper-left-out': (n) => `Cosas en las hojas de papel del archivo, que se dejaron fuera: ${n}.`,
+  'curves-as-chords': (n) => `Curvas que se tomaron como tramos rectos y cortos: ${n}.`,
+  'rows-left-out': (n) => `Filas sin dos números donde van las coordenadas, que se dejaron fuera: ${n}.`,
 };
 
 /** What of a file is left out or made simpler. */
@@ -163,7 +165,7 @@ export function incomingFindingText(finding: IncomingFinding, units: Units): Sai
       };
     case 'no-place':
       return {
-        text: `De sus cosas, ${countText(finding.count)} no tienen lugar en el mapa.`,
+        text: `Cosas que no tienen lugar en el mapa: ${countText(finding.count)}.`,
         cure: 'Compruebe el sistema de coordenadas y el orden de las coordenadas.',
       };
     case 'too-many-for-a-site':
@@ -173,7 +175,7 @@ export function incomingFindingText(finding: IncomingFinding, units: Units): Sai
       };
     case 'too-many-corners':
       return {
-        text: `De sus líneas, ${countText(finding.count)} tienen más de ${countText(finding.most)} esquinas: se dejaron fuera.`,
+        text: `Líneas con más de ${countText(finding.most)} esquinas, que se dejaron fuera: ${countText(finding.count)}.`,
         cure: 'Haga que las escriban con menos.',
       };
   }
