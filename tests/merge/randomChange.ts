@@ -1,4 +1,5 @@
 import {
+  addAsFound,
   addDig,
   addFeature,
   addPair,
@@ -6,16 +7,19 @@ import {
   addRun,
   addSiteNote,
   addVisit,
+  changeAsFound,
   changeReading,
   changeRule,
   changeRun,
   changeSite,
+  foundStates,
   freeRunLetter,
   freeVertexId,
   insertVertex,
   moveReading,
   nameFeature,
   type Run,
+  removeAsFound,
   removeReading,
   removeThing,
   removeVisit,
@@ -122,6 +126,35 @@ const changes: Readonly<Record<string, Change>> = {
     site.visits.length === 0 ? null : removeVisit(site, { id: dice.pick(site.visits).id }),
   addSiteNote: (site, dice) =>
     addSiteNote(site, { note: { id: dice.id('n'), at: '2026-03-04T05:06:07Z', text: dice.id('') } }),
+  addAsFound: onReading((site, run, reading, dice) => {
+    const owner = dice.pick([...site.features, ...site.paths]);
+    const from = { of: owner.id, at: dice.pick<{ id: string }>(owner.vertices).id };
+    return addAsFound(site, {
+      found: {
+        id: dice.id('w'),
+        about: { is: 'mark', run, reading },
+        state: dice.pick(foundStates),
+        by: dice.id(''),
+        at: '2026-03-04T05:06:07-06:00',
+        given: { label: 'A1', at: { x: 1, y: 2 }, flow: 1, ties: [{ from, distance: 3 }], side: 'left' },
+        where: { by: 'paint', along: dice.next() - 0.5, right: dice.next() - 0.5 },
+        note: '',
+        photos: [],
+      },
+    });
+  }),
+  changeAsFound: (site, dice) => {
+    if (site.asFound.length === 0) return null;
+    const { id, photos } = dice.pick(site.asFound);
+    const facts = dice.pick([
+      { note: dice.id('note ') },
+      { photos: [...photos, dice.id('i')] },
+      { where: undefined },
+    ]);
+    return changeAsFound(site, { id, facts });
+  },
+  removeAsFound: (site, dice) =>
+    site.asFound.length === 0 ? null : removeAsFound(site, { id: dice.pick(site.asFound).id }),
   setSigma: (site, { pick, next }) =>
     setSigma(site, {
       name: pick(['counter', 'zero', 'scale'] as const),

@@ -17,7 +17,7 @@ import { speak, words } from '../words';
 import { CrewView } from './CrewView';
 import styles from './crew.module.css';
 import { useCrewLanguage } from './crewLanguage';
-import { closeAnswer, openAnswerOf, useCrewSession } from './crewSession';
+import { closeAnswer, holdAgainst, openAnswerOf, useCrewSession } from './crewSession';
 
 type Trouble = OpenFailure | 'site-missing' | 'storage-silent' | 'open-elsewhere';
 
@@ -86,6 +86,14 @@ export function CrewScreen({ id }: { readonly id: string }) {
       goTo('yard');
     };
   }, [id, takeovers]);
+
+  useEffect(
+    () =>
+      useSiteSession.subscribe(({ site }) => {
+        if (site?.id === id) void holdAgainst(site);
+      }),
+    [id],
+  );
 
   if (trouble === 'site-missing' || trouble === 'storage-silent' || trouble === 'open-elsewhere') {
     return (

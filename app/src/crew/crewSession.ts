@@ -51,6 +51,13 @@ export async function openAnswerOf(site: Site): Promise<void> {
   useCrewSession.setState({ answer, saved: 'saved', otherState: answer.madeFrom.hash !== hash });
 }
 
+/** Says again whether the site is another than when the crew began: others may write it while it is open. */
+export async function holdAgainst(site: Site): Promise<void> {
+  const hash = await siteHash(site);
+  const { answer } = useCrewSession.getState();
+  if (answer?.site === site.id) useCrewSession.setState({ otherState: answer.madeFrom.hash !== hash });
+}
+
 export function closeAnswer(): void {
   useCrewSession.setState({ answer: null });
 }

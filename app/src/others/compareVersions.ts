@@ -1,5 +1,5 @@
 import { type Place, valueAt } from '@footmark/merge';
-import { formatClock, type Site, type Spot } from '@footmark/site';
+import { type AsFound, formatClock, type Site, type Spot } from '@footmark/site';
 import { lengthText } from '@footmark/words';
 import { spotText } from '../measure/spotText';
 import { words } from '../words';
@@ -31,8 +31,10 @@ function* factsOf(place: Place, value: unknown, site: Site): Generator<Fact> {
     yield [placeFact(place), textOf(placeFact(place), value, site)];
     return;
   }
+  const found = place[0] === 'asFound' ? (value as AsFound) : null; // what lies in that list
+  if (found !== null) yield ['Found', words.crew.foundText(found, site)];
   for (const [field, inner] of Object.entries(value)) {
-    if (field === 'id' || field === 'readings') continue;
+    if (field === 'id' || field === 'readings' || (found !== null && FOUND_LINE.has(field))) continue;
     if (field === 'vertices' && Array.isArray(inner)) yield* pointsOf(inner, site);
     else if (field === 'fields')
       for (const [name, fact] of Object.entries(Object(inner)))
@@ -49,6 +51,9 @@ function* pointsOf(vertices: readonly unknown[], site: Site): Generator<Fact> {
       yield [`Point ${id.toUpperCase()}, ${labelOf(name)}`, textOf(name, fact, site)];
   }
 }
+
+/** What one line tells of a crew's find. */
+const FOUND_LINE = new Set(['state', 'where', 'depth', 'seen', 'material', 'diameter']);
 
 /** Facts that are lengths in metres. */
 const LENGTHS = new Set([

@@ -41,6 +41,10 @@ export function placeName(place: Place, site: Site, other: Site): string {
     return called({ kind: 'reading', run: name, id: reading ?? '' });
   if (list === 'runs') return called({ kind: 'run', id: name });
   if (list === 'digging' && name === 'digs') return called({ kind: 'dig', id: inside ?? '' });
+  if (list === 'asFound') {
+    const label = in_.asFound.find((found) => found.id === name)?.given?.label;
+    return label === undefined ? 'What a crew found' : `What a crew found at ${label}`;
+  }
   const rule = list === 'rules' ? ruleNames.find((each) => each === inside) : undefined;
   if (rule !== undefined) return words.ruleName(rule);
   const sigma = list === 'sigmas' ? sigmaNames.find((each) => each === name) : undefined;

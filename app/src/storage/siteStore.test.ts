@@ -2,7 +2,8 @@ import 'fake-indexeddb/auto';
 import { newSite, type Site } from '@footmark/site';
 import { openDB } from 'idb';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { database } from './database';
+import { database, openDevice } from './database';
+import { removeSite } from './removeSite';
 import { binSite, listSites, loadSite, markDownloaded, readSite, saveSite, saveSiteAfter } from './siteStore';
 import { MOST_VERSIONS, VERSION_SPACING_MS } from './versionSpacing';
 import { listVersions, loadVersion } from './versionStore';
@@ -61,6 +62,27 @@ describe('sites of the device', () => {
       expect(await loadVersion('old', version)).toMatchObject({ ok: true, site: { name: 'From before' } });
   });
 
+  it.each([1, 2, 3])(
+    'opens what version %i of the database left behind, and loses none of it',
+    async (from) => {
+      const stores = ['sites', 'entries', 'files', 'answers'].slice(0, from + 1);
+      const name = `footmark-${from}`;
+      const old = await openDB(name, from, {
+        upgrade: (db) => {
+          for (const store of stores) db.createObjectStore(store, { keyPath: 'id' });
+        },
+      });
+      for (const store of stores) await old.put(store, { id: 'x', site: store });
+      old.close();
+      const db = await openDevice(name);
+      const all = ['sites', 'entries', 'files', 'answers', 'versions', 'bases', 'teams'] as const;
+      expect([...db.objectStoreNames].toSorted()).toEqual([...all].toSorted());
+      for (const store of all)
+        expect(await db.getAll(store)).toEqual(stores.includes(store) ? [{ id: 'x', site: store }] : []);
+      db.close();
+    },
+  );
+
   it('does not write over what somebody else wrote meanwhile', async () => {
     await saveSite(siteOf('two', 'first'), START);
     const seen = (await readSite('two'))?.seq ?? null;
@@ -111,6 +133,39 @@ describe('sites of the device', () => {
     expect(await line()).toMatchObject({ seq: 1, downloadedSeq: 1 });
     await edit('d', 'changed', START);
     expect(await line()).toMatchObject({ seq: 2, downloadedSeq: 1 });
+  });
+
+  it('takes a site away with what a crew found there, but no picture that another site names', async () => {
+    const found = {
+      id: 'w1',
+      about: { is: 'place' as const },
+      state: 'found' as const,
+      by: '',
+      at: '2026-05-20T12:00:00-05:00',
+      note: '',
+      photos: ['shared'],
+    };
+    await saveSite(siteOf('gone'), START);
+    await saveSite({ ...siteOf('stays'), asFound: [found] }, START);
+    const db = await database();
+    const picture = {
+      site: 'gone',
+      name: 'p.jpg',
+      widthPx: 1,
+      heightPx: 1,
+      addedAt: START,
+      blob: new Blob(),
+    };
+    for (const id of ['own', 'shared', 'unsent']) await db.put('files', { ...picture, id });
+    // a crew's answer on another site has not been taken over there yet
+    await db.put('answers', { id: 'a1', site: 'gone', answer: { id: 'a1' }, savedAt: START });
+    const unsent = { id: 'a2', found: [{ ...found, photos: ['unsent'] }] };
+    await db.put('answers', { id: 'a2', site: 'stays', answer: unsent, savedAt: START });
+    await removeSite('gone');
+    expect(await db.getAllKeys('answers')).toEqual(['a2']);
+    const kept = await db.getAllKeys('files');
+    expect(kept.filter((id) => ['own', 'shared', 'unsent'].includes(id))).toEqual(['shared', 'unsent']);
+    expect(await loadSite('gone')).toBeNull();
   });
 
   it('lets a site rest in the bin for 30 days, and does not believe a clock that jumps ahead for an hour', async () => {

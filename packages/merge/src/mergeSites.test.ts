@@ -1,4 +1,13 @@
-import { changeSite, openSiteValue, removeThing, type Site, setSpot, soundEdit } from '@footmark/site';
+import {
+  addAsFound,
+  changeAsFound,
+  changeSite,
+  openSiteValue,
+  removeThing,
+  type Site,
+  setSpot,
+  soundEdit,
+} from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { changesBetween } from './changesBetween';
 import { mergeSites } from './mergeSites';
@@ -93,6 +102,28 @@ describe('merging two states of a site', () => {
     const { site, others } = merged(base, mine, theirs);
     expect(site).toBe(mine);
     expect(others).toHaveLength(3000);
+  });
+
+  it('puts together what two crews found, and keeps both versions of one record', () => {
+    const found = (id: string, note: string) => ({
+      id,
+      about: { is: 'mark' as const, run: 'run', reading: 'r1' },
+      state: 'found' as const,
+      by: '',
+      at: '2026-05-20T12:00:00-05:00',
+      note,
+      photos: [],
+    });
+    const known = addAsFound(base, { found: found('w1', 'as it came in') });
+    const mine = addAsFound(known, { found: found('w2', 'by one crew') });
+    const theirs = addAsFound(known, { found: found('w3', 'by another crew') });
+    const both = merged(known, mine, theirs);
+    expect(both.site.asFound.map((f) => f.id)).toEqual(['w1', 'w3', 'w2']);
+    expect(both.others).toEqual([]);
+    const noted = (note: string) => changeAsFound(known, { id: 'w1', facts: { note } });
+    const { site, others } = merged(known, noted('mine'), noted('theirs'));
+    expect(at(site, 'asFound', 'w1')).toMatchObject({ note: 'mine' });
+    expect(others).toMatchObject([{ place: ['asFound', 'w1'], other: { note: 'theirs' } }]);
   });
 
   it('without a base keeps what either has, and both versions of what they have otherwise', () => {
