@@ -1,7 +1,7 @@
 import type { Drawing } from '@footmark/drawing';
-import type { Context } from 'konva/lib/Context';
-import type { Stage } from 'konva/lib/Stage';
+import type Konva from 'konva';
 import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
+import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useInMotion } from '../dig/inMotion';
 import { useFit } from '../fit/fitSession';
 import { boundsToShow } from '../pictures/boundsToShow';
@@ -17,7 +17,6 @@ import { digInView } from './digInView';
 import { attachGestures } from './gestures';
 import type { InMotion, Overlay } from './overlay';
 import styles from './PlanCanvas.module.css';
-import { PlanStage } from './PlanStage';
 import { paintConcerns } from './paintConcerns';
 import { paintGrid } from './paintGrid';
 import { paintLabels, textMeasurer } from './paintLabels';
@@ -53,7 +52,7 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
   const { fit } = useFit();
   usePictureChanges();
   const box = useRef<HTMLDivElement>(null);
-  const stage = useRef<Stage>(null);
+  const stage = useRef<Konva.Stage>(null);
 
   const dig = useMemo(
     () => digInView(site, fit, { step, selected, moves }, hiddenLayers),
@@ -93,14 +92,14 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
     pointer: null,
   });
 
-  const setting = (context: Context) => ({
+  const setting = (context: Konva.Context) => ({
     context: context._context as CanvasRenderingContext2D, // Konva's wrapper of the very context of its canvas
     camera: live.current.camera,
     size: now.current.paper,
     palette: palettes[now.current.theme],
     density: window.devicePixelRatio,
   });
-  const paintPlan = (context: Context) => {
+  const paintPlan = (context: Konva.Context) => {
     const at = setting(context);
     live.current.painted = at.camera;
     paintGrid(now.current.site.units.length !== 'm', at);
@@ -108,7 +107,7 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
     for (const layer of now.current.drawing.layers) paintPrimitives(layer.primitives, at);
     paintLabels(now.current.labels, at);
   };
-  const paintHand = (context: Context) => {
+  const paintHand = (context: Konva.Context) => {
     paintPictureInHand(now.current.overlay.derived, setting(context));
     paintConcerns(live.current.concerns, measure, setting(context));
     paintOverlay(now.current.overlay, live.current, setting(context));
@@ -196,7 +195,24 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
 
   return (
     <div ref={box} className={styles.view} data-tool={tool === null ? 'none' : tool.is}>
-      <PlanStage stage={stage} view={size} paper={paper} layers={[paintPlan, paintHand]} />
+      <Stage
+        ref={stage}
+        width={paper.width}
+        height={paper.height}
+        listening={false}
+        style={{
+          position: 'absolute',
+          left: (size.width - paper.width) / 2,
+          top: (size.height - paper.height) / 2,
+        }}
+      >
+        <Layer listening={false}>
+          <Shape sceneFunc={paintPlan} listening={false} perfectDrawEnabled={false} />
+        </Layer>
+        <Layer listening={false}>
+          <Shape sceneFunc={paintHand} listening={false} perfectDrawEnabled={false} />
+        </Layer>
+      </Stage>
     </div>
   );
 }
