@@ -65,7 +65,10 @@ writeFileSync(LIST, `${JSON.stringify(credits, null, 2)}\n`);
 const byText = new Map();
 for (const each of packages) {
   const text = licenceText(each);
-  byText.set(text, [...(byText.get(text) ?? []), `${each.name} ${each.versions.join(', ')}`]);
+  byText.set(text, [
+    ...(byText.get(text) ?? []),
+    ...each.versions.map((version) => `${each.name} ${version}`),
+  ]);
 }
 const rule = '-'.repeat(72);
 const texts = [...byText].map(([text, names]) => `${names.join('\n')}\n${rule}\n${text}\n`);
