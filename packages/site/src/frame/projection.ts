@@ -101,8 +101,8 @@ export function mapProjection(definition: string): Result<MapProjection, Definit
   const text = definition.trim();
   if (text.length > MOST_DEFINITION_CHARACTERS) return fail('definition-too-long');
   if (!text.startsWith('+') && !text.includes('[')) return fail('not-a-definition');
+  const { Proj } = library(); // that it has not come yet is no fault of the definition
   try {
-    const { Proj } = library();
     const own = new Proj(text.startsWith('+') ? `${PROJ_DEFAULTS} ${text}` : text);
     const unit: unknown = Reflect.get(own, 'to_meter'); // left out of its types
     const metresPerUnit = unit === undefined ? 1 : Number(unit);
