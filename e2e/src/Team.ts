@@ -32,6 +32,6 @@ export class Team {
   }
 
   get status(): Locator {
-    return this.page.getByRole('status');
+    return this.page.getByRole('region', { name: 'Sites on this device' }).getByRole('status');
   }
 }
