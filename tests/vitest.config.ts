@@ -8,6 +8,7 @@ export default defineConfig({
     setupFiles: ['tests/withProjection.ts'],
     environment: 'node',
     passWithNoTests: false,
+    maxWorkers: '100%',
     // a busy machine is no fault: this only ends what hangs
     testTimeout: 120_000,
     hookTimeout: 120_000,
