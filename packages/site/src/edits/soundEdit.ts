@@ -26,6 +26,9 @@ export function soundEdit(site: Site, edited: Site): SoundEdit {
     site.asFound === edited.asFound &&
     site.underlays === edited.underlays &&
     site.frame === edited.frame;
-  const problems = [...valueProblems(site, edited), ...(same ? [] : integrityProblems(edited))];
+  const values = valueProblems(site, edited);
+  // names are looked for only in what has the shape of a site
+  const whole = same || values.some(({ code }) => code === 'wrong-value');
+  const problems = [...values, ...(whole ? [] : integrityProblems(edited))];
   return problems.length === 0 ? { ok: true, site: edited } : { ok: false, problems };
 }
