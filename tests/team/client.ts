@@ -12,6 +12,7 @@ export type Client = {
   readonly replica: Pouch;
   readonly remote: Pouch;
   readonly device: Device;
+  readonly newWriter: () => string;
   /** `cut`: no request arrives; `flaky`: one in four is lost, half of these after the server has acted on it. */
   line: 'good' | 'flaky' | 'cut';
   /** How far the replica's own changes have been taken in. */
@@ -42,6 +43,7 @@ export async function makeClient(name: string, server: TeamServer, dice: Dice): 
       },
     }),
     device: deviceForTeam(db, () => true),
+    newWriter: () => dice.id(name),
     line: 'good',
     seen: 0,
   };
@@ -49,41 +51,50 @@ export async function makeClient(name: string, server: TeamServer, dice: Dice): 
 }
 
 /** Exchanges one site; an exchange may break off between the replica and the device, as a killed tab does. */
-export async function exchange(client: Client, id: string, now: number, breaks = false): Promise<void> {
-  const { device } = client;
+export async function exchange(
+  client: Client,
+  id: string,
+  now: number,
+  breaks: 'keep' | 'write' | null = null,
+): Promise<void> {
+  const { device, newWriter } = client;
   const breaking: Device = {
-    read: device.read,
-    write: () => Promise.reject(new Error('broken off')),
+    ...device,
+    ...(breaks === null ? {} : { [breaks]: () => Promise.reject(new Error('broken off')) }),
   };
-  await exchangeSite(breaks ? breaking : device, client.replica, id, now).catch((error: unknown) => {
-    if (!breaks) throw error;
+  await exchangeSite(breaking, client.replica, id, { now, newWriter }).catch((error: unknown) => {
+    if (breaks === null) throw error;
   });
 }
 
 /** Sites of the device whose last write has not been exchanged. */
-export async function dirtySites({ db }: Client): Promise<readonly string[]> {
+async function dirtySites({ db }: Client): Promise<readonly string[]> {
   const entries = await db.getAll('entries');
   return entries.filter((e) => e.exchangedSeq !== (e.seq ?? 0)).map((e) => e.id);
 }
 
 /** Takes in what has come into the replica. */
-export async function takeIn(client: Client, now: number): Promise<number> {
+async function takeIn(client: Client, now: number): Promise<void> {
   const { results, last_seq } = await client.replica.changes({ since: client.seen });
   for (const { id } of results) {
     const site = siteOfDocument(id);
     if (site !== null) await exchange(client, site, now);
   }
   client.seen = last_seq;
-  return results.length;
 }
 
 /** One round: what was written goes out, what others wrote comes in, as far as the line lets it. False: it broke. */
 export async function round(client: Client, now: number): Promise<boolean> {
   for (const id of await dirtySites(client)) await exchange(client, id, now);
-  const arrived = await client.replica
-    .sync(client.remote, { batch_size: 20, retry: false })
-    .then((done) => done.push.errors.length + done.pull.errors.length === 0)
-    .catch(() => false);
+  // one after the other, so that the same seed loses the same requests
+  const options = { batch_size: 20, retry: false };
+  const sent = await client.replica.replicate.to(client.remote, options).then(isWhole, () => false);
+  const came = await client.replica.replicate.from(client.remote, options).then(isWhole, () => false);
+  const arrived = sent && came;
   await takeIn(client, now);
   return arrived;
+}
+
+function isWhole({ errors }: { readonly errors: readonly unknown[] }): boolean {
+  return errors.length === 0;
 }

@@ -30,6 +30,8 @@ export class Ledger {
       const put = pieces(change.place, change.after);
       for (const key of seen.places.keys()) this.#alive.delete(`${after.id} ${key} ${seen.texts.get(key)}`);
       for (const key of new Set([...seen.places.keys(), ...put.places.keys()])) {
+        // who puts a thing where there was none saw that there was none
+        if (!seen.places.has(key)) this.#alive.delete(`${after.id} ${key} ${NONE}`);
         const place = put.places.get(key) ?? seen.places.get(key) ?? [];
         const text = put.texts.get(key) ?? NONE;
         if (base !== null && (pieceAt(base, place) ?? NONE) === text) continue;

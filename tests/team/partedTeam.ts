@@ -1,12 +1,12 @@
 import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
-import { canonicalText, type SiteState, withVersion } from '@footmark/merge';
+import { canonicalText, type SiteState, viewSite, withVersion } from '@footmark/merge';
 import { newSite, openSite, type Site, soundEdit } from '@footmark/site';
-import { siteOfDocument, stateOfDocument } from '@footmark/team';
+import { siteOfDocument, stampedOf } from '@footmark/team';
 import { readSite, saveSiteAfter } from '../../app/src/storage/siteStore';
 import { randomChange } from '../merge/randomChange';
 import { type Dice, dice } from '../random/dice';
-import { type Client, dirtySites, exchange, makeClient, round, takeIn } from './client';
+import { type Client, exchange, makeClient, round } from './client';
 import { Ledger } from './ledger';
 import { startTeamServer } from './teamServer';
 
@@ -61,18 +61,26 @@ export async function partedTeam(
     }
   }
   for (const client of clients) client.line = 'good';
-  for (let n = 0; n < MOST_ROUNDS; n++) {
-    let moved = 0;
-    for (const client of clients) {
-      moved += (await dirtySites(client)).length;
-      await round(client, now);
-      moved += await takeIn(client, now);
-    }
-    if (n > 0 && moved === 0) break;
+  const ends = async () => [
+    ...(await Promise.all(clients.map(statesOf))),
+    await statesOfServer(server.database),
+  ];
+  const unequalEnds = async () => {
+    const [first = new Map<string, SiteState>(), ...others] = await ends();
+    return others.flatMap((end, i) => differences(first, end).map((d) => `end ${i + 2}: ${d}`));
+  };
+  let unequal = await unequalEnds();
+  for (let n = 0; n < MOST_ROUNDS && unequal.length > 0; n++) {
+    for (const client of clients) await round(client, now);
+    unequal = await unequalEnds();
   }
-  const ends = [...(await Promise.all(clients.map(statesOf))), await statesOfServer(server.database)];
-  const [first = new Map<string, SiteState>(), ...others] = ends;
-  const unequal = others.flatMap((end, i) => differences(first, end).map((d) => `end ${i + 2}: ${d}`));
+  // at rest: nobody has anything more to say
+  const { update_seq: before } = await server.database.info();
+  for (let n = 0; n < 2; n++) for (const client of clients) await round(client, now);
+  const { update_seq: after } = await server.database.info();
+  if (after !== before) unequal = [...unequal, `not at rest: ${after - before} more revisions`];
+  unequal = [...unequal, ...(await unequalEnds())];
+  const [first = new Map<string, SiteState>()] = await ends();
   await server.close();
   return {
     operations,
@@ -135,13 +143,16 @@ async function chooseSome(client: Client, hand: Dice, ledger: Ledger, now: numbe
   ledger.write(read.site, site, await baseOf(client, site.id));
 }
 
+/** What a device last knew the team to have of a site. */
 async function baseOf({ device }: Client, id: string): Promise<Site | null> {
-  return (await device.read(id))?.base?.site ?? null;
+  const last = (await device.read(id))?.stamps?.last;
+  return (last && viewSite(last)?.site) ?? null;
 }
 
 async function exchangeSome(client: Client, hand: Dice, now: number): Promise<void> {
   const ids = await client.db.getAllKeys('sites');
-  if (ids.length > 0) await exchange(client, hand.pick(ids), now, hand.next() < 0.3);
+  if (ids.length > 0)
+    await exchange(client, hand.pick(ids), now, hand.pick(['keep', 'write', null, null, null]));
 }
 
 async function statesOf({ db }: Client): Promise<ReadonlyMap<string, SiteState>> {
@@ -160,8 +171,10 @@ async function statesOfServer(
   const states = new Map<string, SiteState>();
   for (const { id, doc } of rows) {
     const site = siteOfDocument(id);
-    const state = doc === undefined ? null : stateOfDocument(doc);
-    if (site !== null && state !== null && doc?._conflicts === undefined) states.set(site, state);
+    const stamped = doc === undefined ? null : stampedOf(doc);
+    const view = stamped === null ? null : viewSite(stamped);
+    if (site === null || view === null || doc?._conflicts !== undefined) continue;
+    states.set(site, { site: view.site, others: view.others, binnedAt: view.binnedAt });
   }
   return states;
 }

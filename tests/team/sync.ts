@@ -1,13 +1,13 @@
-// Run: pnpm sync [seed]. Two devices edit apart and meet over a server of CouchDB's protocol on the loopback.
+// Run: pnpm sync [seed [operations]]. Two devices edit apart and meet over a server of CouchDB's protocol on the loopback.
 import { partedTeam } from './partedTeam';
 
-const OPERATIONS = 10_000;
 const seed = Number(process.argv[2] ?? 20_261_126);
+const operations = Number(process.argv[3] ?? 10_000);
 
 const from = performance.now();
 const secondsFrom = () => ((performance.now() - from) / 1000).toFixed(0);
-console.log(`seed ${seed}, ${OPERATIONS} operations on two devices and a server on the loopback`);
-const parted = await partedTeam(seed, OPERATIONS, (done) => {
+console.log(`seed ${seed}, ${operations} operations on two devices and a server on the loopback`);
+const parted = await partedTeam(seed, operations, (done) => {
   if (done % 1000 === 0 && done > 0) console.log(`${done} operations, ${secondsFrom()} s`);
 });
 for (const difference of parted.unequal) console.log(`unequal: ${difference}`);

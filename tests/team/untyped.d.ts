@@ -5,12 +5,8 @@ declare module 'pouchdb-core' {
     readonly _id: string;
     readonly _rev: string;
     readonly _conflicts?: readonly string[];
-    readonly _revisions?: { readonly start: number; readonly ids: readonly string[] };
   };
-  type Sync = {
-    readonly push: { readonly errors: readonly unknown[] };
-    readonly pull: { readonly errors: readonly unknown[] };
-  };
+  type Replicate = (remote: Pouch, options?: object) => Promise<{ readonly errors: readonly unknown[] }>;
   class Pouch {
     constructor(
       name: string,
@@ -32,8 +28,8 @@ declare module 'pouchdb-core' {
     changes(
       options: object,
     ): Promise<{ readonly last_seq: number; readonly results: readonly { readonly id: string }[] }>;
-    sync(remote: Pouch, options?: object): Promise<Sync>;
-    info(): Promise<{ readonly doc_count: number }>;
+    readonly replicate: { readonly to: Replicate; readonly from: Replicate };
+    info(): Promise<{ readonly doc_count: number; readonly update_seq: number }>;
     close(): Promise<void>;
   }
 

@@ -1,10 +1,10 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { type DBSchema, type IDBPDatabase, openDB, unwrap } from 'idb';
 import type {
   SiteEntry,
   StoredAnswer,
-  StoredBase,
   StoredFile,
   StoredSite,
+  StoredStamps,
   StoredTeam,
   StoredVersion,
 } from './records';
@@ -15,14 +15,14 @@ export interface DeviceSchema extends DBSchema {
   files: { key: string; value: StoredFile };
   answers: { key: string; value: StoredAnswer };
   versions: { key: [of: string, seq: number, at: number]; value: StoredVersion };
-  bases: { key: string; value: StoredBase };
+  stamps: { key: string; value: StoredStamps };
   teams: { key: string; value: StoredTeam };
 }
 
 export type DeviceDatabase = IDBPDatabase<DeviceSchema>;
 
-/** Raised by one for every new store. 1: sites and their entries; 2: files; 3: answers; 4: versions, and what the team's sites need. */
-const VERSION = 4;
+/** Raised by one for every new store. 1: sites and their entries; 2: files; 3: answers; 4: versions, teams; 5: stamps. */
+const VERSION = 5;
 
 let opening: Promise<DeviceDatabase> | null = null;
 
@@ -49,9 +49,10 @@ export function openDevice(name: string, onGone: () => void = () => {}): Promise
       if (from < 3) db.createObjectStore('answers', { keyPath: 'id' });
       if (from < 4) {
         db.createObjectStore('versions', { keyPath: ['of', 'seq', 'at'] });
-        db.createObjectStore('bases', { keyPath: 'id' });
         db.createObjectStore('teams', { keyPath: 'id' });
       }
+      if (from < 5) db.createObjectStore('stamps', { keyPath: 'id' });
+      if (from === 4) unwrap(db).deleteObjectStore('bases'); // what it was to be held against: it is exchanged anew
     },
     blocking(_current, _wanted, event) {
       // another tab brings a newer version, or the browser clears what is stored: this one makes way

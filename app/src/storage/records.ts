@@ -1,4 +1,4 @@
-import type { OtherVersion } from '@footmark/merge';
+import type { OtherVersion, StampedSite } from '@footmark/merge';
 
 /** What the list of sites shows, without opening each. */
 export type SiteEntry = {
@@ -62,13 +62,8 @@ export type StoredAnswer = {
   readonly savedAt: number;
 };
 
-/** What a site was when it was last exchanged, for both sides to be held against. */
-export type StoredBase = {
-  readonly id: string;
-  readonly site: unknown;
-  readonly others: readonly OtherVersion[];
-  readonly binnedAt: number | null;
-};
+/** What this device knows of who of the team gave a site's things their values, and the name that it stamps with itself. */
+export type StoredStamps = { readonly id: string; readonly by: string; readonly last: StampedSite };
 
 /** The team's database, and with what name one is let in. It never leaves the device but to that address. */
 export type StoredTeam = {

@@ -4,14 +4,14 @@ import { tellSiteNews } from './siteNews';
 /** Takes a site off this device for good with its versions, what a crew found there, and its pictures unless another site shows them too. */
 export async function removeSite(id: string): Promise<void> {
   const tx = (await database()).transaction(
-    ['sites', 'entries', 'files', 'answers', 'versions', 'bases'],
+    ['sites', 'entries', 'files', 'answers', 'versions', 'stamps'],
     'readwrite',
   );
   const [sites, files] = [tx.objectStore('sites'), tx.objectStore('files')];
   const gone = JSON.stringify((await sites.get(id)) ?? null);
   await Promise.all([
     sites.delete(id),
-    ...(['entries', 'bases'] as const).map((store) => tx.objectStore(store).delete(id)),
+    ...(['entries', 'stamps'] as const).map((store) => tx.objectStore(store).delete(id)),
     tx.objectStore('versions').delete(IDBKeyRange.bound([id], [id, []])),
   ]);
   const others: string[] = [];

@@ -62,20 +62,24 @@ describe('sites of the device', () => {
       expect(await loadVersion('old', version)).toMatchObject({ ok: true, site: { name: 'From before' } });
   });
 
-  it.each([1, 2, 3])(
+  it.each([1, 2, 3, 4])(
     'opens what version %i of the database left behind, and loses none of it',
     async (from) => {
-      const stores = ['sites', 'entries', 'files', 'answers'].slice(0, from + 1);
+      const stores = ['sites', 'entries', 'files', 'answers', 'teams'].slice(0, from + 1);
       const name = `footmark-${from}`;
       const old = await openDB(name, from, {
         upgrade: (db) => {
           for (const store of stores) db.createObjectStore(store, { keyPath: 'id' });
+          if (from === 4) {
+            db.createObjectStore('versions', { keyPath: ['of', 'seq', 'at'] });
+            db.createObjectStore('bases', { keyPath: 'id' });
+          }
         },
       });
       for (const store of stores) await old.put(store, { id: 'x', site: store });
       old.close();
       const db = await openDevice(name);
-      const all = ['sites', 'entries', 'files', 'answers', 'versions', 'bases', 'teams'] as const;
+      const all = ['sites', 'entries', 'files', 'answers', 'versions', 'stamps', 'teams'] as const;
       expect([...db.objectStoreNames].toSorted()).toEqual([...all].toSorted());
       for (const store of all)
         expect(await db.getAll(store)).toEqual(stores.includes(store) ? [{ id: 'x', site: store }] : []);

@@ -6,7 +6,7 @@ import type { SiteEntry } from './records';
 import { isVersionDue, versionsToDrop } from './versionSpacing';
 
 /** The stores that hold sites; a transaction that writes one covers all of them. */
-export const SITE_STORES = ['sites', 'entries', 'versions', 'bases'] as const;
+export const SITE_STORES = ['sites', 'entries', 'versions', 'stamps'] as const;
 
 export type WritingSites = IDBPTransaction<DeviceSchema, typeof SITE_STORES, 'readwrite'>;
 

@@ -1,8 +1,7 @@
-import { canonicalText, type SiteState } from '@footmark/merge';
+import { canonicalText } from '@footmark/merge';
 import { openSiteValue } from '@footmark/site';
 import type { Device } from '@footmark/team';
 import type { DeviceDatabase } from '../storage/database';
-import type { StoredBase } from '../storage/records';
 import { tellSiteNews } from '../storage/siteNews';
 import { putSite, SITE_STORES } from '../storage/writeSite';
 
@@ -10,11 +9,11 @@ import { putSite, SITE_STORES } from '../storage/writeSite';
 export function deviceForTeam(db: DeviceDatabase, sharesAll: () => boolean): Device {
   return {
     async read(id) {
-      const tx = db.transaction(['sites', 'entries', 'bases']);
-      const [stored, entry, base] = await Promise.all([
+      const tx = db.transaction(['sites', 'entries', 'stamps']);
+      const [stored, entry, stamps] = await Promise.all([
         tx.objectStore('sites').get(id),
         tx.objectStore('entries').get(id),
-        tx.objectStore('bases').get(id),
+        tx.objectStore('stamps').get(id),
         tx.done,
       ]);
       if (stored === undefined || entry === undefined) return null;
@@ -24,12 +23,21 @@ export function deviceForTeam(db: DeviceDatabase, sharesAll: () => boolean): Dev
           ? { site: opened.site, others: stored.others ?? [], binnedAt: entry.deletedAt ?? null }
           : null,
         seq: entry.seq ?? 0,
-        base: base === undefined ? null : stateOfBase(base),
+        stamps: stamps === undefined ? null : { by: stamps.by, last: stamps.last },
         shared: entry.team === true || sharesAll(),
       };
     },
 
-    async write(id, { state, seq }) {
+    async keep(id, { stamps, seq }) {
+      const tx = db.transaction(['entries', 'stamps'], 'readwrite');
+      const entry = await tx.objectStore('entries').get(id);
+      const isAsRead = entry !== undefined && (entry.seq ?? 0) === seq;
+      if (isAsRead) await tx.objectStore('stamps').put({ id, ...stamps });
+      await tx.done;
+      return isAsRead;
+    },
+
+    async write(id, { state, stamps, seq }) {
       // what is lost with a power failure is exchanged again: the flush to the disk need not be waited for
       const tx = db.transaction(SITE_STORES, 'readwrite');
       const [stored, entry] = await Promise.all([
@@ -55,15 +63,10 @@ export function deviceForTeam(db: DeviceDatabase, sharesAll: () => boolean): Dev
         const { site, others } = state;
         await putSite(tx, { site, others, now: Date.now(), entry, facts });
       } else await tx.objectStore('entries').put({ ...entry, ...facts });
-      await tx.objectStore('bases').put({ id, ...state });
+      await tx.objectStore('stamps').put({ id, ...stamps });
       await tx.done;
       if (isNew || entry?.team !== true) tellSiteNews({ id, seq: written });
       return true;
     },
   };
-}
-
-function stateOfBase({ site, others, binnedAt }: StoredBase): SiteState | null {
-  const opened = openSiteValue(site);
-  return opened.ok ? { site: opened.site, others, binnedAt } : null;
 }

@@ -19,8 +19,8 @@ const MOST_PAUSE_MS = 15_000;
 const EDITING_MS = 2000;
 /** Status is told this often at most (ms). */
 const STATUS_MS = 200;
-/** Revisions of a document that are kept here, for what others wrote on one of them. */
-const REVISIONS_KEPT = 20;
+/** Older revisions of a document that are kept here; nothing is read from them. */
+const REVISIONS_KEPT = 1;
 
 /** Replicates with the team's server, and exchanges between the replica and the device, until the server turns us away. */
 export async function runTeam(
@@ -49,7 +49,10 @@ export async function runTeam(
     const [file, site] = [fileOfDocument(id), siteOfDocument(id)];
     if (file !== null) await takeFile(db, replica, file);
     if (site === null) return;
-    const outcome = await exchangeSite(device, replica, site, Date.now());
+    const outcome = await exchangeSite(device, replica, site, {
+      now: Date.now(),
+      newWriter: () => crypto.randomUUID(),
+    });
     if (outcome === 'busy') throw new Error('others write all the while');
     if (outcome === 'unreadable') unreadable.add(site);
     if (outcome === 'too-large') tooLarge.add(site);

@@ -16,13 +16,13 @@ export async function saveTeam(team: StoredTeam): Promise<void> {
 
 /** Forgets the team, its password, and how far its sites have been exchanged. The sites stay. */
 export async function forgetTeam(): Promise<void> {
-  const tx = (await database()).transaction(['teams', 'entries', 'bases'], 'readwrite');
+  const tx = (await database()).transaction(['teams', 'entries', 'stamps'], 'readwrite');
   const entries = tx.objectStore('entries');
   for (let at = await entries.openCursor(); at !== null; at = await at.continue()) {
     const { team: _, exchangedSeq: __, ...entry } = at.value;
     await at.update(entry);
   }
-  await Promise.all([tx.objectStore('teams').clear(), tx.objectStore('bases').clear(), tx.done]);
+  await Promise.all([tx.objectStore('teams').clear(), tx.objectStore('stamps').clear(), tx.done]);
 }
 
 /** The name of the device's replica of a team's database: another for each address. */

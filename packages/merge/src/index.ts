@@ -1,6 +1,15 @@
 export { changesBetween, type SiteChange } from './changesBetween';
-export type { OtherVersion } from './mergeParts';
-export { distinctVersions, type MergedSite, mergeSites } from './mergeSites';
-export { mergeStates, type SiteState } from './mergeStates';
+export { type MergedSite, mergeSites, mergeStates } from './mergeStates';
 export { type Place, valueAt, withVersion } from './place';
 export { canonicalText, sameValue } from './sameValue';
+export type { OtherVersion, SiteState } from './siteState';
+export {
+  highestCount,
+  join,
+  type Stamped,
+  type StampedSite,
+  type StampedThing,
+  sameStamped,
+} from './stampedSite';
+export { stampSite } from './stampSite';
+export { type SiteView, viewSite } from './viewSite';

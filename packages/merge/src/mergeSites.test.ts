@@ -10,8 +10,7 @@ import {
 } from '@footmark/site';
 import { describe, expect, it } from 'vitest';
 import { changesBetween } from './changesBetween';
-import { mergeSites } from './mergeSites';
-import { mergeStates } from './mergeStates';
+import { mergeSites, mergeStates } from './mergeStates';
 import { valueAt, withVersion } from './place';
 import { sameValue } from './sameValue';
 import { placed, reading, smallYard } from './testing/smallYard';

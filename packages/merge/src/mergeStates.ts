@@ -1,44 +1,36 @@
 import type { Site } from '@footmark/site';
-import type { OtherVersion } from './mergeParts';
-import { distinctVersions, mergeSites } from './mergeSites';
-import { canonicalText } from './sameValue';
+import { changesBetween } from './changesBetween';
+import type { SiteState } from './siteState';
+import { join } from './stampedSite';
+import { stampSite } from './stampSite';
+import { viewSite } from './viewSite';
 
-/** A site as devices keep and exchange it: the versions that wait for a choice, and since when (ms since 1970) it is in the bin. */
-export type SiteState = {
-  readonly site: Site;
-  readonly others: readonly OtherVersion[];
-  readonly binnedAt: number | null;
-};
+/** The later name stands where two gave a thing a value at one count. */
+const [BASE, THEIRS, MINE] = ['a', 'b', 'c'];
 
-/** Merges two states of one site. A version that either side has chosen about is gone; one that either has come to know of stays. */
+/**
+ * Merges two states of one site, each sound, that both grew from `base` (null: it is not known). What both changed is as in mine, their
+ * version beside it. A version that either side has chosen about is gone; one that either has come to know of stays. The site is sound; `mine.site`
+ * itself when theirs adds nothing.
+ */
 export function mergeStates(base: SiteState | null, mine: SiteState, theirs: SiteState): SiteState {
-  const { site, others } = mergeSites(base?.site ?? null, mine.site, theirs.site);
-  return {
-    site,
-    others: distinctVersions(site, [
-      ...mergeVersions(base?.others ?? [], mine.others, theirs.others),
-      ...others,
-    ]),
-    binnedAt: mergeBinned(base?.binnedAt ?? null, mine.binnedAt, theirs.binnedAt),
-  };
+  const stamped = base === null ? null : stampSite(null, base, { by: BASE });
+  const joined = join(stampSite(stamped, mine, { by: MINE }), stampSite(stamped, theirs, { by: THEIRS }));
+  const view = viewSite(joined, mine.site);
+  if (view === null) {
+    const changed = changesBetween(base?.site ?? mine.site, theirs.site);
+    const waiting = changed.map(({ place, after }) => ({ place, other: after ?? null }));
+    return { ...mine, others: [...mine.others, ...theirs.others, ...waiting] };
+  }
+  return { site: view.site, others: view.others, binnedAt: view.binnedAt };
 }
 
-function mergeVersions(
-  base: readonly OtherVersion[],
-  mine: readonly OtherVersion[],
-  theirs: readonly OtherVersion[],
-): readonly OtherVersion[] {
-  const texts = (list: readonly OtherVersion[]) => new Set(list.map(canonicalText));
-  const [inBase, inMine, inTheirs] = [texts(base), texts(mine), texts(theirs)];
-  return [...mine, ...theirs].filter((version) => {
-    const text = canonicalText(version);
-    return inBase.has(text) ? inMine.has(text) && inTheirs.has(text) : true;
-  });
-}
+export type MergedSite = Pick<SiteState, 'site' | 'others'>;
 
-/** Put into the bin on both sides: since the earlier time. */
-function mergeBinned(base: number | null, mine: number | null, theirs: number | null): number | null {
-  if (mine === theirs || theirs === base) return mine;
-  if (mine === base) return theirs;
-  return mine === null || theirs === null ? (mine ?? theirs) : Math.min(mine, theirs);
+/** As `mergeStates`, of sites beside which nothing waits. */
+export function mergeSites(base: Site | null, mine: Site, theirs: Site): MergedSite {
+  if (mine === theirs || (base !== null && base === theirs)) return { site: mine, others: [] };
+  const state = (site: Site): SiteState => ({ site, others: [], binnedAt: null });
+  const { site, others } = mergeStates(base === null ? null : state(base), state(mine), state(theirs));
+  return { site, others };
 }

@@ -1,4 +1,11 @@
-import type { SiteState } from '@footmark/merge';
+import type { SiteState, StampedSite } from '@footmark/merge';
+
+/** What a device knows of who gave a site's things their values. Kept together, so that who loses one loses the other. */
+export type Stamps = {
+  /** The name that the device stamps with, of this site only. */
+  readonly by: string;
+  readonly last: StampedSite;
+};
 
 /** What a device has of a site. */
 export type OnDevice = {
@@ -6,8 +13,8 @@ export type OnDevice = {
   readonly state: SiteState | null;
   /** The count of its writes. */
   readonly seq: number;
-  /** What it was when it was last exchanged; null: it never was. */
-  readonly base: SiteState | null;
+  /** Null: it was never exchanged. */
+  readonly stamps: Stamps | null;
   /** Whether it is to go to the team. */
   readonly shared: boolean;
 };
@@ -15,6 +22,7 @@ export type OnDevice = {
 /** What is to be on the device after an exchange. */
 export type Exchanged = {
   readonly state: SiteState;
+  readonly stamps: Stamps;
   /** The count of writes that the device had when it was read; null: it did not have the site. */
   readonly seq: number | null;
 };
@@ -23,6 +31,8 @@ export type Exchanged = {
 export type Device = {
   /** Null: it has no such site. */
   read(id: string): Promise<OnDevice | null>;
+  /** Keeps what was stamped, before anybody hears of it. False: somebody wrote the site since. */
+  keep(id: string, stamped: { readonly stamps: Stamps; readonly seq: number }): Promise<boolean>;
   /** Writes the site, when it is another than the device has, and that it was exchanged, both or neither. False: somebody wrote since. */
   write(id: string, exchanged: Exchanged): Promise<boolean>;
 };

@@ -1,5 +1,4 @@
-export type { Device, Exchanged, OnDevice } from './device';
-export { type ExchangeOutcome, exchangeSite } from './exchangeSite';
+export type { Device, Exchanged, OnDevice, Stamps } from './device';
+export { type ExchangeOutcome, exchangeSite, type Occasion } from './exchangeSite';
 export type { Replica, RevisedDocument, WriteOutcome } from './replica';
-export { settle } from './settle';
-export { documentIdOf, documentOf, siteOfDocument, stateOfDocument, type TeamDocument } from './teamDocument';
+export { documentIdOf, documentOf, siteOfDocument, stampedOf, type TeamDocument } from './teamDocument';

@@ -5,8 +5,6 @@ export type RevisedDocument = {
   readonly _deleted?: boolean;
   /** Other revisions that were put beside this one, when they were asked for. */
   readonly _conflicts?: readonly string[];
-  /** The revisions that this one came from, itself first, when they were asked for: `start` its number, then their hashes. */
-  readonly _revisions?: { readonly start: number; readonly ids: readonly string[] };
 };
 
 export type WriteOutcome = { readonly ok?: boolean; readonly rev?: string; readonly error?: unknown };
@@ -14,10 +12,7 @@ export type WriteOutcome = { readonly ok?: boolean; readonly rev?: string; reado
 /** What is needed of the device's replica of the team's database; PouchDB's own methods fit. */
 export type Replica = {
   /** Rejects with `status` 404 when there is none, and `reason` 'deleted' when there was. */
-  get(
-    id: string,
-    options: { readonly conflicts?: true; readonly rev?: string; readonly revs?: true },
-  ): Promise<RevisedDocument>;
+  get(id: string, options: { readonly conflicts?: true; readonly rev?: string }): Promise<RevisedDocument>;
   /** Writes each on the revision that it names; one that is not the latest is not written. */
   bulkDocs(documents: readonly Readonly<Record<string, unknown>>[]): Promise<readonly WriteOutcome[]>;
 };
