@@ -28,7 +28,7 @@ export default defineConfig({
     baseURL: ORIGIN,
     locale: 'en-US',
     timezoneId: 'America/Chicago',
-    actionTimeout: 5_000,
+    actionTimeout: 30_000,
     navigationTimeout: 10_000,
     screenshot: 'only-on-failure',
     trace: 'off',
