@@ -1,6 +1,7 @@
 import { type HeaderFailure, type PictureType, readPictureHeader } from './pictureHeader';
 import { MOST_BYTES } from './pictureLimits';
 import { scaledSize, uprightSize } from './scaledSize';
+import { withoutMetadata } from './withoutMetadata';
 
 /** A picture of so many pixels or more is not decoded: four bytes each are more than a phone has to spare. */
 export const MOST_PIXELS = 100_000_000;
@@ -27,10 +28,13 @@ export type ImportFailure =
   | ({ readonly ok: false; readonly code: 'too-many-pixels' } & SizePx)
   | ({ readonly ok: false; readonly code: 'no-memory' } & SizePx);
 
-/** Takes in a picture file: checked by its content, upright, its longer side at most `longestPx`. */
+/**
+ * Takes in a picture file: checked by its content, upright, its longer side at most `longestPx`, and without what the camera wrote beside
+ * it, such as where it was taken.
+ */
 export async function importPicture(file: Blob, longestPx: number): Promise<ImportedPicture | ImportFailure> {
   if (file.size > MOST_BYTES) return { ok: false, code: 'too-many-bytes', bytes: file.size };
-  let bytes: Uint8Array;
+  let bytes: Uint8Array<ArrayBuffer>;
   try {
     bytes = new Uint8Array(await file.arrayBuffer());
   } catch {
@@ -42,7 +46,8 @@ export async function importPicture(file: Blob, longestPx: number): Promise<Impo
   if (header.widthPx * header.heightPx >= MOST_PIXELS)
     return { ok: false, code: 'too-many-pixels', ...upright };
 
-  const blob = new Blob([file], { type: `image/${header.type}` }); // what it is, not what its name says
+  const bare = withoutMetadata(bytes, header.type, header.orientation);
+  const blob = new Blob([bare ?? bytes], { type: `image/${header.type}` }); // what it is, not what its name says
   let bitmap: ImageBitmap;
   try {
     bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image' });
@@ -52,13 +57,13 @@ export async function importPicture(file: Blob, longestPx: number): Promise<Impo
   try {
     const size = { widthPx: bitmap.width, heightPx: bitmap.height };
     const kept = scaledSize(size, longestPx);
-    if (kept.widthPx === size.widthPx && kept.heightPx === size.heightPx) {
-      return { ok: true, blob, ...size, scaledFrom: null };
-    }
+    const isWhole = kept.widthPx === size.widthPx && kept.heightPx === size.heightPx;
+    if (isWhole && bare !== null) return { ok: true, blob, ...size, scaledFrom: null };
+    // drawn anew, a picture has nothing beside it
     const scaled = await scaledBlob(bitmap, kept, header.type);
     return scaled === null
       ? { ok: false, code: 'no-memory', ...size }
-      : { ok: true, blob: scaled, ...kept, scaledFrom: size };
+      : { ok: true, blob: scaled, ...kept, scaledFrom: isWhole ? null : size };
   } finally {
     bitmap.close();
   }

@@ -1,6 +1,7 @@
 import type PouchDB from 'pouchdb-browser';
 import { readPictureHeader } from '../pictures/pictureHeader';
 import { MOST_BYTES } from '../pictures/pictureLimits';
+import { withoutMetadata } from '../pictures/withoutMetadata';
 import type { DeviceDatabase } from '../storage/database';
 
 const PREFIX = 'file:';
@@ -29,7 +30,9 @@ export async function sendFiles(db: DeviceDatabase, replica: PouchDB, site: stri
     if (!text.includes(`"${id}"`) || (await has(replica, `${PREFIX}${id}`))) continue;
     const file = await db.get('files', id);
     if (file === undefined) continue;
-    const { blob, site: of, name, widthPx, heightPx, addedAt } = file;
+    const { site: of, name, widthPx, heightPx, addedAt } = file;
+    const blob = await bareBlob(file.blob);
+    if (blob === null) continue;
     const document: FileDocument = {
       _id: `${PREFIX}${id}`,
       is: 'file',
@@ -44,6 +47,14 @@ export async function sendFiles(db: DeviceDatabase, replica: PouchDB, site: stri
       _attachments: { [ATTACHMENT]: { content_type: blob.type, data: blob } },
     });
   }
+}
+
+/** A picture as it may leave the device: one that was taken in long ago may still tell where it was taken. Null: it cannot be followed. */
+async function bareBlob(blob: Blob): Promise<Blob | null> {
+  const bytes = new Uint8Array(await blob.arrayBuffer());
+  const header = readPictureHeader(bytes);
+  const bare = header.ok ? withoutMetadata(bytes, header.type, header.orientation) : null;
+  return bare === null ? null : new Blob([bare], { type: blob.type });
 }
 
 /** Takes a picture out of the replica, if the device does not have it. What is no picture is left there. */
