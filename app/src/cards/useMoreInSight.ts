@@ -12,25 +12,26 @@ const NEAR_PX = 1200;
  */
 export function useMoreInSight<End extends Element>(
   total: number,
+  atATime = AT_A_TIME,
 ): {
   readonly shown: number;
   readonly end: RefObject<End | null>;
   readonly reach: (index: number) => void;
 } {
-  const [wanted, setWanted] = useState(AT_A_TIME);
+  const [wanted, setWanted] = useState(atATime);
   const end = useRef<End>(null);
   const shown = Math.min(wanted, total);
   // biome-ignore lint/correctness/useExhaustiveDependencies: after each lot the end is another place, and is watched anew
   useEffect(() => {
     if (end.current === null) return;
     const watch = new IntersectionObserver(
-      ([entry]) => entry?.isIntersecting && setWanted((now) => now + AT_A_TIME),
+      ([entry]) => entry?.isIntersecting && setWanted((now) => now + atATime),
       { root: scrollerOf(end.current), rootMargin: `${NEAR_PX}px` },
     );
     watch.observe(end.current);
     return () => watch.disconnect();
-  }, [shown, total]);
-  const reach = (index: number) => setWanted((now) => Math.max(now, index + AT_A_TIME / 2));
+  }, [shown, total, atATime]);
+  const reach = (index: number) => setWanted((now) => Math.max(now, index + atATime / 2));
   return { shown, end, reach };
 }
 

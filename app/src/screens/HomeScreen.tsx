@@ -1,70 +1,31 @@
 import { newSite, openSite, type Site } from '@footmark/site';
 import type { SaidOfFile } from '@footmark/words';
 import { FilePlus2, FolderOpen, Map as MapIcon } from 'lucide-react';
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Fold } from '../cards/Fold';
 import { Action } from '../controls/Action';
 import { keepUnsaved } from '../session/autosave';
 import { notify } from '../session/workbench';
-import type { SiteEntry } from '../storage/records';
-import { onSiteNews } from '../storage/siteNews';
-import { binSite, hasSite, listSites, saveSite } from '../storage/siteStore';
+import { binSite, hasSite, saveSite } from '../storage/siteStore';
 import { TeamFold } from '../team/TeamFold';
-import { TeamMark } from '../team/TeamMark';
 import { newId } from '../tools/newId';
 import { words } from '../words';
 import styles from './HomeScreen.module.css';
 import { KeptLine } from './KeptLine';
 import { OpenProblem } from './OpenProblem';
 import { SiteList } from './SiteList';
-import { forgetCleared, sitesCleared } from './sitesCleared';
+import { forgetCleared } from './sitesCleared';
 import { UnsavedBar } from './UnsavedBar';
-
-/** The list is read anew at most this often while others write (ms). */
-const REFRESH_MS = 300;
+import { useSiteEntries } from './useSiteEntries';
 
 /** The sites on this device, and the ways to another. */
 export function HomeScreen() {
   const [, go] = useLocation();
-  const [entries, setEntries] = useState<readonly SiteEntry[] | null>(null);
-  const [bin, setBin] = useState<readonly SiteEntry[]>([]);
+  const { entries, bin, said, refresh } = useSiteEntries();
   const [problem, setProblem] = useState<SaidOfFile | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const file = useRef<HTMLInputElement>(null);
-
-  const refresh = useCallback(async () => {
-    try {
-      const listed = await listSites(Date.now());
-      setEntries(listed.sites);
-      setBin(listed.bin);
-      setTrouble(
-        sitesCleared(listed.sites.length + listed.bin.length, listed.purged)
-          ? 'The sites that were on this device are gone: the browser has cleared what it stored. Open them again from the files that you downloaded, or from the team.'
-          : null,
-      );
-    } catch {
-      setEntries([]);
-      setTrouble(
-        'This browser keeps no sites: its storage is blocked or full. You can work, and must download the file before you close the tab.',
-      );
-    }
-  }, []);
-  useEffect(() => {
-    void refresh();
-    // what other tabs and the team write comes in bursts
-    let coming: number | undefined;
-    const stop = onSiteNews(() => {
-      coming ??= window.setTimeout(() => {
-        coming = undefined;
-        void refresh();
-      }, REFRESH_MS);
-    });
-    return () => {
-      stop();
-      window.clearTimeout(coming);
-    };
-  }, [refresh]);
 
   const openAs = async (site: Site) => {
     try {
@@ -106,10 +67,17 @@ export function HomeScreen() {
     const said = [...opened.notes, ...(lost.length === 0 ? [] : [`Not kept: ${lost.join(', ')}.`])];
     if (said.length > 0) notify(said.join(' '));
   };
-  const move = (id: string, toBin: boolean) =>
-    binSite(id, toBin ? Date.now() : null).then(refresh, () =>
-      setTrouble('The site could not be moved: this browser’s storage does not answer.'),
-    );
+  const move = useCallback(
+    (id: string, toBin: boolean) =>
+      binSite(id, toBin ? Date.now() : null).then(refresh, () =>
+        setTrouble('The site could not be moved: this browser’s storage does not answer.'),
+      ),
+    [refresh],
+  );
+  // the same functions each time: a long list draws anew only the rows that have changed
+  const open = useCallback((id: string) => go(`/site/${id}`), [go]);
+  const crew = useCallback((id: string) => go(`/crew/${id}`), [go]);
+  const remove = useCallback((id: string) => void move(id, true), [move]);
 
   return (
     <main className={styles.page}>
@@ -145,7 +113,7 @@ export function HomeScreen() {
         />
       </div>
       {problem ? <OpenProblem said={problem} onClose={() => setProblem(null)} /> : null}
-      {trouble ? <p className={styles.trouble}>{trouble}</p> : null}
+      {(trouble ?? said) ? <p className={styles.trouble}>{trouble ?? said}</p> : null}
       <section aria-label="Sites on this device" className={styles.sites}>
         <h2>Sites on this device</h2>
         {entries === null ? null : entries.length === 0 ? (
@@ -154,14 +122,8 @@ export function HomeScreen() {
           </p>
         ) : (
           <>
-            <KeptLine entries={entries} onDownloaded={() => void refresh()} />
-            <SiteList
-              entries={entries}
-              onOpen={(id) => go(`/site/${id}`)}
-              onCrew={(id) => go(`/crew/${id}`)}
-              onDelete={(id) => void move(id, true)}
-              more={(entry) => <TeamMark entry={entry} onShared={() => void refresh()} />}
-            />
+            <KeptLine entries={entries} onDownloaded={refresh} />
+            <SiteList entries={entries} onOpen={open} onCrew={crew} onDelete={remove} onShared={refresh} />
           </>
         )}
         <TeamFold />

@@ -1,7 +1,8 @@
 import type { Site } from '@footmark/site';
 import { create } from 'zustand';
+import { readyToSave, saveAway } from '../storage/saveAway';
 import { onSiteNews } from '../storage/siteNews';
-import { type SiteRead, saveSiteAfter } from '../storage/siteStore';
+import type { SiteRead } from '../storage/siteStore';
 import { type KnownOnDevice, meetDevice } from './meetDevice';
 import { otherVersionsOf, setOtherVersions, useOtherVersions } from './otherVersions';
 import { askToKeep } from './persistence';
@@ -75,6 +76,7 @@ function enqueue(site: Site): void {
 
 /** Says that this tab opens a site as the device has it. */
 export function openedFromDevice(site: Site, { others, seq }: Pick<SiteRead, 'others' | 'seq'>): void {
+  readyToSave();
   known.set(site.id, { site, others, seq });
   quietly(() => setOtherVersions(site.id, others));
 }
@@ -125,7 +127,7 @@ async function writeAll(): Promise<void> {
 async function write(site: Site): Promise<void> {
   const others = otherVersionsOf(site.id);
   const before = known.get(site.id);
-  const seq = await saveSiteAfter({ site, others, seq: before?.seq ?? null, now: Date.now() });
+  const seq = await saveAway({ site, others, seq: before?.seq ?? null, now: Date.now() });
   if (seq === null) {
     behind.add(site.id);
     return;

@@ -4,7 +4,8 @@ import { openDB } from 'idb';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { database, openDevice } from './database';
 import { removeSite } from './removeSite';
-import { binSite, listSites, loadSite, markDownloaded, readSite, saveSite, saveSiteAfter } from './siteStore';
+import { saveSiteAfter } from './saveSiteAfter';
+import { binSite, listSites, loadSite, markDownloaded, readSite, saveSite } from './siteStore';
 import { MOST_VERSIONS, VERSION_SPACING_MS } from './versionSpacing';
 import { listVersions, loadVersion } from './versionStore';
 

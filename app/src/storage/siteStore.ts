@@ -109,32 +109,9 @@ export async function saveSite(site: Site, now: number): Promise<void> {
   tellSiteNews({ id: site.id, seq });
 }
 
-type Known = {
-  readonly site: Site;
-  readonly others: readonly OtherVersion[];
-  /** The count of writes that the caller has seen; null: it has seen none of that site. */
-  readonly seq: number | null;
-  readonly now: number;
-};
-
-/**
- * Writes a site if nobody has since `seq`, and gives the new count; null when somebody has, and nothing is written then. Resolves when
- * the device has it.
- */
-export async function saveSiteAfter(
-  { site, others, seq, now }: Known,
-  on?: DeviceDatabase,
-): Promise<number | null> {
-  const tx = (on ?? (await database())).transaction(SITE_STORES, 'readwrite', {
-    durability: 'strict',
-  });
-  const entry = await tx.objectStore('entries').get(site.id);
-  if (entry !== undefined && (entry.seq ?? 0) !== seq) {
-    await tx.done;
-    return null;
-  }
-  const written = await putSite(tx, { site, others, now, entry });
-  await tx.done;
-  tellSiteNews({ id: site.id, seq: written });
-  return written;
+/** The lines of some sites in the list; null: the device has no such site. */
+export async function readEntries(ids: readonly string[]): Promise<ReadonlyMap<string, SiteEntry | null>> {
+  const store = (await database()).transaction('entries').store;
+  const found = await Promise.all(ids.map(async (id) => [id, (await store.get(id)) ?? null] as const));
+  return new Map(found);
 }

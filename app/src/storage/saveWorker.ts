@@ -1,0 +1,10 @@
+import type { SaveAnswer, SaveQuestion } from './saveAway';
+import { saveSiteAfter } from './saveSiteAfter';
+
+self.addEventListener('message', ({ data: { job, save } }: MessageEvent<SaveQuestion>) => {
+  const tell = (answer: SaveAnswer) => self.postMessage(answer);
+  saveSiteAfter(save).then(
+    (seq) => tell({ job, is: 'done', seq }),
+    (error: unknown) => tell({ job, is: 'failed', name: error instanceof Error ? error.name : '' }),
+  );
+});
