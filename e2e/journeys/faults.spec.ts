@@ -1,9 +1,12 @@
-import type { CDPSession, Page } from '@playwright/test';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type CDPSession, chromium, type Page } from '@playwright/test';
 import { expect, test } from '../src/fixtures';
 import { downloadSite } from '../src/HandOff';
 import { Home } from '../src/Home';
 import { type Pointer, pointerHand } from '../src/hand';
 import { openSample } from '../src/openSample';
+import { quietBrowser } from '../src/quietBrowser';
 import { Screen } from '../src/Screen';
 import { siteIn, textOf } from '../src/siteFile';
 
@@ -27,21 +30,25 @@ async function downloadUnsaved(page: Page, hand: Pointer) {
   return siteIn(await textOf(await coming));
 }
 
-test('where storage is blocked one works all the same, is told at once, and takes the file along', async ({
-  page,
-  hand,
-}) => {
-  // as a browser does that is told to keep nothing of a page
-  await page.addInitScript(() => {
-    IDBFactory.prototype.open = () => {
-      throw new DOMException('storage is blocked', 'SecurityError');
-    };
-    Object.defineProperty(window, 'localStorage', {
-      get: () => {
-        throw new DOMException('storage is blocked', 'SecurityError');
-      },
-    });
+/** A browser that is told to let no page keep anything: neither databases nor locks nor a worker's. */
+async function blockedBrowser(profile: string, baseURL: string) {
+  await mkdir(join(profile, 'Default'), { recursive: true });
+  const blocked = { profile: { default_content_setting_values: { cookies: 2 } } };
+  await writeFile(join(profile, 'Default', 'Preferences'), JSON.stringify(blocked));
+  return await chromium.launchPersistentContext(profile, {
+    ...quietBrowser,
+    baseURL,
+    locale: 'en-US',
+    viewport: { width: 1440, height: 900 },
   });
+}
+
+test('where storage is blocked one works all the same, is told at once, and takes the file along', async ({
+  baseURL,
+}, testInfo) => {
+  const context = await blockedBrowser(testInfo.outputPath('profile'), baseURL ?? '');
+  const page = await context.newPage();
+  const hand = pointerHand(page, 'mouse');
   const [home, screen] = [new Home(page, hand), new Screen(page, hand)];
   await home.open();
   await expect(page.getByText('This browser keeps no sites: its storage is blocked or full.')).toBeVisible();
@@ -54,9 +61,7 @@ test('where storage is blocked one works all the same, is told at once, and take
   // it is still there after a look at the list, and nothing says that it is saved
   await hand.press(page.getByRole('button', { name: 'All sites' }));
   await expect(page.getByRole('alert')).toContainText('Rear-alley lateral is not saved');
-  await page.evaluate(() => {
-    window.onbeforeunload = null;
-  });
+  await context.close();
 });
 
 test('a full device says so, keeps what it had, and takes the rest once there is room', async ({
