@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from '@playwright/test';
 import { startTeamServer, type TeamServer } from '../../tests/team/teamServer';
 import { expect, listenTo, test } from '../src/fixtures';
@@ -162,6 +164,64 @@ test('what two people changed otherwise stands side by side, and one chooses', a
   expect(there.heard).toEqual([]);
   await there.context.close();
 });
+
+test('a picture goes along, without the place where it was taken', async ({
+  page,
+  hand,
+  browser,
+  baseURL,
+  neighbours,
+}) => {
+  const here = deviceOf(page, hand);
+  await shareTheSample(here);
+  await openShared(here);
+  // seven by five pixels, lying on their side, with a place and a maker in them
+  const taken = fileURLToPath(
+    new URL('../../app/src/pictures/fixtures/7x5-gps-orientation-6.jpg', import.meta.url),
+  );
+  await here.screen.press('Picture under the plan');
+  const dialog = page.waitForEvent('filechooser');
+  await here.screen.press('Add a picture');
+  await (await dialog).setFiles(taken);
+  await here.screen.saved();
+
+  const there = await anotherDevice(browser, baseURL ?? '', neighbours);
+  await there.home.open();
+  await there.team.join(server);
+  await expect.poll(() => picturesOf(there.page), { timeout: EXCHANGE_MS }).toHaveLength(1);
+  const [came] = await picturesOf(there.page);
+  const left = Buffer.from(came?.bytes ?? []).toString('latin1');
+  expect(readFileSync(taken).toString('latin1')).toContain('Invented');
+  expect(left).not.toContain('Invented');
+  // upright it is five wide and seven high, as the other device measures it
+  expect([came?.widthPx, came?.heightPx]).toEqual([5, 7]);
+  expect(there.heard).toEqual([]);
+  await there.context.close();
+});
+
+/** The pictures that a device has, read past the app. */
+async function picturesOf(page: Page) {
+  return await page.evaluate(
+    () =>
+      new Promise<{ widthPx: number; heightPx: number; bytes: number[] }[]>((resolve, reject) => {
+        const opening = indexedDB.open('footmark');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('files').objectStore('files').getAll();
+          asked.onsuccess = async () => {
+            opening.result.close();
+            const files: { blob: Blob; widthPx: number; heightPx: number }[] = asked.result;
+            const read = files.map(async ({ blob, widthPx, heightPx }) => ({
+              widthPx,
+              heightPx,
+              bytes: [...new Uint8Array(await blob.arrayBuffer())],
+            }));
+            resolve(await Promise.all(read));
+          };
+        };
+      }),
+  );
+}
 
 function featureOf(site: Parameters<typeof featureNamed>[0]): string {
   const names = site.features.map((f) => f.name).filter((name) => name.startsWith('Sycamore'));

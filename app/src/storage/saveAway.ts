@@ -1,10 +1,6 @@
+import type { SaveAnswer, SaveQuestion } from './saveMessages';
 import { type SaveAfter, saveSiteAfter } from './saveSiteAfter';
 import { tellSiteNews } from './siteNews';
-
-export type SaveQuestion = { readonly job: number; readonly save: SaveAfter };
-export type SaveAnswer =
-  | { readonly job: number; readonly is: 'done'; readonly seq: number | null }
-  | { readonly job: number; readonly is: 'failed'; readonly name: string };
 
 type Waiting = { readonly done: (seq: number | null) => void; readonly failed: (error: unknown) => void };
 

@@ -1,4 +1,4 @@
-import type { SaveAnswer, SaveQuestion } from './saveAway';
+import type { SaveAnswer, SaveQuestion } from './saveMessages';
 import { saveSiteAfter } from './saveSiteAfter';
 
 self.addEventListener('message', ({ data: { job, save } }: MessageEvent<SaveQuestion>) => {
