@@ -139,11 +139,15 @@ async function editUntil(page: Page, saved: Set<number>, dying: Promise<void>): 
       .getByRole('textbox', { name: /: counter/ })
       .first()
       .focus();
+    const form = page.getByRole('form', { name: /^Reading A\d+$/ });
+    let next = Number(/\d+$/.exec((await form.getAttribute('aria-label')) ?? '')?.[0]);
     while (!dead) {
-      // the field has the focus again after each
       await page.keyboard.insertText((20 + random() * 40).toFixed(2));
       await page.keyboard.press('Enter');
       typed += 1;
+      next += 1;
+      // the field is empty again and has the focus
+      await page.getByRole('form', { name: `Reading A${next}`, exact: true }).waitFor();
     }
   } catch {
     await dying; // whatever broke did so because the browser is gone
