@@ -1,4 +1,4 @@
-import { type Device, exchangeSite, siteOfDocument } from '@footmark/team';
+import { type Device, exchangeSite, type Replica, siteOfDocument } from '@footmark/team';
 import { type DeviceDatabase, openDevice } from '../../app/src/storage/database';
 import { deviceForTeam } from '../../app/src/team/deviceForTeam';
 import type { Dice } from '../random/dice';
@@ -50,20 +50,39 @@ export async function makeClient(name: string, server: TeamServer, dice: Dice): 
   return client;
 }
 
-/** Exchanges one site; an exchange may break off between the replica and the device, as a killed tab does. */
+/** Where an exchange breaks off, as a killed tab does: before or after the device or its replica have written. */
+export const breaks = ['keep', 'put', 'close', 'write'] as const;
+export type Break = (typeof breaks)[number];
+
+/** Exchanges one site; an exchange may break off. */
 export async function exchange(
   client: Client,
   id: string,
   now: number,
-  breaks: 'keep' | 'write' | null = null,
+  at: Break | null = null,
 ): Promise<void> {
-  const { device, newWriter } = client;
+  const { device, newWriter, replica } = client;
+  const broken = new Error('broken off');
   const breaking: Device = {
-    ...device,
-    ...(breaks === null ? {} : { [breaks]: () => Promise.reject(new Error('broken off')) }),
+    read: device.read,
+    keep: async (...args) => {
+      const kept = await device.keep(...args);
+      if (at === 'keep') throw broken;
+      return kept;
+    },
+    write: (...args) => (at === 'write' ? Promise.reject(broken) : device.write(...args)),
   };
-  await exchangeSite(breaking, client.replica, id, { now, newWriter }).catch((error: unknown) => {
-    if (breaks === null) throw error;
+  const breakingReplica: Replica = {
+    get: (of, options) => replica.get(of, options),
+    bulkDocs: async (documents) => {
+      if (at === 'close' && documents.every((document) => document._deleted === true)) throw broken;
+      const written = await replica.bulkDocs(documents);
+      if (at === 'put') throw broken;
+      return written;
+    },
+  };
+  await exchangeSite(breaking, breakingReplica, id, { now, newWriter }).catch((error: unknown) => {
+    if (error !== broken) throw error;
   });
 }
 

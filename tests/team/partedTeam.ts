@@ -7,7 +7,7 @@ import { saveSiteAfter } from '../../app/src/storage/saveSiteAfter';
 import { readSite } from '../../app/src/storage/siteStore';
 import { randomChange } from '../merge/randomChange';
 import { type Dice, dice } from '../random/dice';
-import { type Client, exchange, makeClient, round } from './client';
+import { breaks, type Client, exchange, makeClient, round } from './client';
 import { Ledger } from './ledger';
 import { startTeamServer } from './teamServer';
 
@@ -153,7 +153,7 @@ async function baseOf({ device }: Client, id: string): Promise<Site | null> {
 async function exchangeSome(client: Client, hand: Dice, now: number): Promise<void> {
   const ids = await client.db.getAllKeys('sites');
   if (ids.length > 0)
-    await exchange(client, hand.pick(ids), now, hand.pick(['keep', 'write', null, null, null]));
+    await exchange(client, hand.pick(ids), now, hand.next() < 0.5 ? hand.pick(breaks) : null);
 }
 
 async function statesOf({ db }: Client): Promise<ReadonlyMap<string, SiteState>> {
