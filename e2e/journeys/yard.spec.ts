@@ -7,17 +7,14 @@ import { Home } from '../src/Home';
 import type { Hand } from '../src/hand';
 import { factOn, feetOn } from '../src/Marks';
 import type { MeasuredThing } from '../src/measuredYard';
-import type { Place } from '../src/Plan';
-import { closureOf, placesOf, pointName } from '../src/plane';
+import { misplaced } from '../src/misplaced';
+import { closureOf } from '../src/plane';
 import { Screen } from '../src/Screen';
-import { derivedOf, placeOf } from '../src/siteFile';
+import { derivedOf } from '../src/siteFile';
 import { keptIn, keptOf } from '../src/spotsOf';
 import { Yard } from '../src/Yard';
 
 const FOOT_M = 0.3048; // exact, by the definition of the international foot
-
-/** A millimetre: far finer than any tape, far coarser than rounding. */
-const TO_M = 0.001;
 
 /** What a crew with a phone enters before the rain. */
 const SHORT = ['Nail', 'House', 'Front cleanout', 'Stack', 'Rowan', 'Plum', 'Pole', 'Gas'];
@@ -105,20 +102,3 @@ test('a yard from a written list comes out to a millimetre, and a slip is put ri
   await expect(page.getByRole('main', { name: 'Plan' })).toBeVisible();
   expect((await downloadSite(screen)).text).toBe(text);
 });
-
-/** The points of a site that lie further than `TO_M` from where a list has them, by name and how far. */
-function misplaced(site: Site, things: readonly MeasuredThing[]): readonly string[] {
-  const expected = placesOf(things);
-  return things.flatMap((thing) =>
-    thing.points.flatMap((_, i) => {
-      const name = pointName(thing, i);
-      const at = placeOf(site, thing.name, 'abcdefgh'.charAt(i));
-      const off = apart(at, expected.get(name) as Place); // the list has all of its points
-      return off < TO_M ? [] : [`${name} is ${off.toFixed(4)} m off`];
-    }),
-  );
-}
-
-function apart(a: Place, b: Place): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
-}

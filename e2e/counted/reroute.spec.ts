@@ -1,0 +1,44 @@
+import { readFile } from 'node:fs/promises';
+import { expect, test } from '../src/counted';
+import { downloadSite } from '../src/HandOff';
+import { openSample } from '../src/openSample';
+
+test('a new way around the tree, taken and on paper', async ({ page, hand, walk }) => {
+  const screen = await openSample(page, hand);
+  const { card } = screen;
+  walk.start();
+  await screen.goTo('Route');
+  await walk.picture(page, 'route');
+  await screen.press('Find another way');
+  await walk.picture(page, 'asked');
+  await screen.press('Find ways');
+  const trench = card.getByRole('button', { name: /New pipe in a trench/ }).first();
+  await expect(trench).toBeVisible({ timeout: 30_000 });
+  await walk.picture(page, 'ways');
+  await screen.press('Side by side');
+  await walk.picture(page, 'side-by-side');
+  await screen.press('Side by side');
+  await hand.press(trench);
+  await walk.picture(page, 'way');
+  await screen.press('Take this way');
+  await expect(screen.notice).toContainText('Planned.');
+  await walk.picture(page, 'planned');
+  await screen.goTo('Hand-off');
+  await walk.picture(page, 'hand-off');
+  await screen.choose('What it is for', 'New pipe');
+  await screen.press('Look at the sheet');
+  const dialog = page.getByRole('dialog');
+  await expect(dialog.getByRole('img', { name: /^Sheet 1 of/ })).toBeVisible({ timeout: 20_000 });
+  await walk.picture(page, 'sheet');
+  const coming = page.waitForEvent('download');
+  await hand.press(dialog.getByRole('button', { name: 'Save as PDF' }));
+  const download = await coming;
+  await walk.aside(async () => {
+    const pdf = await readFile(await download.path());
+    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+    await download.saveAs(walk.file('new-pipe.pdf'));
+    await hand.press(dialog.getByRole('button', { name: 'Close' }));
+    const { site } = await downloadSite(screen);
+    expect(site.paths.filter((p) => p.state === 'proposed')).toHaveLength(1);
+  });
+});
