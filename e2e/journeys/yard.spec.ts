@@ -1,4 +1,3 @@
-import type { Site } from '../../packages/site/src/index';
 import { rowanYard, slip } from '../fixtures/rowan-yard';
 import { PRINTED_TO_FT } from '../src/feetInches';
 import { expect, test } from '../src/fixtures';

@@ -10,6 +10,7 @@ const ACTION_S = 1.35 + 1.1 + 0.2;
 const KEY_S = 0.28;
 
 /** Prints what each counted journey took, and where its pictures are. */
+// biome-ignore lint/style/noDefaultExport: Playwright takes a reporter so
 export default class CountedTable implements Reporter {
   private readonly rows: string[] = [];
 
