@@ -141,6 +141,8 @@ test('from the locator to the crew, who has no network, and back to the office',
     await crew.hand.write(dialog.getByRole('textbox'), 'Night shift');
     await crewPage.keyboard.press('Enter');
     await expect(dialog).toContainText('2 marks, 2 records, 1 photo');
+    // a link would leave the photo behind
+    await expect(dialog.getByRole('button').first()).toHaveText('Send as a file');
     const downloads: Download[] = [];
     crewPage.on('download', (d) => downloads.push(d));
     await crew.hand.press(dialog.getByRole('button', { name: 'Send as a file' }));

@@ -45,6 +45,7 @@ test('a link takes the sketch to the crew, and what they found back to the offic
     await crew.press('Done');
     await crew.press('Send back');
     const dialog = crewPage.getByRole('dialog');
+    await expect(dialog.getByRole('button').first()).toHaveText('Copy the link');
     await crewHand.press(dialog.getByRole('button', { name: 'Copy the link' }));
     await expect(dialog.getByRole('status')).toHaveText('Copied');
     await keepPicture(crewPage, 'send-back');

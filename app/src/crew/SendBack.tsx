@@ -19,10 +19,17 @@ export function SendBack({ onClose }: { readonly onClose: () => void }) {
   if (answer === null) return null;
   const counts = countsOf(answer);
   const nothing = counts.done + counts.found === 0;
+  // a link takes no photos: with them, the file is the way that loses nothing
+  const hasPhotos = counts.photos > 0;
   const send = async () => {
     const sent = answerToSend();
     if (sent !== null) await handOver(await answerFiles(site, sent));
   };
+  const byFile = (
+    <Action wide look={hasPhotos ? 'primary' : 'plain'} isDisabled={nothing} onPress={() => void send()}>
+      <Download size={24} aria-hidden /> {label('send-file')}
+    </Action>
+  );
   return (
     <ModalOverlay
       className={styles.over ?? ''}
@@ -35,10 +42,9 @@ export function SendBack({ onClose }: { readonly onClose: () => void }) {
           <Heading slot="title">{label('send-back')}</Heading>
           <p className={styles.counts}>{nothing ? label('nothing-to-send') : answerText(counts)}</p>
           <TextLine label={label('your-name')} value={answer.by} onCommit={nameCrew} />
-          {nothing ? null : <SendLink />}
-          <Action wide isDisabled={nothing} onPress={() => void send()}>
-            <Download size={24} aria-hidden /> {label('send-file')}
-          </Action>
+          {hasPhotos ? byFile : null}
+          {nothing ? null : <SendLink isFirst={!hasPhotos} />}
+          {hasPhotos ? null : byFile}
           <p>{label('send-hint')}</p>
           <Action wide onPress={onClose}>
             {label('done')}

@@ -9,8 +9,9 @@ import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { answerToSend } from './crewSession';
 
-/** An answer goes back as a link, or as a QR code from screen to screen. */
-export function SendLink() {
+/** An answer goes back as a link, or as a QR code from screen to screen; `isFirst`: it is what a crew most likely wants. */
+export function SendLink({ isFirst }: { readonly isFirst: boolean }) {
+  const look = isFirst ? 'primary' : 'plain';
   const site = useSite();
   const [symbols, setSymbols] = useState<readonly QrSymbol[] | null>(null);
   const [said, setSaid] = useState<string | null>(null);
@@ -44,11 +45,11 @@ export function SendLink() {
   return (
     <>
       {canShareLinks() ? (
-        <Action look="primary" wide onPress={() => void share()}>
+        <Action look={look} wide onPress={() => void share()}>
           <Share size={24} aria-hidden /> {label('send-link')}
         </Action>
       ) : (
-        <Action look="primary" wide onPress={() => void copy()}>
+        <Action look={look} wide onPress={() => void copy()}>
           <Copy size={24} aria-hidden /> {label('copy-link')}
         </Action>
       )}
