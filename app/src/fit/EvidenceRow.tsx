@@ -1,10 +1,12 @@
 import type { ObservationTag } from '@footmark/site';
+import { ChevronRight } from 'lucide-react';
 import { Button } from 'react-aria-components';
+import { Action } from '../controls/Action';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import { CountsTick } from './CountsTick';
 import styles from './fit.module.css';
-import { showEvidence } from './showEvidence';
+import { openEvidence, showEvidence } from './showEvidence';
 
 type Props = {
   readonly tag: ObservationTag;
@@ -13,7 +15,7 @@ type Props = {
   /** What is to be said of it. */
   readonly note: string;
   readonly isOdd?: boolean;
-  /** There is much to say: whether it counts stands below it. */
+  /** There is much to say: whether it counts stands below it, with the way to where it can be put right. */
   readonly isLong?: boolean;
 };
 
@@ -33,7 +35,14 @@ export function EvidenceRow({ tag, observation, note, isOdd = false, isLong = fa
           {name}
           <small>{note}</small>
         </Button>
-        <CountsTick observation={observation} name={name} />
+        <div className={isLong ? styles.answers : undefined}>
+          <CountsTick observation={observation} name={name} />
+          {isLong ? (
+            <Action aria-label={`Check it: ${name}`} onPress={() => openEvidence(tag)}>
+              Check it <ChevronRight size={20} aria-hidden />
+            </Action>
+          ) : null}
+        </div>
       </div>
     </div>
   );

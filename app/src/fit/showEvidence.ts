@@ -2,6 +2,7 @@ import { boundsOf } from '@footmark/drawing';
 import { distance, type Point } from '@footmark/geometry';
 import { type ObservationTag, refKey, type Target } from '@footmark/site';
 import { bringIntoView, keepInView } from '../canvas/planView';
+import { showPlace } from '../cards/showPlace';
 import { currentSite, derivedFrom } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
 
@@ -20,7 +21,12 @@ export function showEvidence(tag: ObservationTag): void {
   showBeside(evidenced(tag));
 }
 
-/** The same for two readings that may be one thing. */
+/** Opens the card on which what was observed can be looked at and put right. */
+export function openEvidence(tag: ObservationTag): void {
+  showPlace(evidenced(tag).target);
+}
+
+/** Brings out on the plan two readings that may be one thing. */
 export function showReadings(run: string, ids: readonly string[]): void {
   const [id = ''] = ids;
   showBeside({ target: { kind: 'reading', run, id }, vertex: null, places: ids.map(markPlace) });
