@@ -42,9 +42,7 @@ test('the sonde disagrees with the tape: why, and put right', async ({ page, han
   await walk.picture(page, 'why');
   await hand.press(named);
   await walk.picture(page, 'where');
-  await screen.press('Close');
-  await hand.press(screen.row('A7'));
-  await hand.press(screen.row('Locate').last());
+  await screen.press(/^Check it: Locate at A7/);
   await walk.picture(page, 'slip');
   await correct(screen, tapes.second.toFixed(1));
   await screen.goTo('Marks');

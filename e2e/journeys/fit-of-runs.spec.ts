@@ -78,6 +78,10 @@ test('two runs that disagree are paired, checked and weighed; the fit is taken, 
     await screen.write('East (x)', (at.x / FT).toFixed(2));
     await screen.write('North (y)', (at.y / FT - 7).toFixed(2));
     await screen.press('Add the locate');
+    // how far off it is stands there at once
+    await expect(
+      screen.card.getByRole('button', { name: /from where it was computed/ }).last(),
+    ).toBeFocused();
     await screen.press('Marks');
     await expect(screen.card).toContainText(/Locate at A7 \(.*\) (does not fit|fits least)/);
     await screen.press('See how it agrees');
@@ -96,6 +100,10 @@ test('two runs that disagree are paired, checked and weighed; the fit is taken, 
     await expect(agree.getByRole('listitem').filter({ hasText: 'set aside' })).toHaveCount(1);
     await hand.mark(aside);
     await expect(named).toBeVisible();
+    await screen.press(/^Check it: Locate at A7/);
+    await expect(screen.card.getByRole('button', { name: 'Correct the measurement' })).toBeVisible();
+    await screen.goTo('Marks');
+    await screen.press('See how it agrees');
     expect(await screen.undo()).toMatch(/^Count again: Locate at A7/);
     await expect(agree).toContainText(/8 pieces of evidence agree\./);
   });

@@ -23,7 +23,7 @@ const WAYS = [
 ] as const;
 type Way = (typeof WAYS)[number]['id'];
 
-type Props = { readonly mark: Mark; readonly onDone: () => void };
+type Props = { readonly mark: Mark; readonly onDone: (isAdded: boolean) => void };
 
 /** Takes down where a receiver found the sonde at a reading. */
 export function LocateForm({ mark, onDone }: Props) {
@@ -47,7 +47,7 @@ export function LocateForm({ mark, onDone }: Props) {
       };
       return addFeature(s, { feature });
     });
-    if (done) onDone();
+    if (done) onDone(true);
   };
   return (
     <div className={styles.form}>
@@ -78,7 +78,7 @@ export function LocateForm({ mark, onDone }: Props) {
         </Action>
       ) : null}
       {way === 'device' ? <DeviceLocate onPlace={add} /> : null}
-      <Action look="quiet" onPress={onDone}>
+      <Action look="quiet" onPress={() => onDone(false)}>
         <X size={20} aria-hidden /> Not now
       </Action>
     </div>

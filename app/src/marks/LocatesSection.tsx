@@ -1,6 +1,6 @@
 import type { Mark } from '@footmark/site';
 import { ChevronRight, Radio } from 'lucide-react';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import cards from '../cards/cards.module.css';
 import { showPlace } from '../cards/showPlace';
@@ -14,12 +14,20 @@ export function LocatesSection({ mark }: { readonly mark: Mark }) {
   const site = useSite();
   const { locates } = useDerived();
   const [adding, setAdding] = useState(false);
+  const [added, setAdded] = useState(false);
+  const list = useRef<HTMLUListElement>(null);
+  // how far it is from where it was computed is what one wants to know of a new one
+  useEffect(() => {
+    if (!added) return;
+    setAdded(false);
+    list.current?.querySelector<HTMLElement>('li:last-child button')?.focus();
+  }, [added]);
   const own = locates.filter((l) => l.mark.reading.id === mark.reading.id);
   return (
     <div className={cards.section}>
       <h3>Found with the receiver</h3>
       {own.length === 0 ? null : (
-        <ul className={cards.rows}>
+        <ul ref={list} className={cards.rows}>
           {own.map((locate) => (
             <li key={locate.feature}>
               <Button
@@ -38,7 +46,13 @@ export function LocatesSection({ mark }: { readonly mark: Mark }) {
         </ul>
       )}
       {adding ? (
-        <LocateForm mark={mark} onDone={() => setAdding(false)} />
+        <LocateForm
+          mark={mark}
+          onDone={(isAdded) => {
+            setAdding(false);
+            setAdded(isAdded);
+          }}
+        />
       ) : (
         <div className={cards.actions}>
           <Action onPress={() => setAdding(true)}>
