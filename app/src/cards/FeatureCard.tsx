@@ -51,7 +51,10 @@ export function FeatureCard({ feature }: { readonly feature: Feature }) {
       {about.map((finding) => (
         <FindingRow key={finding.code + JSON.stringify(finding.at)} finding={finding} />
       ))}
-      <ConcernsSection here={{ kind: 'feature', id: feature.id }} />
+      <ConcernsSection
+        here={{ kind: 'feature', id: feature.id }}
+        told={about.some((f) => f.code === 'tree-has-no-diameter') ? ['tree-without-diameter'] : []}
+      />
       <TextLine
         label="Name"
         value={feature.name}

@@ -1,4 +1,4 @@
-import { concerns } from '@footmark/dig';
+import { type AnyDigFinding, concerns } from '@footmark/dig';
 import type { CardThing } from '@footmark/words';
 import cards from '../cards/cards.module.css';
 import { useDigging } from './digging';
@@ -8,11 +8,17 @@ import { useInMotion } from './inMotion';
 /** How many stand there at first. */
 const FIRST = 5;
 
+type Props = {
+  readonly here: CardThing;
+  /** What the card says already. */
+  readonly told?: readonly AnyDigFinding['code'][];
+};
+
 /** What digs and pipes do to a thing, also while it is being moved. */
-export function ConcernsSection({ here }: { readonly here: CardThing }) {
+export function ConcernsSection({ here, told = [] }: Props) {
   const byMoved = useInMotion((m) => m.byMoved);
   const { findings } = useDigging();
-  const found = (byMoved?.findings ?? findings).filter((f) => concerns(f, here));
+  const found = (byMoved?.findings ?? findings).filter((f) => concerns(f, here) && !told.includes(f.code));
   if (found.length === 0) return null;
   return (
     <section className={cards.section} aria-label="What concerns it">
