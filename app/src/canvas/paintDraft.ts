@@ -30,13 +30,15 @@ export function paintDraft(
     const closes = tool.is === 'draw' && tool.shape === 'area' && ahead.length > 2;
     // the last two legs, and the side that would close: earlier ones were read when they were drawn
     paintLegLengths(ahead.slice(-3), false, site.units, setting);
-    if (closes)
-      paintLegLengths(
-        [ahead.at(-1), ahead[0]].flatMap((p) => p ?? []),
-        false,
-        site.units,
-        setting,
-      );
+    if (closes) {
+      const closing = [ahead.at(-1), ahead[0]].flatMap((p) => p ?? []);
+      traceLine(closing, false, setting);
+      context.lineWidth = 1.5;
+      context.setLineDash([2, 6]);
+      context.stroke();
+      context.setLineDash([]);
+      paintLegLengths(closing, false, site.units, setting);
+    }
   }
   for (const p of draft) {
     const at = planToScreen(camera, size, p);
