@@ -18,8 +18,8 @@ const BARE = {
     { across: 0.56, down: 0.3 },
   ],
   narrow: [
-    { across: 0.38, down: 0.72 },
-    { across: 0.577, down: 0.346 },
+    { across: 0.396, down: 0.69 },
+    { across: 0.567, down: 0.367 },
   ],
 } as const;
 

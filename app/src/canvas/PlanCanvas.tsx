@@ -81,7 +81,7 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
   const now = useRef({ site, drawing, labels, overlay, size, paper, theme });
   now.current = { site, drawing, labels, overlay, size, paper, theme };
   const live = useRef<LiveView>({
-    camera: camera ?? cameraFor(null, size, 0),
+    camera: camera ?? cameraFor(null, size, fitMargin(size)),
     rested: camera,
     painted: null,
     landing: null,

@@ -11,6 +11,9 @@ export type Camera = {
 /** Size of a view in CSS pixels. */
 export type ViewSize = { readonly width: number; readonly height: number };
 
+/** Bare paper at the sides, and above and below, in CSS pixels. */
+export type Margin = { readonly x: number; readonly y: number };
+
 /** CSS pixels to one millimetre of paper: a little above a true millimetre (3.78), as screens are read from further off. */
 export const PX_PER_MM = 4.7;
 
@@ -55,12 +58,12 @@ export function zoomedAt(camera: Camera, size: ViewSize, about: Point, factor: n
 
 type Box = { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
 
-/** Shows a box whole, with a margin in pixels on every side. A box without size is shown about 30 m wide. */
-export function cameraFor(box: Box | null, size: ViewSize, marginPx: number): Camera {
+/** Shows a box whole, with a margin on every side. A box without size is shown about 30 m wide. */
+export function cameraFor(box: Box | null, size: ViewSize, margin: Margin): Camera {
   if (box === null) return { centre: { x: 10, y: 10 }, pxPerMetre: Math.max(1, size.width / 40) };
   const free = {
-    x: Math.max(1, size.width - 2 * marginPx),
-    y: Math.max(1, size.height - 2 * marginPx),
+    x: Math.max(1, size.width - 2 * margin.x),
+    y: Math.max(1, size.height - 2 * margin.y),
   };
   const wide = Math.max(box.maxX - box.minX, 1);
   const high = Math.max(box.maxY - box.minY, 1);

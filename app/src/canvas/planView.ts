@@ -1,6 +1,6 @@
 import type { Point } from '@footmark/geometry';
 import { create } from 'zustand';
-import { type Camera, cameraFor, planToScreen, type ViewSize, zoomedAt } from './camera';
+import { type Camera, cameraFor, type Margin, planToScreen, type ViewSize, zoomedAt } from './camera';
 import type { Theme } from './palette';
 
 type Box = { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
@@ -25,9 +25,19 @@ export const usePlanView = create<PlanView>()(() => ({
   theme: 'paper',
 }));
 
-/** Bare paper left on every side when a drawing is fitted, in pixels. */
-export function fitMargin(size: ViewSize): number {
-  return Math.min(64, Math.min(size.width, size.height) * 0.13);
+/** A view narrower than this has its tools in columns on both sides, and each takes so much of it, in pixels. */
+const NARROW_PX = 600;
+const TOOLS_PX = 64;
+
+/** What the tools cover of a view at its left and at its right, in pixels. */
+function covered(size: ViewSize): number {
+  return size.width < NARROW_PX ? TOOLS_PX : 0;
+}
+
+/** Bare paper left at the sides, and above and below, when a drawing is fitted, in pixels. */
+export function fitMargin(size: ViewSize): Margin {
+  const paper = Math.min(64, Math.min(size.width, size.height) * 0.13);
+  return { x: Math.max(paper, covered(size)), y: paper };
 }
 
 /** Shows a box whole. */
@@ -67,16 +77,18 @@ function liesInView(box: Box): boolean {
     planToScreen(camera, size, { x: box.minX, y: box.minY }),
     planToScreen(camera, size, { x: box.maxX, y: box.maxY }),
   ];
-  return corners.every((p) => p.x >= 0 && p.y >= 0 && p.x <= size.width && p.y <= size.height);
+  const aside = covered(size);
+  return corners.every((p) => p.x >= aside && p.y >= 0 && p.x <= size.width - aside && p.y <= size.height);
 }
 
 /** Moves the view so that a point lies well inside it; the scale stays. */
 export function bringIntoView(p: Point): void {
   usePlanView.setState(({ camera, size }) => {
     if (camera === null) return {};
-    const half = { x: size.width / 2 / camera.pxPerMetre, y: size.height / 2 / camera.pxPerMetre };
+    const free = { x: Math.min(0.4 * size.width, size.width / 2 - covered(size)), y: 0.4 * size.height };
     const inside =
-      Math.abs(p.x - camera.centre.x) < half.x * 0.8 && Math.abs(p.y - camera.centre.y) < half.y * 0.8;
+      Math.abs(p.x - camera.centre.x) * camera.pxPerMetre < free.x &&
+      Math.abs(p.y - camera.centre.y) * camera.pxPerMetre < free.y;
     return inside ? {} : { camera: { ...camera, centre: p }, fitted: null };
   });
 }

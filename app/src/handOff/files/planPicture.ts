@@ -30,7 +30,7 @@ export async function planPicture(site: Site, drawing: Drawing): Promise<Blob | 
   if (context === null) return null;
   await document.fonts.ready;
   context.scale(DENSITY, DENSITY);
-  const camera = cameraFor(bounds, size, MARGIN);
+  const camera = cameraFor(bounds, size, { x: MARGIN, y: MARGIN });
   const setting = { context, camera, size, palette: palettes.paper, density: DENSITY };
   paintGrid(site.units.length !== 'm', setting);
   for (const layer of drawing.layers) paintPrimitives(layer.primitives, setting);
