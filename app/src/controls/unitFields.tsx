@@ -12,11 +12,11 @@ import { MeasureField } from './MeasureField';
 
 type FieldProps = Omit<ComponentProps<typeof MeasureField>, 'parse' | 'print'>;
 
-/** What a bare number means in a site's units, as a hint in a field. */
+/** What a bare number means in a site's units, as a hint in a field: as likely a depth as a length. */
 const LENGTH_EXAMPLE: Record<Units['length'], string> = {
-  'ft-in': `23' 6 1/2"`,
-  ft: '23.5',
-  m: '7.18',
+  'ft-in': `6' 6 1/2"`,
+  ft: '6.5',
+  m: '1.98',
 };
 
 /** A length in the site's unit, or in any other that is written with it. */
