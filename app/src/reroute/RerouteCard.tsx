@@ -66,9 +66,11 @@ function Looking() {
   const { progress } = useWays();
   if (progress === null)
     return (
-      <Action look="primary" onPress={startLooking}>
-        Find ways
-      </Action>
+      <div className={styles.stays}>
+        <Action look="primary" wide onPress={startLooking}>
+          Find ways
+        </Action>
+      </div>
     );
   return (
     <div className={styles.looking}>
@@ -142,9 +144,11 @@ function ChosenWay({ way }: { readonly way: Way }) {
       <InItsWay findings={way.facts.findings} />
       {way.bored.length === 0 ? null : <BoredCaution />}
       {asked === null ? null : (
-        <Action look="primary" onPress={() => takeWay(way, asked.path)}>
-          {way.route === null ? 'Plan what is dug for it' : 'Take this way'}
-        </Action>
+        <div className={styles.stays}>
+          <Action look="primary" wide onPress={() => takeWay(way, asked.path)}>
+            {way.route === null ? 'Plan what is dug for it' : 'Take this way'}
+          </Action>
+        </div>
       )}
     </div>
   );
