@@ -63,6 +63,18 @@ function told(): Site {
       ],
       notes: [{ id: 'n1', at: '2026-04-14T13:05:00Z', text: 'secret note' }],
     },
+    asFound: [
+      {
+        id: 'w1',
+        about: { is: 'mark', run: run.id, reading: reading.id },
+        state: 'found',
+        by: 'secret note',
+        at: '2026-04-15T09:30:00-05:00',
+        where: { by: 'paint', along: 0.3, right: 0 },
+        note: 'secret note',
+        photos: ['secret-photo'],
+      },
+    ],
     frame: {
       north: { by: 'control' },
       control: [

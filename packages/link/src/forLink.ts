@@ -11,7 +11,10 @@ import {
 /** What goes along with a site besides the drawing, the runs and what is planned. */
 export type LinkChoice = {
   readonly address: boolean;
-  /** What people wrote in their own words: about the site, its visits, runs, readings and digs, and on the plan; who changed a rule, and why. */
+  /**
+   * What people wrote in their own words: about the site, its visits, runs, readings, digs and finds, and on the plan; who changed a rule,
+   * and why; who found what.
+   */
   readonly notes: boolean;
   /** Where on the earth it lies. Without it north stays known, as an azimuth. */
   readonly coordinates: boolean;
@@ -34,6 +37,7 @@ export function forLink(site: Site, choice: LinkChoice): Site {
     features: site.features.map((f) => withoutFiles(roundedPlaces(f))),
     paths: site.paths.map((path) => roundedPlaces(path)),
     runs: site.runs.map((run) => ({ ...run, readings: run.readings.map(({ photo: _, ...same }) => same) })),
+    asFound: site.asFound.map((found) => ({ ...found, photos: [] })),
     ...(site.fit === undefined ? {} : { fit: roundedFit(site.fit) }),
   };
   const placed = choice.coordinates ? bare : withoutCoordinates(bare, site);
@@ -68,6 +72,7 @@ function withoutNotes(site: Site): Site {
       digs: site.digging.digs.map((dig) => ({ ...dig, note: '' })),
       notes: [],
     },
+    asFound: site.asFound.map((found) => ({ ...found, by: '', note: '' })),
   };
 }
 
