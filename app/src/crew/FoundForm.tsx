@@ -47,7 +47,8 @@ export function FoundForm({ stop, onClose }: Props) {
         ? recordOf(answer, stop.about)
         : (answer.found.find((f) => f.id === other) ?? null);
   const { label } = words.crew;
-  const set = (facts: FoundFacts) => (other === null ? putDown(stop, facts) : changeRecord(other, facts));
+  const set = (facts: FoundFacts) =>
+    other === null ? putDown(stop, facts) : changeRecord(other, stop, facts);
   const close = () => (other === null ? onClose() : setOther(null));
   const to = record?.depth?.to ?? 'top';
   return (

@@ -20,6 +20,9 @@ import { givenAt, type Stop } from './stops';
 
 const NAME_KEY = 'footmark-crew';
 
+/** What can be said only of something that is laid bare. */
+const OF_A_FIND = ['where', 'depth', 'seen', 'material', 'diameter'] as const;
+
 type CrewSession = {
   /** What this crew has done and found on the open site; null before it is read. */
   readonly answer: Answer | null;
@@ -62,11 +65,20 @@ export function closeAnswer(): void {
   useCrewSession.setState({ answer: null });
 }
 
-/** Ticks something, or takes the tick back where it stands. What was dug for and is not there is a record by itself. */
+/**
+ * Ticks something, or takes the tick back where it stands. What was dug for and is not there is a record by itself, which goes with its
+ * tick unless something was put down in it.
+ */
 export function tick(stop: Stop, state: FoundState): void {
   change((answer) => {
     const at = isoNow();
-    if (stateOf(answer, stop.about) === state) return withoutTick(answer, stop.about, state, at);
+    if (stateOf(answer, stop.about) === state) {
+      const left = withoutTick(answer, stop.about, state, at);
+      const record = recordOf(left, stop.about);
+      return state === 'not-found' && record !== null && isBare(record)
+        ? withoutRecord(left, record.id)
+        : left;
+    }
     const ticked = withTick(answer, stop.about, state, at);
     if (state !== 'not-found' || recordOf(ticked, stop.about) !== null) return ticked;
     return withRecord(ticked, newRecord(ticked, stop, state));
@@ -84,25 +96,31 @@ export function putDownOther(stop: Stop): string | null {
   return record.id;
 }
 
-/** Changes facts of a record; undefined clears one. */
-export function changeRecord(id: string, facts: FoundFacts): void {
+/** Changes facts of a record that was made near a stop; undefined clears one. */
+export function changeRecord(id: string, stop: Stop, facts: FoundFacts): void {
   change((answer) => {
     const known = answer.found.find((f) => f.id === id);
-    return known === undefined ? answer : withRecord(answer, withFacts(known, facts));
+    return known === undefined ? answer : withRecord(answer, withFacts(known, stop, facts));
   });
 }
 
-/** Puts down facts of what was found; undefined clears one. The first of them ticks it as found, unless it is ticked further than painted. */
+/**
+ * Puts down facts of what was found; undefined clears one. The first of them ticks it as found, unless it is ticked further than painted;
+ * what can be said only of a pipe that is laid bare ticks it also where it is dug.
+ */
 export function putDown(stop: Stop, facts: FoundFacts): void {
   change((answer) => {
     const known = recordOf(answer, stop.about);
     const state = stateOf(answer, stop.about);
-    const ticked =
-      state === null || state === 'painted' ? withTick(answer, stop.about, 'found', isoNow()) : answer;
+    const isFound =
+      state === null ||
+      state === 'painted' ||
+      (state === 'dug' && OF_A_FIND.some((f) => facts[f] !== undefined));
+    const ticked = isFound ? withTick(answer, stop.about, 'found', isoNow()) : answer;
     const before = known ?? newRecord(ticked, stop, stateOf(ticked, stop.about) ?? 'found');
     return withRecord(
       ticked,
-      withFacts({ ...before, state: stateOf(ticked, stop.about) ?? before.state }, facts),
+      withFacts({ ...before, state: stateOf(ticked, stop.about) ?? before.state }, stop, facts),
     );
   });
 }
@@ -128,10 +146,17 @@ export function saveAnswerAgain(): void {
   void write();
 }
 
-function withFacts(record: FoundReport, facts: FoundFacts): FoundReport {
-  const changed = { ...record, ...facts, at: isoNow() };
+/** A place counts from the paint that the crew was shown when it measured: the plan may be another than when the record was begun. */
+function withFacts(record: FoundReport, stop: Stop, facts: FoundFacts): FoundReport {
+  const given = facts.where === undefined ? {} : { given: givenAt(stop) };
+  const changed = { ...record, ...given, ...facts, at: isoNow() };
   const kept = Object.fromEntries(Object.entries(changed).filter(([, value]) => value !== undefined));
   return kept as FoundReport; // no fact is undefined, and those that must be there never were
+}
+
+/** Whether nothing is put down but how far it has come. */
+function isBare(record: FoundReport): boolean {
+  return OF_A_FIND.every((f) => record[f] === undefined) && record.note === '' && record.photos.length === 0;
 }
 
 function newRecord({ by }: Answer, stop: Stop, state: FoundState): FoundReport {

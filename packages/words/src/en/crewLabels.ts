@@ -87,7 +87,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'site-missing': 'This plan is not on this device. Open its file on the first screen.',
   'storage-silent': 'This browser’s storage does not answer. Free some space, then load the page again.',
   'other-state':
-    'This plan has changed since your first tick: what you found counts from the figures you had.',
+    'This plan has changed since your first tick. Paint again by the tapes shown here before you measure from paint.',
   'open-elsewhere':
     'This plan is open in another tab. Only one takes down what you do, so that nothing is lost.',
   'go-on-here': 'Go on in this tab',

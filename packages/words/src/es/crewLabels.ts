@@ -91,7 +91,7 @@ export const crewLabels: Readonly<Record<CrewLabel, string>> = {
   'storage-silent':
     'El almacenamiento de este navegador no responde. Libere espacio, y luego vuelva a cargar la página.',
   'other-state':
-    'Este plano cambió desde lo primero que usted indicó: lo que encontró se cuenta desde los datos que tenía.',
+    'Este plano cambió desde lo primero que usted indicó. Pinte de nuevo con las cintas que se ven aquí antes de medir desde la pintura.',
   'open-elsewhere':
     'Este plano está abierto en otra pestaña. Solo una anota lo que usted hace, para que nada se pierda.',
   'go-on-here': 'Seguir en esta pestaña',
