@@ -13,21 +13,22 @@ import { useCrewSession } from './crewSession';
 import { FoundForm } from './FoundForm';
 import { StopSheet } from './StopSheet';
 import { showStop } from './showStop';
-import { type Stop, stopsOf } from './stops';
+import { indexOf, placeOf, type Stop, stopsOf } from './stops';
 
 /** One mark at a time, large: the plan, what it is found by, what not to hit, and what is done and found. `language`: the one spoken. */
 export function CrewView({ language }: { readonly language: string }) {
   const site = useSite();
   const derived = useDerived();
   const stops = useMemo(() => stopsOf(site, derived), [site, derived]);
-  const [index, setIndex] = useState(() => firstToDo(stops));
+  const [at, setAt] = useState(() => placeOf(stops, firstToDo(stops)));
   const [putsDown, setPutsDown] = useState(false);
+  const index = indexOf(stops, at);
   const stop = stops[index];
   useShown(stop);
 
   const goTo = (next: number) => {
     setPutsDown(false);
-    setIndex(Math.min(stops.length - 1, Math.max(0, next)));
+    setAt(placeOf(stops, Math.min(stops.length - 1, Math.max(0, next))));
   };
   const showTapped = (target: Target) => {
     const tapped = stops.findIndex((s) => JSON.stringify(s.target) === JSON.stringify(target));
@@ -42,7 +43,7 @@ export function CrewView({ language }: { readonly language: string }) {
         <main className={styles.sheet}>
           <p>{words.crew.label('nothing-to-do')}</p>
         </main>
-      ) : putsDown ? (
+      ) : putsDown && stop.key === at.key ? (
         <FoundForm key={stop.key} stop={stop} onClose={() => setPutsDown(false)} />
       ) : (
         <main className={styles.sheet} aria-label={stop.label}>
@@ -52,7 +53,10 @@ export function CrewView({ language }: { readonly language: string }) {
             isFirst={index === 0}
             isLast={index === stops.length - 1}
             onStep={(by) => goTo(index + by)}
-            onPutDown={() => setPutsDown(true)}
+            onPutDown={() => {
+              goTo(index);
+              setPutsDown(true);
+            }}
           />
         </main>
       )}

@@ -1,7 +1,7 @@
 import { addPath, derive, fitRuns, openSite, type Path } from '@footmark/site';
 import sample from '@footmark/site/samples/rear-alley.json?raw';
 import { describe, expect, it } from 'vitest';
-import { crewHole, givenAt, holeAt, stopsOf } from './stops';
+import { crewHole, givenAt, holeAt, indexOf, placeOf, stopsOf } from './stops';
 
 const opened = openSite(sample);
 if (!opened.ok) throw new Error('the sample does not open');
@@ -35,6 +35,24 @@ describe('where a crew goes', () => {
   it('look along the pipe: at the last point of the new one to the north-east', () => {
     expect(stops.at(-1)?.flow).toBeCloseTo(Math.PI / 4, 9);
     expect(stops.at(-1)?.at).toEqual({ x: expect.closeTo(6, 9), y: expect.closeTo(3, 9) });
+  });
+
+  it('stay the same for a crew while others remove a mark before it', () => {
+    const at = placeOf(stops, 3);
+    const [gone] = stops;
+    const fewer = {
+      ...site,
+      runs: site.runs.map((run) => ({
+        ...run,
+        readings: run.readings.filter((r) => gone?.target.kind !== 'reading' || r.id !== gone.target.id),
+      })),
+    };
+    const left = stopsOf(fewer, derive(fewer));
+    expect(left).toHaveLength(stops.length - 1);
+    expect(left[indexOf(left, at)]?.key).toBe(stops[3]?.key);
+    // what is gone itself gives way to what comes after it
+    expect(left[indexOf(left, placeOf(stops, 0))]?.key).toBe(stops[1]?.key);
+    expect(indexOf([], at)).toBe(0);
   });
 
   it('give the crew the same tapes that the mark’s own card has', () => {

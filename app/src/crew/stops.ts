@@ -91,6 +91,19 @@ function markStop(mark: Mark, place: MarkPlace, derived: Derived): Stop {
   };
 }
 
+/** Which stop a crew is at: by its key, as others may add and remove marks meanwhile; its index is where to go on when it is gone. */
+export type StopPlace = { readonly key: string | null; readonly index: number };
+
+export function placeOf(stops: readonly Stop[], index: number): StopPlace {
+  return { key: stops[index]?.key ?? null, index };
+}
+
+/** Where a stop is among the stops as they are now; of one that is gone, the one that took its place. */
+export function indexOf(stops: readonly Stop[], { key, index }: StopPlace): number {
+  const found = stops.findIndex((stop) => stop.key === key);
+  return found >= 0 ? found : Math.max(0, Math.min(stops.length - 1, index));
+}
+
 /** What the crew is given to set the paint out by, as it goes along with what it finds. */
 export function givenAt({ label, paint, flow, ties }: Stop): GivenPaint {
   const tapes = ties === null ? [] : [...ties.pair, ...(ties.check === null ? [] : [ties.check])];
