@@ -68,6 +68,7 @@ test('from the locator to the crew, who has no network, and back to the office',
       'Gas service: in the hole, its top about 2.0 ft deep. Dig by hand.',
     );
     await expect(crew.sheet).toContainText('Call 811 first');
+    await expect(crew.sheet).toContainText('One-call ticket: none kept.');
     await keepPicture(crewPage, 'crew-mark');
   });
 
@@ -87,7 +88,10 @@ test('from the locator to the crew, who has no network, and back to the office',
     await crew.press('What we found');
     await crew.step('With the flow 1 ft', 1);
     await crew.step('Left 0.1 ft', 2);
+    // said before anything is measured, it holds for what is
+    await crew.hand.press(crew.sheet.getByText('To the invert'));
     await crew.step('More 0.1 ft', 1);
+    await expect(crew.sheet.getByRole('radio', { name: 'To the invert' })).toBeChecked();
     await crew.hand.choose(crew.button(/What it was$/), 'Roots');
     const picture = crewPage.waitForEvent('filechooser');
     await crew.press('Take a photo');
@@ -167,6 +171,7 @@ test('from the locator to the crew, who has no network, and back to the office',
     expect(found.given.ties[0].distance).toBeCloseTo(ties.pair[0].distance, 9);
     expect(found.where.along).toBeCloseTo(1 * FOOT_M, 9);
     expect(found.where.right).toBeCloseTo(-0.2 * FOOT_M, 9);
+    expect(found.depth.to).toBe('invert');
     expect(files.map((f) => f.name)).toContain(`${found.photos[0]}.png`);
     expect(heard).toEqual([]);
     await context.close();
@@ -242,7 +247,7 @@ test('from the locator to the crew, who has no network, and back to the office',
     expect(Math.min(...near)).toBeLessThan(1e-6);
     const point = near.indexOf(Math.min(...near));
     expect(on?.measured[point]).toBe(true);
-    expect(path?.vertices[point]?.level).toMatchObject({ is: 'depth-to-top' });
+    expect(path?.vertices[point]?.level).toMatchObject({ is: 'depth-to-invert' });
     // what was found is known of the marks too
     const ground = built.site.runs.flatMap((r) => r.readings).filter((r) => r.ground !== undefined);
     expect(ground.map((r) => r.ground?.state).sort()).toEqual(['dug', 'found']);

@@ -1,19 +1,35 @@
+import { oneCallState } from '@footmark/dig';
+import type { OneCall } from '@footmark/site';
 import { cautionCodes } from '@footmark/words';
 import { TriangleAlert } from 'lucide-react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { Action } from '../controls/Action';
+import { useSite } from '../session/siteSession';
+import { today } from '../session/today';
 import { words } from '../words';
 import dialogs from './dialog.module.css';
 import marks from './stop.module.css';
 
-/** The cautions in a line that is always there; a tap opens them all. */
+const NONE: OneCall = { ticket: '' };
+
+/** The cautions and how it stands with the one-call ticket today, always there; a tap opens all cautions. */
 export function CrewCautions() {
+  const { digging } = useSite();
   const { label } = words.crew;
+  const oneCall = digging.oneCall ?? NONE;
+  const state = oneCallState(oneCall, today());
+  const ticket =
+    oneCall.ticket === '' ? words.sheet.heading('one-call') : words.sheet.ticketText(oneCall.ticket);
   return (
     <DialogTrigger>
       <Button className={marks.caution ?? ''}>
         <TriangleAlert size={24} aria-hidden />
-        <span>{label('cautions-in-short')}</span>
+        <span>
+          {label('cautions-in-short')}{' '}
+          <strong>
+            {ticket}: {words.oneCallText(state, oneCall)}.
+          </strong>
+        </span>
       </Button>
       <ModalOverlay className={dialogs.over ?? ''} isDismissable>
         <Modal>
