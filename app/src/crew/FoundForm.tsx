@@ -50,7 +50,9 @@ export function FoundForm({ stop, onClose }: Props) {
   const set = (facts: FoundFacts) =>
     other === null ? putDown(stop, facts) : changeRecord(other, stop, facts);
   const close = () => (other === null ? onClose() : setOther(null));
-  const to = record?.depth?.to ?? 'top';
+  // to what a depth is going to be measured, as long as there is none
+  const [measuredTo, setMeasuredTo] = useState<'top' | 'invert'>('top');
+  const to = record?.depth?.to ?? measuredTo;
   return (
     <main className={styles.sheet} aria-label={label('we-found')}>
       <div className={marks.head}>
@@ -78,9 +80,10 @@ export function FoundForm({ stop, onClose }: Props) {
             { id: 'top', name: label('to-top') },
             { id: 'invert', name: label('to-invert') },
           ]}
-          onChange={(next) =>
-            record?.depth === undefined ? undefined : set({ depth: { ...record.depth, to: next } })
-          }
+          onChange={(next) => {
+            setMeasuredTo(next);
+            if (record?.depth !== undefined) set({ depth: { ...record.depth, to: next } });
+          }}
         />
         <Stepper
           label={label('depth-found')}
