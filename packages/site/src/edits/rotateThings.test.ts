@@ -1,11 +1,13 @@
 import { distance, type Point, rotate } from '@footmark/geometry';
 import { describe, expect, it } from 'vitest';
+import { derive } from '../derive/derive';
 import { resolvePoints } from '../derive/resolvePoints';
 import type { Feature } from '../document/feature';
 import { openSiteValue } from '../document/openSite';
 import { pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
 import type { Spot } from '../document/spot';
+import { find, foundYard, given } from '../testing/foundYard';
 import { DEGREE, pipe, ref, square, thing, yard } from '../testing/yard';
 import { rotateThings } from './thingEdits';
 
@@ -104,5 +106,35 @@ describe('rotateThings', () => {
     ]);
     expect(turned.features[0]).toBe(site.features[0]);
     expect(turned.features.find((f) => f.id === 'tapes')).toBe(site.features.find((f) => f.id === 'tapes'));
+  });
+});
+
+describe('what crews found', () => {
+  const finds = [
+    find({ id: 'f1', given, where: { by: 'paint', along: 2, right: 0.5 } }),
+    find({ id: 'f2', given, where: { by: 'finger', x: 5, y: -1 } }),
+  ];
+  const found = (site: Site) => derive(site).found.map(({ at }) => at);
+
+  it('turns with the things that its paint was taped from, and stays as far from its mark', () => {
+    const site = foundYard(finds);
+    const ids = pointOwners(site).map((o) => o.id);
+    const about = { x: 3, y: 7 };
+    const turned = rotateThings(site, { ids, about, angle: 90 * DEGREE, places: places(site) });
+    expect(openSiteValue(turned).ok).toBe(true);
+    const expected = found(site).map((at) => at && rotate(at, -90 * DEGREE, about));
+    for (const [i, at] of found(turned).entries()) {
+      expect(at?.x).toBeCloseTo(expected[i]?.x ?? Number.NaN, 9);
+      expect(at?.y).toBeCloseTo(expected[i]?.y ?? Number.NaN, 9);
+    }
+    const [before, after] = [site, turned].map((s) => derive(s).found[0]?.off);
+    expect(after?.along).toBeCloseTo(before?.along ?? Number.NaN, 9);
+    expect(after?.across).toBeCloseTo(before?.across ?? Number.NaN, 9);
+  });
+
+  it('stays where it is when other things turn', () => {
+    const site = foundYard(finds);
+    const turned = rotateThings(site, { ids: ['house'], about: ORIGIN, angle: 1, places: places(site) });
+    expect(turned.asFound).toBe(site.asFound);
   });
 });

@@ -1,8 +1,9 @@
 import { normalizeAzimuth, type Point, rotate } from '@footmark/geometry';
+import type { AsFound, GivenPaint } from '../document/asFound';
 import type { PathVertex } from '../document/path';
 import { pointOwners, refKey } from '../document/pointOwners';
 import type { Site } from '../document/site';
-import { type LegSpot, refsOfSpot, type Spot } from '../document/spot';
+import { type LegSpot, type Ref, refsOfSpot, type Spot } from '../document/spot';
 import { type Edit, unknown } from './edit';
 import { type Places, placesWithin } from './holdPlaces';
 import { moveThing, withVertices } from './vertexEdits';
@@ -20,7 +21,8 @@ export const setLocked: Edit<{ id: string; locked: boolean }> = (site, { id, loc
 
 /**
  * Turns features and paths together about a point by an angle (rad, right positive). What is measured among them keeps its measurement;
- * a point of theirs that was measured from anything else becomes a place by eye, as that no longer holds. `places`: where they are now.
+ * a point of theirs that was measured from anything else becomes a place by eye, as that no longer holds. What crews found by tapes from them turns along.
+ * `places`: where they are now.
  */
 export const rotateThings: Edit<{ ids: readonly string[]; about: Point; angle: number; places: Places }> = (
   site,
@@ -41,8 +43,30 @@ export const rotateThings: Edit<{ ids: readonly string[]; about: Point; angle: n
   const features = turned.features.map((f) =>
     chosen.has(f.id) && f.closing !== undefined ? { ...f, closing: turnedLeg(f.closing, angle) } : f,
   );
-  return { ...turned, features };
+  const isChosen = ({ of }: Ref) => chosen.has(of);
+  const finds = site.asFound.map((found) =>
+    found.given?.ties.length && found.given.ties.every(({ from }) => isChosen(from))
+      ? turnedFind(found, found.given, about, angle)
+      : found,
+  );
+  const asFound = finds.every((f, i) => f === site.asFound[i]) ? site.asFound : finds;
+  return { ...turned, features, asFound };
 };
+
+/** A find after all that its paint was taped from has turned: the paint follows its tapes, and the way in which it was measured off turns. */
+function turnedFind(found: AsFound, given: GivenPaint, about: Point, angle: number): AsFound {
+  const { where } = found;
+  const isPlace = where?.by === 'finger' || where?.by === 'coordinates';
+  return {
+    ...found,
+    given: {
+      ...given,
+      at: rotate(given.at, -angle, about),
+      flow: normalizeAzimuth(given.flow + angle),
+    },
+    ...(isPlace ? { where: { ...where, ...rotate(where, -angle, about) } } : {}),
+  };
+}
 
 function turnedLeg(leg: LegSpot, angle: number): LegSpot {
   switch (leg.by) {
