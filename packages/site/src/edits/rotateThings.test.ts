@@ -138,3 +138,26 @@ describe('what crews found', () => {
     expect(turned.asFound).toBe(site.asFound);
   });
 });
+
+describe('paint beside a mark', () => {
+  it('turns with the pipe that the mark is on', () => {
+    const yard = foundYard();
+    const [run] = yard.runs;
+    if (run === undefined) return expect.fail('the yard has a run');
+    const [first, ...others] = run.readings;
+    if (first === undefined) return expect.fail('the run has readings');
+    const offset = { azimuth: 0, distance: 2 };
+    const site = { ...yard, runs: [{ ...run, readings: [{ ...first, offset }, ...others] }] };
+    const ids = pointOwners(site).map((o) => o.id);
+    const about = { x: 3, y: 7 };
+    const turned = rotateThings(site, { ids, about, angle: 90 * DEGREE, places: places(site) });
+    const [before, after] = [site, turned].map((s) => derive(s).marks[0]?.place?.paint?.at);
+    const expected = before && rotate(before, -90 * DEGREE, about);
+    expect(after).toEqual({
+      x: expect.closeTo(expected?.x ?? Number.NaN, 9),
+      y: expect.closeTo(expected?.y ?? Number.NaN, 9),
+    });
+    const house = rotateThings(site, { ids: ['house'], about, angle: 1, places: places(site) });
+    expect(house.runs).toBe(site.runs);
+  });
+});

@@ -2,6 +2,7 @@ import { normalizeAzimuth, type Point, rotate } from '@footmark/geometry';
 import type { AsFound, GivenPaint } from '../document/asFound';
 import type { PathVertex } from '../document/path';
 import { pointOwners, refKey } from '../document/pointOwners';
+import type { Reading, Run } from '../document/run';
 import type { Site } from '../document/site';
 import { type LegSpot, type Ref, refsOfSpot, type Spot } from '../document/spot';
 import { type Edit, unknown } from './edit';
@@ -50,8 +51,23 @@ export const rotateThings: Edit<{ ids: readonly string[]; about: Point; angle: n
       : found,
   );
   const asFound = finds.every((f, i) => f === site.asFound[i]) ? site.asFound : finds;
-  return { ...turned, features, asFound };
+  const swung = site.runs.map((run) =>
+    run.path !== null && chosen.has(run.path) ? withTurnedPaint(run, angle) : run,
+  );
+  const runs = swung.every((run, i) => run === site.runs[i]) ? site.runs : swung;
+  return { ...turned, features, runs, asFound };
 };
+
+/** A run after its pipe has turned: paint that stands beside a mark stands on the same side of the pipe. */
+function withTurnedPaint(run: Run, angle: number): Run {
+  if (run.readings.every(({ offset }) => offset === undefined)) return run;
+  const readings = run.readings.map((reading): Reading => {
+    const { offset } = reading;
+    if (offset === undefined) return reading;
+    return { ...reading, offset: { ...offset, azimuth: normalizeAzimuth(offset.azimuth + angle) } };
+  });
+  return { ...run, readings };
+}
 
 /** A find after all that its paint was taped from has turned: the paint follows its tapes, and the way in which it was measured off turns. */
 function turnedFind(found: AsFound, given: GivenPaint, about: Point, angle: number): AsFound {
