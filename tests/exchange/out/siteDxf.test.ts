@@ -2,7 +2,7 @@ import { draw, layerNames } from '@footmark/drawing';
 import { type Coordinates, siteDxf } from '@footmark/exchange';
 import { distance } from '@footmark/geometry';
 import { openGrid, statePlaneZones, typedSystem, utmSystem } from '@footmark/grid';
-import { fitRuns, US_SURVEY_FOOT_M } from '@footmark/site';
+import { fitRuns, setOutsOf, US_SURVEY_FOOT_M } from '@footmark/site';
 import { en } from '@footmark/words';
 import { Helper } from 'dxf';
 import DxfParser from 'dxf-parser';
@@ -79,6 +79,22 @@ describe('DXF of a site, read back by other readers', () => {
       .filter((e) => e.type === 'CIRCLE')
       .map((e) => ('radius' in e ? Number(e.radius) : 0));
     expect(radii.some((r) => Math.abs(r - trunk) < 0.0002)).toBe(true);
+  });
+
+  it('has a point for every place that sets a proposed pipe out, as it says', () => {
+    const proposed = rearAlley((raw) => {
+      const [first] = raw.paths;
+      if (first !== undefined) first.state = 'proposed';
+    });
+    const { site, derived } = proposed;
+    const points = readBack(written(proposed)).entities.filter((e) => e.type === 'POINT');
+    const at = points.map((e) => ('position' in e ? (e.position as At) : { x: Number.NaN, y: Number.NaN }));
+    const setOut = setOutsOf(site, derived).flatMap((s) => s.points);
+    expect(setOut.length).toBeGreaterThan(2);
+    for (const p of setOut) {
+      const apart = at.map((w) => distance(w, { x: p.at.x / FT, y: p.at.y / FT }));
+      expect(Math.min(...apart), p.label).toBeLessThan(0.0002);
+    }
   });
 
   it('has the labels as texts, feet and inches in ASCII', () => {

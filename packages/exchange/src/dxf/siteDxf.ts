@@ -1,6 +1,6 @@
 import { type Drawing, labelObstacles, type MeasureText, placeLabels } from '@footmark/drawing';
 import { fail, ok, type Point, type Result } from '@footmark/geometry';
-import type { Derived, Site } from '@footmark/site';
+import { type Derived, type Site, setOutsOf } from '@footmark/site';
 import type { Words } from '@footmark/words';
 import { type Coordinates, fileFrame } from '../things/coordinates';
 import type { EarthProblem } from '../things/onEarth';
@@ -44,7 +44,7 @@ export function siteDxf(
     for (const primitive of primitives) drawPrimitive(primitive, layerName(name), pen, frame.value);
   }
   drawLabels(drawing, pen, frame.value);
-  drawPoints(derived, pen, frame.value);
+  drawPoints(site, derived, pen, frame.value);
   const [problem] = lost;
   if (problem !== undefined) return fail(problem);
 
@@ -141,8 +141,10 @@ function drawLabels(drawing: Drawing, pen: DxfPen, frame: DxfFrame): void {
   }
 }
 
-function drawPoints(derived: Derived, pen: DxfPen, frame: DxfFrame): void {
+function drawPoints(site: Site, derived: Derived, pen: DxfPen, frame: DxfFrame): void {
   for (const { place } of derived.marks) if (place !== null) pen.point(frame.place(place.at), 'MARKS');
+  for (const { points } of setOutsOf(site, derived))
+    for (const { at } of points) pen.point(frame.place(at), 'MARKS');
   for (const { spec, points } of derived.features.values()) {
     const [at] = points;
     if (spec.shape === 'point' && at !== undefined) pen.point(frame.place(at), layerName(spec.layer));
