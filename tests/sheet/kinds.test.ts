@@ -140,3 +140,33 @@ describe('a square code', SLOW, () => {
     expect(modules.map((row, r) => row.map((_, c) => isDark(r, c)))).toEqual(modules);
   });
 });
+
+describe('what comes nearer than asked', SLOW, () => {
+  it('is listed from the worst on, and what has no room in the list is counted', async () => {
+    const site = sample('rear-alley');
+    const crossing = (i: number) => ({
+      id: `gas${i}`,
+      kind: 'service' as const,
+      name: `Gas ${i}`,
+      vertices: [3, 12].map((x, v) => ({
+        id: 'ab'[v] ?? '',
+        spot: { by: 'coordinates' as const, x, y: 16 + 0.8 * i, sigma: 0.02 },
+      })),
+      fields: { carries: 'gas' as const },
+    });
+    const crowded = sourceOf({
+      ...site,
+      features: [...site.features, ...Array.from({ length: 20 }, (_, i) => crossing(i))],
+    });
+    const near = crowded.inTheWay.clearances.filter(
+      (c) => c.verdict !== null && c.verdict !== 'meets' && c.verdict !== 'serves',
+    );
+    expect(near.length).toBeGreaterThan(11);
+    const said = await textsOf(crowded, { kind: 'mark-out' });
+    expect(said).toContain(`${near.length - 10} more that come nearer than asked are left out here.`);
+    expect(await textsOf({ ...crowded, words: es }, { kind: 'mark-out' })).toContain(
+      `Aquí se dejan fuera ${near.length - 10} más que quedan más cerca de lo exigido.`,
+    );
+    expect(await textsOf(sourceOf(site), { kind: 'mark-out' })).not.toContain('more that come nearer');
+  });
+});

@@ -141,6 +141,8 @@ export type SheetWords = {
   nothingFound(): string;
   /** That so many notes that press nobody are left out. */
   fewerNotes(count: number): string;
+  /** That so many more come nearer than asked than are listed. */
+  moreNear(count: number): string;
 
   /** To the owner, in plain words: what the camera did, and how many things are told of. */
   ownerIntro(site: Site, things: number): readonly string[];

@@ -4,7 +4,7 @@ import type { Section } from '../flow/section';
 import type { SheetSetting } from '../setting';
 import { tableSection } from '../table/tableSection';
 
-/** Of everything that is near, this many are told, the worst first. */
+/** Of everything that is near, this many are told, the worst first; the others are counted. */
 const MOST = 10;
 
 /** What pipes, marks and digs come near to, against what is asked; without what is far enough. */
@@ -14,6 +14,7 @@ export function clearancesTable(setting: SheetSetting): Section {
   const telling = inTheWay.clearances.filter(
     (c) => c.verdict !== null && c.verdict !== 'meets' && c.verdict !== 'serves',
   );
+  const left = telling.length - MOST;
   return tableSection(
     sheet.heading('clearances'),
     [
@@ -31,6 +32,7 @@ export function clearancesTable(setting: SheetSetting): Section {
         { more: c.rule === null ? [] : [words.basisText(ruleOf(site, c.rule).row)] },
       ]),
     setting,
+    { notes: left > 0 ? [sheet.moreNear(left)] : [] },
   );
 }
 

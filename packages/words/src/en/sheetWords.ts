@@ -63,6 +63,10 @@ export const sheetWords: SheetWords = {
   ticketText: (ticket) => `One-call ticket ${ticket}`,
   nothingFound: () =>
     'Nothing was found that has to be settled first. That is no promise that nothing is there.',
+  moreNear: (count) =>
+    count === 1
+      ? 'One more that comes nearer than asked is left out here. The plan in the app lists it.'
+      : `${count} more that come nearer than asked are left out here. The plan in the app lists them.`,
   fewerNotes: (count) =>
     count === 1
       ? 'One note that presses nobody is left out here.'

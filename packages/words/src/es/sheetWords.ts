@@ -71,6 +71,10 @@ export const sheetWords: SheetWords = {
   ticketText: (ticket) => `Boleto de llamada única ${ticket}`,
   nothingFound: () =>
     'No se encontró nada que haya que resolver primero. Eso no es promesa de que no haya nada.',
+  moreNear: (count) =>
+    count === 1
+      ? 'Aquí se deja fuera una más que queda más cerca de lo exigido. El plano en la aplicación la muestra.'
+      : `Aquí se dejan fuera ${count} más que quedan más cerca de lo exigido. El plano en la aplicación las muestra.`,
   fewerNotes: (count) =>
     count === 1
       ? 'Aquí se deja fuera una nota que no urge.'

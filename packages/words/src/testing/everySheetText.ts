@@ -74,6 +74,7 @@ const everySheetWord: { readonly [Name in keyof SheetWords]: SheetSays } = {
   cleanoutItem: (s) => [s.cleanoutItem()],
   ticketText: (s) => [s.ticketText('4711')],
   nothingFound: (s) => [s.nothingFound()],
+  moreNear: (s) => [1, 3].map((count) => s.moreNear(count)),
   fewerNotes: (s) => [1, 3].map((count) => s.fewerNotes(count)),
   ownerIntro: (s) =>
     [
