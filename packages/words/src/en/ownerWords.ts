@@ -1,5 +1,4 @@
 import type { Site } from '@footmark/site';
-import { inSentence } from '../named';
 import type { OwnerGap, OwnerPlace, SheetWords } from '../sheetWords';
 import { andList } from './listText';
 import { ownerActionNames, ownerSeenNames } from './sheetNames';
@@ -67,7 +66,5 @@ function depthText({ depth }: OwnerPlace, units: Parameters<typeof sureText>[1])
 
 function nearText({ near }: OwnerPlace, units: Parameters<typeof sureText>[1]): string {
   if (near === null) return '';
-  return near.distance <= 0
-    ? `at ${inSentence(near.thing)}`
-    : `${sureText(near.distance, units)} from ${near.thing}`;
+  return near.distance <= 0 ? `at ${near.thing}` : `${sureText(near.distance, units)} from ${near.thing}`;
 }

@@ -44,7 +44,7 @@ describe('what is painted to set a pipe out', () => {
       'It is drawn as 50°: move the line, or choose another fitting.',
     ]);
     expect(en.setOutBendTexts(bend(31, { known: 31 * DEGREE }), feet)).toEqual([
-      'No standard bend turns so far: make it up of two, or move the line.',
+      'No standard bend makes this turn: make it up of two, or move the line.',
     ]);
   });
 });

@@ -29,7 +29,7 @@ const remarks: Record<BendRemark, (bend: SetOutBend, units: Units) => string> = 
   'nobody-said': ({ turn }) => `Drawn as ${angleText(turn)}; nobody has said which fitting is laid.`,
   'drawn-otherwise': ({ turn }) =>
     `It is drawn as ${angleText(turn)}: move the line, or choose another fitting.`,
-  'no-standard-bend': () => 'No standard bend turns so far: make it up of two, or move the line.',
+  'no-standard-bend': () => 'No standard bend makes this turn: make it up of two, or move the line.',
 };
 
 export const setOutBendTexts: Words['setOutBendTexts'] = (bend, units) =>

@@ -28,6 +28,8 @@ describe('what a sheet says', () => {
     expect(sheet.ownerPlaceText({ along: 3, entry: null, depth: null, near: null }, FEET)).toBe(
       '9.8 ft of pipe from where the camera went in.',
     );
+    const named = { ...place, depth: null, near: { thing: "Mara's oak", distance: 0 } };
+    expect(sheet.ownerPlaceText(named, FEET)).toBe("64.8 ft of pipe from Floor cleanout, at Mara's oak.");
   });
 
   it('of a piece that nobody saw', () => {
