@@ -40,6 +40,7 @@ test('a link takes the sketch to the crew, and what they found back to the offic
     await keepPicture(crewPage, 'plan-came');
     await crewHand.press(crewPage.getByRole('button', { name: 'Show the marks' }));
     await crew.goTo('A4');
+    await crew.press('Painted');
     await crew.press('What we found');
     await crew.step('With the flow 1 ft', 1);
     await crew.press('Done');
@@ -65,6 +66,7 @@ test('a link takes the sketch to the crew, and what they found back to the offic
     await page.goto('about:blank');
     await page.goto(answer);
     await expect(page.getByRole('heading', { name: 'A crew’s answer has come' })).toBeVisible();
+    await expect(page.getByRole('main')).toContainText('1 mark, 1 record, 0 photos');
     await hand.press(page.getByRole('button', { name: 'See what they found' }));
     const offer = screen.card.getByRole('region', { name: 'Answer' });
     await expect(offer).toContainText('1 mark, 1 record, 0 photos');

@@ -2,6 +2,7 @@ import { languages } from '@footmark/words';
 import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Action } from '../controls/Action';
+import { countsOf } from '../crew/answerEdits';
 import { useCrewLanguage } from '../crew/crewLanguage';
 import { LanguageSwitch } from '../crew/LanguageSwitch';
 import { keepAnswer } from '../crew/office/cameAnswer';
@@ -72,13 +73,11 @@ function CameAnswer({ answer }: { readonly answer: Extract<LinkCame, { is: 'answ
   useEffect(() => {
     hasSite(answer.site).then(setHere, () => setHere(false));
   }, [answer.site]);
-  const { found, ticks } = answer;
-  const photos = found.reduce((sum, f) => sum + f.photos.length, 0);
   return (
     <>
       <h1>{label('answer-came')}</h1>
       <p className={styles.name}>{answer.by}</p>
-      <p>{answerText({ done: ticks.length, found: found.length, photos })}</p>
+      <p>{answerText(countsOf(answer))}</p>
       {isHere === false ? <p role="alert">{label('no-such-site')}</p> : null}
       <Action
         look="primary"
