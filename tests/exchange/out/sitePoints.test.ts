@@ -1,5 +1,6 @@
 import { POINTS_ORDER, siteFileName, sitePoints } from '@footmark/exchange';
 import { gridToPlan, openGrid, utmSystem } from '@footmark/grid';
+import { setOutsOf } from '@footmark/site';
 import { en } from '@footmark/words';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
@@ -41,6 +42,23 @@ describe('points for a surveyor', () => {
     const levels = rows.filter((r) => r.Z !== '').map((r) => r.Z);
     expect(levels.length).toBeGreaterThan(4);
     expect(levels).toContain('98.600');
+  });
+
+  it('say of a level that it is the invert’s: what is set out is painted on the ground above it', () => {
+    const planned = rearAlley((raw) => {
+      const [first] = raw.paths;
+      if (first !== undefined) first.state = 'proposed';
+    });
+    const setOut = setOutsOf(planned.site, planned.derived).flatMap((s) => s.points);
+    const rows = readBack(written(planned));
+    const known = setOut.filter((p) => p.invert !== null);
+    expect(known.length).toBeGreaterThan(1);
+    for (const { label, invert } of known) {
+      const row = rows.find((r) => r.D?.startsWith(`${label} `));
+      expect(Number(row?.Z)).toBeCloseTo((invert?.invert ?? Number.NaN) / 0.3048, 2);
+      expect(row?.D).toMatch(/ Invert level$/);
+    }
+    for (const r of rows.filter((row) => row.Z === '')) expect(r.D).not.toMatch(/ Invert level$/);
   });
 
   it('have no cell that another reader would take apart, whatever things are called', () => {

@@ -54,7 +54,14 @@ function surveyPoints(site: Site, derived: Derived, words: Words): readonly Surv
     points.map((point) => ({
       at: point.at,
       level: point.invert?.invert ?? null,
-      text: description(`${point.label} ${words.setOutName(point)}`),
+      // paint stands on the ground: what the level is of has to be said
+      text: description(
+        [
+          point.label,
+          words.setOutName(point),
+          ...(point.invert === null ? [] : [words.fieldName('manhole', 'invert')]),
+        ].join(' '),
+      ),
     })),
   );
   const yard = [...derived.features.values()].flatMap(({ feature, spec, points }): readonly SurveyPoint[] => {
