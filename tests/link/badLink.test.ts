@@ -77,6 +77,12 @@ describe('a link that was spoilt on the way', () => {
     expect(codeOf(` ${fragment}).\n`)).toBe('site');
   });
 
+  // a pattern that is tried at each of its places takes half a minute for one of these, and all of them longer than a test may
+  it('with 190,000 blanks or full stops in it is refused', () => {
+    for (const mark of [' ', '\n', '\t', '.', '!', ')', ',', '”'])
+      expect(codeOf(`${fragment.slice(0, 9)}${mark.repeat(190_000)}y y`)).toBe('not-a-link');
+  });
+
   it('says what it is', () => {
     expect(codeOf('')).toBe('not-a-link');
     expect(codeOf('https://footmark.example/#/')).toBe('not-a-link');
