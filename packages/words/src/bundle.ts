@@ -17,4 +17,5 @@ export type BundleFailure =
 export type BundleNote =
   | { readonly code: 'unknown-files'; readonly names: readonly string[] }
   | { readonly code: 'not-pictures'; readonly names: readonly string[] }
-  | { readonly code: 'pictures-missing'; readonly count: number };
+  | { readonly code: 'pictures-missing'; readonly count: number }
+  | { readonly code: 'names-not-read' }; // what the pictures were called

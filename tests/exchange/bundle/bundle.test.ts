@@ -218,6 +218,16 @@ describe('a bundle that was made to do harm, or was damaged', () => {
     expect(refusedAs(bad)).toBe('bundle-damaged');
   });
 
+  it('the list of what pictures were called: damaged it is refused, no list at all is told', async () => {
+    expect(refusedAs(declared(bundle, 'pictures.json', 20))).toBe('bundle-damaged');
+    for (const list of ['', '{"i1":', '[]', 'null', '7']) {
+      const bytes = await zipOf({ 'pictures/i1.png': PNG, 'pictures/i2.jpg': JPEG, 'pictures.json': list });
+      const { notes, pictures: shown } = opened(bytes);
+      expect(notes).toEqual([{ code: 'names-not-read' }]);
+      expect(shown.map((p) => p.name)).toEqual(['pictures/i1.png', 'pictures/i2.jpg']);
+    }
+  });
+
   it('never throws, whatever bytes are changed or cut', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(fc.nat(bundle.length - 1), fc.nat(255), fc.nat(40), (at, byte, cut) => {

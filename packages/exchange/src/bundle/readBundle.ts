@@ -83,6 +83,7 @@ function readPictures(
   const unknown: string[] = [];
   const notPictures: string[] = [];
   const names = namesIn(archive, entries);
+  if (typeof names === 'string') return unpackFailure(names);
   for (const entry of entries) {
     if (entry.name === SITE_ENTRY || entry.name === NAMES_ENTRY) continue;
     const id = idOf(entry.name);
@@ -94,30 +95,35 @@ function readPictures(
     if (typeof bytes === 'string') return unpackFailure(bytes);
     const type = pictureKind(bytes);
     if (type === null) notPictures.push(plainText(entry.name));
-    else if (wanted.delete(id)) pictures.push({ id, name: names.get(id) ?? entry.name, bytes, type });
+    else if (wanted.delete(id)) pictures.push({ id, name: names?.get(id) ?? entry.name, bytes, type });
   }
   const notes: BundleNote[] = [];
   if (unknown.length > 0) notes.push({ code: 'unknown-files', names: unknown });
   if (notPictures.length > 0) notes.push({ code: 'not-pictures', names: notPictures });
   if (wanted.size > 0) notes.push({ code: 'pictures-missing', count: wanted.size });
+  if (names === null) notes.push({ code: 'names-not-read' });
   return { ok: true, bundle: { site, migratedFrom, pictures, notes } };
 }
 
-/** What pictures were called, by id; a list that cannot be read is none. */
-function namesIn(archive: Uint8Array, entries: readonly ZipEntry[]): ReadonlyMap<string, string> {
+/** What pictures were called, by id; null for bytes that are no such list, and none where the archive has no list. */
+function namesIn(
+  archive: Uint8Array,
+  entries: readonly ZipEntry[],
+): ReadonlyMap<string, string> | null | 'damaged' | 'not-read' {
   const entry = entries.find(({ name }) => name === NAMES_ENTRY);
-  const bytes = entry === undefined ? 'damaged' : unpackEntry(archive, entry);
-  if (typeof bytes === 'string') return new Map();
+  if (entry === undefined) return new Map();
+  const bytes = unpackEntry(archive, entry);
+  if (typeof bytes === 'string') return bytes;
   try {
     const listed: unknown = JSON.parse(strFromU8(bytes));
-    if (typeof listed !== 'object' || listed === null) return new Map();
+    if (typeof listed !== 'object' || listed === null || Array.isArray(listed)) return null;
     return new Map(
       Object.entries(listed).flatMap(([id, name]) =>
         typeof name === 'string' ? [[id, plainText(name).slice(0, MOST_NAME_CHARACTERS)] as const] : [],
       ),
     );
   } catch {
-    return new Map();
+    return null;
   }
 }
 

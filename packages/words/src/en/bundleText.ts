@@ -59,6 +59,8 @@ export function bundleNoteText(note: BundleNote): string {
       return note.count === 1
         ? 'One picture of the site is not in it.'
         : `${note.count} pictures of the site are not in it.`;
+    case 'names-not-read':
+      return 'What the pictures were called cannot be read: each is called as its file in the zip.';
   }
 }
 

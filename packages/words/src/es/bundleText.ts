@@ -56,6 +56,8 @@ export function bundleNoteText(note: BundleNote): string {
       return note.count === 1
         ? 'Le falta una imagen del sitio.'
         : `Le faltan ${note.count} imágenes del sitio.`;
+    case 'names-not-read':
+      return 'No se puede leer cómo se llamaban las imágenes: cada una se llama como su archivo en el zip.';
   }
 }
 

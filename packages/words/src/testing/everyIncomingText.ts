@@ -88,6 +88,7 @@ const bundleNotes: readonly BundleNote[] = [
   { code: 'not-pictures', names: ['1.png', '2.png', '3.png', '4.png', '5.png', '6.png', '7.png'] },
   { code: 'pictures-missing', count: 1 },
   { code: 'pictures-missing', count: 4 },
+  { code: 'names-not-read' },
 ];
 
 const keysOf = <Key extends string>(table: Readonly<Record<Key, unknown>>) => Object.keys(table) as Key[]; // of a const table
