@@ -13,6 +13,11 @@ test('the sheet is looked at as it is printed, and saved as a PDF', async ({ pag
   await keepPicture(page, 'sheet');
   // the same layout as the PDF: its texts are texts
   await expect(dialog.getByText('Rear-alley lateral').first()).toBeVisible();
+  // pages below the first come by keys, too
+  const pages = dialog.getByRole('region', { name: 'Pages' });
+  await pages.focus();
+  await page.keyboard.press('End');
+  await expect.poll(() => pages.evaluate((box) => box.scrollTop)).toBeGreaterThan(0);
   const coming = page.waitForEvent('download');
   await hand.press(dialog.getByRole('button', { name: 'Save as PDF' }));
   const download = await coming;

@@ -65,7 +65,8 @@ export function SheetPreview({ ask, onClose }: { readonly ask: SheetAsk; readonl
               <X size={22} aria-hidden />
             </Action>
           </div>
-          <div className={styles.pages}>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: keys scroll what has the focus */}
+          <section className={styles.pages} tabIndex={0} aria-label="Pages">
             {made === null ? <p role="status">Laying it out.</p> : null}
             {made === 'too-many-sheets' ? (
               <p role="alert">
@@ -81,7 +82,7 @@ export function SheetPreview({ ask, onClose }: { readonly ask: SheetAsk; readonl
               // biome-ignore lint/suspicious/noArrayIndexKey: pages have no ids, and are made anew as a whole
               <SheetPage key={i} page={page} sheet={sheet} name={`Sheet ${i + 1} of ${sheet.pages.length}`} />
             ))}
-          </div>
+          </section>
         </Dialog>
       </Modal>
     </ModalOverlay>
