@@ -168,10 +168,12 @@ function OpenSite() {
   return (
     <div className={styles.screen} data-wide-card={wide}>
       <TitleStrip />
-      <div className={styles.work}>
+      <div className={styles.bars}>
         <UnsavedBar />
         <LookingBar />
         <OthersBar />
+      </div>
+      <div className={styles.work}>
         <main ref={plan} className={styles.plan} aria-label="Plan">
           <PlanCanvas />
           <PlanFurniture />
