@@ -187,11 +187,20 @@ test('what is wrong would be found', async ({ page, hand }) => {
     const pale = document.createElement('p');
     pale.textContent = 'Hardly to be read';
     pale.style.color = '#ddd6c6';
-    document.querySelector('main')?.append(field, pale);
+    const small = ['a', 'b'].map((name) => {
+      const button = document.createElement('button');
+      button.textContent = name;
+      button.style.cssText = 'width: 12px; height: 12px; padding: 0; font-size: 8px';
+      return button;
+    });
+    const row = document.createElement('div');
+    row.append(...small);
+    document.querySelector('main')?.append(field, pale, row);
   });
   const access = new Access(page);
-  await access.look('a field without a name and pale words');
-  expect(() => access.clear()).toThrow(/color-contrast[\s\S]*label/);
+  await access.look('a field without a name, pale words and small buttons');
+  for (const rule of [/: label /, /: color-contrast /, /: target-size /])
+    expect(() => access.clear()).toThrow(rule);
 });
 
 test('nothing moves by itself for who has asked for less motion', async ({ page, hand }) => {
