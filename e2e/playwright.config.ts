@@ -43,7 +43,7 @@ export default defineConfig({
     {
       name: 'phone',
       testMatch:
-        /(newcomer|sample|crew|crew-set-out|crewSpanish|dig|fit|fit-of-runs|reroute|set-out|yard|fingers|accessible|large)\.spec\.ts$/,
+        /(newcomer|sample|crew|crew-set-out|crewSpanish|dig|fit|fit-of-runs|reroute|set-out|yard|fingers|accessible|elsewhereAccessible|large)\.spec\.ts$/,
       use: { viewport: { width: 390, height: 844 }, ...touch },
     },
     {

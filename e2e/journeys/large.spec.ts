@@ -4,6 +4,10 @@ import { Home } from '../src/Home';
 import { lostText } from '../src/lostText';
 import { openSample } from '../src/openSample';
 import { Screen, type Step } from '../src/Screen';
+import { walkWhatCame } from '../src/walks/cameWalk';
+import { type CrewLanguage, walkCrew } from '../src/walks/crewWalk';
+import { walkHandOff } from '../src/walks/handOffWalk';
+import { walkVersions } from '../src/walks/versionsWalk';
 
 test.describe.configure({ timeout: 180_000 });
 
@@ -73,5 +77,38 @@ test('a page zoomed to twice its size loses nothing, nor does the narrowest one'
   await look(page, 'first screen', lost);
   await home.press('Open the sample site');
   lost.push(...(await walk(page, new Screen(page, hand))));
+  expect(lost).toEqual([]);
+});
+
+/** Looks as who reads large letters and has asked for less motion: what is lost, and what moves by itself all the same. */
+function looking(page: Page, lost: string[]) {
+  return async (at: string) => {
+    const moving = await page.evaluate(() => document.getAnimations().length);
+    if (moving > 0) lost.push(`${at}: ${moving} things move`);
+    await look(page, at, lost);
+  };
+}
+
+for (const language of ['English', 'Español'] satisfies CrewLanguage[])
+  test(`letters of twice the size lose nothing of the crew view, ${language}`, async ({ page, hand }) => {
+    await readsLarge(page);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    const lost: string[] = [];
+    const screen = await openSample(page, hand);
+    await screen.saved();
+    await hand.press(page.getByRole('button', { name: 'All sites' }));
+    await walkCrew(page, hand, 'Rear-alley lateral', language, looking(page, lost));
+    expect(lost).toEqual([]);
+  });
+
+test('nor of what is handed off and comes in, nor of what was before', async ({ page, hand }) => {
+  await readsLarge(page);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  const lost: string[] = [];
+  await walkVersions(page, hand, looking(page, lost));
+  const screen = new Screen(page, hand);
+  await hand.press(screen.card.getByRole('button', { name: 'Close' }));
+  await walkHandOff(screen, looking(page, lost));
+  await walkWhatCame(screen, ['English', 'Español'], looking(page, lost));
   expect(lost).toEqual([]);
 });
