@@ -1,19 +1,14 @@
 // Run: npx tsx e2e/bench/frames.bench.ts, on a built app (pnpm build).
 // Time between frames while a hand pans, zooms and drags on a crowded yard: real input events in a browser that draws by software.
-import { type ChildProcess, spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
-import { cpus, loadavg } from 'node:os';
-import { fileURLToPath } from 'node:url';
-import { type Browser, chromium, type Page } from '@playwright/test';
-import { writeSite } from '../../packages/site/src/index';
-import { quietBrowser } from '../src/quietBrowser';
-import { crowdedSite, IN_THE_MIDDLE } from './crowdedSite';
+import type { BrowserContext, Page } from '@playwright/test';
+import { quantile, tell } from '../../tests/bench/figures';
+import { crowdedSite } from './crowdedSite';
+import { onBuiltApp } from './onBuiltApp';
+import { grasp, middleOf, openFile, type Spot } from './openCrowded';
 import { recordPages, type Watched } from './pageRecorder';
 
-const PORT = 4392;
-const ORIGIN = `http://127.0.0.1:${PORT}`;
-const APP = fileURLToPath(new URL('../../app', import.meta.url));
 const SEED = 2026;
+const FRAME_MS = 1000 / 60;
 const GESTURE_MS = 3000;
 /** Long enough for a document to be written when the hand has let go. */
 const SETTLE_MS = 1500;
@@ -29,7 +24,6 @@ const SIZES = [
 ] as const;
 
 type Gesture = { readonly name: string; readonly move: (page: Page, n: number, at: Spot) => Promise<void> };
-type Spot = { readonly x: number; readonly y: number };
 
 const round = ({ x, y }: Spot, n: number): Spot => {
   const angle = (2 * Math.PI * n) / CIRCLE.moves;
@@ -49,36 +43,24 @@ const GESTURES: readonly Gesture[] = [
   { name: 'drag', move: moveRound },
 ];
 
-if (!existsSync(`${APP}/dist/index.html`)) {
-  console.error('There is no built app in app/dist: run pnpm build first.');
-  process.exit(1);
-}
-const server = serve();
-let browser: Browser | undefined;
-let missed = 0;
-try {
-  await answers();
-  browser = await chromium.launch(quietBrowser);
-  console.log(
-    `${cpus().length} × ${cpus()[0]?.model ?? 'unknown'}, ${new Date().toISOString().slice(0, 10)}`,
-  );
-  console.log(
-    `Chromium ${browser.version()}, software rendering, load ${loadavg()[0]?.toFixed(1)} before it began`,
-  );
-  console.log('features  gesture  frames  median ms  p95 ms  worst ms  time in late frames');
-  for (const { features, targetMs } of SIZES) missed += await measure(browser, features, targetMs);
-} finally {
-  await browser?.close();
-  server.kill();
-}
-process.exitCode = missed > 0 ? 1 : 0;
+await onBuiltApp(async ({ app, context }) => {
+  let met = true;
+  for (const { features, targetMs } of SIZES)
+    met = (await measure(context, app.origin, features, targetMs)) && met;
+  return met;
+});
 
-/** Opens a yard of so many features and tells each gesture's frames; the number of targets that were missed. */
-async function measure(on: Browser, features: number, targetMs: number): Promise<number> {
-  const page = await on.newPage({ viewport: { width: 1440, height: 900 } });
+/** Opens a yard of so many features and tells each gesture's frames; whether every goal was met. */
+async function measure(
+  context: BrowserContext,
+  origin: string,
+  features: number,
+  targetMs: number,
+): Promise<boolean> {
+  const page = await context.newPage();
   await recordPages(page);
-  await openCrowded(page, features);
-  let late = 0;
+  await openFile(page, origin, crowdedSite(features, SEED));
+  let met = true;
   for (const gesture of GESTURES) {
     await page.keyboard.press('Escape');
     await page.keyboard.press('0');
@@ -86,45 +68,32 @@ async function measure(on: Browser, features: number, targetMs: number): Promise
     if (gesture.name === 'drag') await grasp(page, at);
     await settled(page);
     const { frames, writes, commits } = await watch(page, gesture, at);
-    const sorted = frames.toSorted((a, b) => a - b);
-    const [median, p95, worst] = [0.5, 0.95, 1].map((share) => quantile(sorted, share));
-    // a drag must save the document once, when the hand lets go
-    const met = (p95 ?? Infinity) < targetMs && (gesture.name !== 'drag' || writes === 1);
-    if (!met) late += 1;
+    const [median, p95, worst] = [0.5, 0.95, 1].map((share) => quantile(frames, share)) as [
+      number,
+      number,
+      number,
+    ];
     console.log(
-      [
-        String(features).padStart(8),
-        gesture.name.padEnd(7),
-        String(frames.length).padStart(6),
-        ...[median, p95, worst].map((ms, i) => (ms ?? 0).toFixed(1).padStart([9, 6, 8][i] ?? 8)),
-        `${lateShare(frames, targetMs).toFixed(0).padStart(17)} %`,
-        `p95 under ${targetMs} ms${gesture.name === 'drag' ? ', 1 write' : ''}: ${met ? 'met' : 'MISSED'}`,
-        `(${commits} commits of React, ${writes} writes)`,
-      ].join('  '),
+      `${gesture.name}: ${frames.length} frames, median ${median.toFixed(1)} ms, worst ${worst.toFixed(1)} ms, ` +
+        `${lateShare(frames, targetMs).toFixed(0)} % of the time in late ones; ${commits} commits of React, ${writes} writes`,
     );
+    const name = `${gesture.name} among ${features.toLocaleString('en-US')} things: time between frames, 95 of 100`;
+    met =
+      tell({
+        name,
+        value: p95,
+        unit: 'ms',
+        goal: { under: targetMs },
+        ratio: { to: 'a frame at 60 Hz', times: p95 / FRAME_MS },
+      }) && met;
+    // a drag must save the document once, when the hand lets go
+    if (gesture.name === 'drag' && writes !== 1) {
+      console.log(`a drag was written ${writes} times`);
+      met = false;
+    }
   }
   await page.close();
-  return late;
-}
-
-async function openCrowded(page: Page, features: number): Promise<void> {
-  await page.goto(ORIGIN);
-  const dialog = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a site file', exact: true }).click();
-  const text = writeSite(crowdedSite(features, SEED));
-  await (await dialog).setFiles({
-    name: 'crowded.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(text),
-  });
-  await page.getByRole('main', { name: 'Plan' }).waitFor();
-  await page.getByRole('button', { name: new RegExp(`^${IN_THE_MIDDLE}`) }).waitFor({ timeout: 60_000 });
-}
-
-/** Chooses what stands in the middle by a press on it. */
-async function grasp(page: Page, at: Spot): Promise<void> {
-  await page.mouse.click(at.x, at.y);
-  await page.getByRole('region', { name: IN_THE_MIDDLE, exact: true }).waitFor();
+  return met;
 }
 
 /** Waits until what came before has been painted: twenty frames in a row without a stumble. */
@@ -143,12 +112,6 @@ async function settled(page: Page): Promise<void> {
         requestAnimationFrame(onFrame);
       }),
   );
-}
-
-async function middleOf(page: Page): Promise<Spot> {
-  const box = await page.getByRole('main', { name: 'Plan' }).boundingBox();
-  if (box === null) throw new Error('there is no plan on the screen');
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
 /** Makes a gesture for GESTURE_MS. A pan starts beside what is in the middle; the wheel turns over it; a drag holds it. */
@@ -171,23 +134,4 @@ async function watch(page: Page, gesture: Gesture, middle: Spot): Promise<Watche
 function lateShare(frames: readonly number[], most: number): number {
   const sum = (list: readonly number[]) => list.reduce((total, ms) => total + ms, 0);
   return (100 * sum(frames.filter((ms) => ms > most))) / sum(frames);
-}
-
-function quantile(sorted: readonly number[], share: number): number {
-  return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? Number.NaN;
-}
-
-function serve(): ChildProcess {
-  const vite = ['node_modules/vite/bin/vite.js', 'preview', '--host', '127.0.0.1', '--port', String(PORT)];
-  return spawn(process.execPath, [...vite, '--strictPort'], { cwd: APP, stdio: 'ignore' });
-}
-
-/** Waits until the server answers; throws when it does not within ten seconds. */
-async function answers(): Promise<void> {
-  for (let tries = 0; tries < 100; tries++) {
-    const answer = await fetch(ORIGIN).catch(() => null);
-    if (answer?.ok) return;
-    await new Promise((resolve) => setTimeout(resolve, 100));
-  }
-  throw new Error(`nothing answers on port ${PORT}`);
 }

@@ -14,12 +14,10 @@ declare global {
 }
 
 /**
- * Puts a recorder into every page that is opened from now on: frames by requestAnimationFrame, writes by what goes to IndexedDB, and
+ * Puts a recorder into every page that is opened from now on: frames by requestAnimationFrame, writes by what goes to the worker that writes, and
  * commits by the hook that React calls for its developer tools.
  */
 export async function recordPages(page: Page): Promise<void> {
-  // tsx wraps named functions in a helper of its own, which the page does not have
-  await page.addInitScript('globalThis.__name = (named) => named');
   await page.addInitScript(() => {
     let frames: number[] = [];
     let [last, asked, writes, commits] = [0, 0, 0, 0];
@@ -40,11 +38,12 @@ export async function recordPages(page: Page): Promise<void> {
       },
       writes: () => writes,
     };
-    const transaction = IDBDatabase.prototype.transaction;
-    IDBDatabase.prototype.transaction = function count(...args: Parameters<typeof transaction>) {
-      if (args[1] === 'readwrite') writes += 1;
-      return transaction.apply(this, args);
-    };
+    // each site that is to be written goes to a worker
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function count(this: Worker, ...args: Parameters<typeof post>) {
+      if ('save' in Object(args[0])) writes += 1;
+      post.apply(this, args);
+    } as typeof post;
     Object.assign(window, {
       __REACT_DEVTOOLS_GLOBAL_HOOK__: {
         supportsFiber: true,

@@ -3,6 +3,7 @@
 // and the median of RUNS after it.
 import { sheetPdf } from '../../packages/sheet/src/index';
 import { FONTS, sample, sheet, sourceOf } from '../sheet/sheets';
+import { tell } from './figures';
 
 const RUNS = 9;
 /** Milliseconds of processor for the first: what it takes on a machine that does nothing else. */
@@ -25,8 +26,14 @@ const first = timed();
 const later = Array.from({ length: RUNS }, () => timed().wall).sort((a, b) => a - b);
 const median = later[Math.floor(RUNS / 2)] ?? 0;
 
-console.log(`${first.pages} pages, ${first.bytes} bytes`);
-console.log(`first sheet: ${first.wall.toFixed(0)} ms (${first.cpu.toFixed(0)} ms of processor)`);
-console.log(`median of ${RUNS} more: ${median.toFixed(0)} ms`);
-console.log(`target: the first under ${TARGET_MS} ms of processor`);
-process.exitCode = first.cpu < TARGET_MS ? 0 : 1;
+console.log(
+  `${first.pages} pages, ${first.bytes} bytes; the first in ${first.wall.toFixed(0)} ms on the clock`,
+);
+const met = tell({
+  name: 'sheet of the sample site, the first: processor time',
+  value: first.cpu,
+  unit: 'ms',
+  goal: { under: TARGET_MS },
+  ratio: { to: `the median of ${RUNS} more, by the clock`, times: first.cpu / median },
+});
+process.exitCode = met ? 0 : 1;

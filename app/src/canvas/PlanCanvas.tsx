@@ -50,7 +50,7 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
   const { fit } = useFit();
-  usePictureChanges();
+  const [arrived, pictureInHand] = usePictureChanges();
   const box = useRef<HTMLDivElement>(null);
   const stage = useRef<Konva.Stage>(null);
 
@@ -92,37 +92,48 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
     pointer: null,
   });
 
-  const setting = (context: Konva.Context) => ({
-    context: context._context as CanvasRenderingContext2D, // Konva's wrapper of the very context of its canvas
-    camera: live.current.camera,
-    size: now.current.paper,
-    palette: palettes[now.current.theme],
-    density: window.devicePixelRatio,
-  });
-  const paintPlan = (context: Konva.Context) => {
-    const at = setting(context);
-    live.current.painted = at.camera;
-    paintGrid(now.current.site.units.length !== 'm', at);
-    paintPictures(now.current.site, now.current.overlay.derived, at);
-    for (const layer of now.current.drawing.layers) paintPrimitives(layer.primitives, at);
-    paintLabels(now.current.labels, at);
-  };
-  const paintHand = (context: Konva.Context) => {
-    paintPictureInHand(now.current.overlay.derived, setting(context));
-    paintConcerns(live.current.concerns, measure, setting(context));
-    paintOverlay(now.current.overlay, live.current, setting(context));
-  };
+  // the same at every render: Konva would paint anew for another function
+  const paint = useMemo(() => {
+    const setting = (context: Konva.Context) => ({
+      context: context._context as CanvasRenderingContext2D, // Konva's wrapper of the very context of its canvas
+      camera: live.current.camera,
+      size: now.current.paper,
+      palette: palettes[now.current.theme],
+      density: window.devicePixelRatio,
+    });
+    return {
+      plan: (context: Konva.Context) => {
+        const at = setting(context);
+        live.current.painted = at.camera;
+        paintGrid(now.current.site.units.length !== 'm', at);
+        paintPictures(now.current.site, now.current.overlay.derived, at);
+        for (const layer of now.current.drawing.layers) paintPrimitives(layer.primitives, at);
+        paintLabels(now.current.labels, at);
+      },
+      hand: (context: Konva.Context) => {
+        paintPictureInHand(now.current.overlay.derived, setting(context));
+        paintConcerns(live.current.concerns, measure, setting(context));
+        paintOverlay(now.current.overlay, live.current, setting(context));
+      },
+    };
+  }, [measure]);
 
+  // the plan, and with it what is in hand, when something of it is another
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the painters read from `now`
   useEffect(() => {
     if (camera !== null && camera !== live.current.rested) {
       live.current.rested = camera;
       live.current.camera = camera;
     }
+    paintAnew(stage.current, 'all');
+  }, [drawing, labels, derived, camera, size, theme, arrived, pictureInHand]);
+
+  // what is in hand alone
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the painters read from `now`
+  useEffect(() => {
     if (tool === null) live.current = { ...live.current, landing: null };
-    if (stage.current === null) return;
-    stage.current.content.style.transform = '';
-    for (const layer of stage.current.getLayers()) layer.draw();
-  });
+    paintAnew(stage.current, 'hand');
+  }, [selected, group, vertex, tool, draft, candidates, ways, pins]);
 
   // the view's size, and the first look at a site
   useEffect(() => {
@@ -207,14 +218,23 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
         }}
       >
         <Layer listening={false}>
-          <Shape sceneFunc={paintPlan} listening={false} perfectDrawEnabled={false} />
+          <Shape sceneFunc={paint.plan} listening={false} perfectDrawEnabled={false} />
         </Layer>
         <Layer listening={false}>
-          <Shape sceneFunc={paintHand} listening={false} perfectDrawEnabled={false} />
+          <Shape sceneFunc={paint.hand} listening={false} perfectDrawEnabled={false} />
         </Layer>
       </Stage>
     </div>
   );
+}
+
+/** Paints what is in hand, or all; all too where a gesture has moved the painted canvases, which come back to where they lie. */
+function paintAnew(stage: Konva.Stage | null, what: 'all' | 'hand'): void {
+  if (stage === null) return;
+  const [plan, hand] = stage.getLayers();
+  if (what === 'all' || stage.content.style.transform !== '') plan?.draw();
+  stage.content.style.transform = '';
+  hand?.draw();
 }
 
 /** The CSS transform that shows paper painted for one camera as another sees it, and whether bare paper comes near. */

@@ -11,9 +11,8 @@ const GHOST_OPACITY = 0.5;
 const MARK_PX = 9;
 
 /** Makes a component render when pictures have to be painted anew. */
-export function usePictureChanges(): void {
-  useArrivedPictures();
-  usePictureHand();
+export function usePictureChanges(): readonly [arrived: unknown, inHand: unknown] {
+  return [useArrivedPictures(), usePictureHand()];
 }
 
 /** Paints the pictures of a site that are shown, the first at the bottom. */
