@@ -4,6 +4,7 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import { Action } from '../controls/Action';
 import { Choice } from '../controls/Choice';
 import { Toggle } from '../controls/Toggle';
+import { Follows } from '../session/Follows';
 import { useDerived, useSite } from '../session/siteSession';
 import { select, useWorkbench } from '../session/workbench';
 import { words } from '../words';
@@ -21,8 +22,13 @@ import { useShownProfile } from './useShownProfile';
 
 type Props = { readonly plan: React.RefObject<HTMLElement | null> };
 
-/** The pipe in elevation, under the plan and in step with it. */
+/** The pipe in elevation, under the plan; it follows what is done there. */
 export function ProfileStrip({ plan }: Props) {
+  const strip = useMemo(() => <Strip plan={plan} />, [plan]);
+  return <Follows>{strip}</Follows>;
+}
+
+function Strip({ plan }: Props) {
   const asTable = useProfileView((v) => v.asTable);
   const profile = useShownProfile();
   usePlanPointer(plan, profile);

@@ -1,10 +1,10 @@
 import { ChevronDown, ChevronUp } from 'lucide-react';
-import { useEffect, useRef } from 'react';
+import { memo, useEffect, useRef } from 'react';
 import { Tab, TabList, Tabs } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import { bringSoon } from '../parts/bringSoon';
 import { Shown } from '../parts/Shown';
-import { useDerived, useSite } from '../session/siteSession';
+import { useOfDerived } from '../session/siteSession';
 import { type CardHeight, goTo, type Step, steps, useWorkbench } from '../session/workbench';
 import styles from './CardPane.module.css';
 import { cardInHand } from './cardInHand';
@@ -28,8 +28,6 @@ export function CardPane() {
   const workbench = useWorkbench();
   const { step, tool, leaf, cardHeight, selected, group } = workbench;
   useEffect(() => bringSoon(laterCards), []);
-  const site = useSite();
-  const derived = useDerived();
   const body = useRef<HTMLDivElement>(null);
   // what a leaf brings out on the plan does not make it another card
   const shown = JSON.stringify(leaf === null ? [step, tool?.is, selected, group] : [leaf]);
@@ -57,39 +55,48 @@ export function CardPane() {
           )}
         </Action>
       </div>
-      <Tabs
-        className={styles.tabs ?? ''}
-        selectedKey={step}
-        onSelectionChange={(key) => {
-          const next = steps.find((s) => s === key);
-          if (next !== undefined && next !== step) goTo(next);
-        }}
-      >
-        <TabList className={styles.list ?? ''} aria-label="Steps of the job">
-          {steps.map((id) => (
-            <Tab
-              key={id}
-              id={id}
-              className={styles.tab ?? ''}
-              onPress={() => press(id)}
-              // one panel for all: the library would name one for each
-              render={(props) =>
-                'href' in props ? <a {...props} /> : <div {...props} aria-controls={BODY} />
-              }
-            >
-              {STEP_NAMES[id]}
-              <span className={styles.state}>
-                {id === 'route' ? <Shown of={routeState} /> : stepState(id, site, derived)}
-              </span>
-            </Tab>
-          ))}
-        </TabList>
-      </Tabs>
+      <StepTabs step={step} />
       <div ref={body} id={BODY} className={styles.body} role="tabpanel" aria-label={STEP_NAMES[step]}>
         <Shown of={cardPart(cardInHand(workbench))} />
       </div>
     </aside>
   );
+}
+
+/** The steps of the job; each says by itself how it stands. */
+const StepTabs = memo(function StepTabs({ step }: { readonly step: Step }) {
+  return (
+    <Tabs
+      className={styles.tabs ?? ''}
+      selectedKey={step}
+      onSelectionChange={(key) => {
+        const next = steps.find((s) => s === key);
+        if (next !== undefined && next !== step) goTo(next);
+      }}
+    >
+      <TabList className={styles.list ?? ''} aria-label="Steps of the job">
+        {steps.map((id) => (
+          <Tab
+            key={id}
+            id={id}
+            className={styles.tab ?? ''}
+            onPress={() => press(id)}
+            // one panel for all: the library would name one for each
+            render={(props) => ('href' in props ? <a {...props} /> : <div {...props} aria-controls={BODY} />)}
+          >
+            {STEP_NAMES[id]}
+            <span className={styles.state}>
+              {id === 'route' ? <Shown of={routeState} /> : <StepState of={id} />}
+            </span>
+          </Tab>
+        ))}
+      </TabList>
+    </Tabs>
+  );
+});
+
+function StepState({ of }: { readonly of: Exclude<Step, 'route'> }) {
+  return useOfDerived((derived, site) => stepState(of, site, derived));
 }
 
 /** A press on a step goes to its list, also when it is in hand already, and raises a card that is down. */

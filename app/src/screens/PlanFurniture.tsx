@@ -6,7 +6,7 @@ import { Action } from '../controls/Action';
 import { Toggle } from '../controls/Toggle';
 import { NorthArrow } from '../earth/NorthArrow';
 import { toggleProfile, useProfileView } from '../profile/profileView';
-import { useSite } from '../session/siteSession';
+import { useOfSite } from '../session/siteSession';
 import { take, toggleLeaf, useWorkbench } from '../session/workbench';
 import { toggleMeasure } from '../tools/useTool';
 import styles from './PlanFurniture.module.css';
@@ -16,9 +16,8 @@ const BAR_MOST_PX = 150;
 
 /** What lies on the plan but is not of it: scale bar, north arrow, and the buttons for the view. */
 export function PlanFurniture() {
-  const site = useSite();
+  const inFeet = useOfSite((site) => site.units.length !== 'm');
   const camera = usePlanView((v) => v.camera);
-  const inFeet = site.units.length !== 'm';
   const unit = inFeet ? FOOT_M : 1;
   const px = (camera?.pxPerMetre ?? 1) * unit;
   const step = BAR_STEPS.findLast((s) => s * px <= BAR_MOST_PX) ?? 1;

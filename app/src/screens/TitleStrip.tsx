@@ -2,7 +2,7 @@ import { ArrowLeft, CircleAlert, CircleCheck, Redo2, Undo2 } from 'lucide-react'
 import { useLocation } from 'wouter';
 import { Action } from '../controls/Action';
 import { useSaveState } from '../session/autosave';
-import { redo, undo, useDerived, useHistory, useSite } from '../session/siteSession';
+import { redo, undo, useHistory, useOfDerived, useOfSite } from '../session/siteSession';
 import { toggleLeaf, useWorkbench } from '../session/workbench';
 import { MoreMenu } from './MoreMenu';
 import styles from './TitleStrip.module.css';
@@ -10,7 +10,7 @@ import styles from './TitleStrip.module.css';
 /** The strip along the top, ruled like a drawing's title block: which site, whether it is saved, undo, checks. */
 export function TitleStrip() {
   const [, go] = useLocation();
-  const site = useSite();
+  const name = useOfSite((site) => site.name);
   const history = useHistory();
   return (
     <header className={styles.strip}>
@@ -18,7 +18,7 @@ export function TitleStrip() {
         <ArrowLeft size={20} aria-hidden />
       </Action>
       <div className={styles.name}>
-        <h1>{site.name || 'Site without a name'}</h1>
+        <h1>{name || 'Site without a name'}</h1>
         <SaveLine />
       </div>
       <Action
@@ -44,15 +44,15 @@ export function TitleStrip() {
 }
 
 function ChecksButton() {
-  const { findings } = useDerived();
+  const found = useOfDerived(({ findings }) => findings.length);
+  const urgent = useOfDerived(({ findings }) => findings.filter((f) => f.severity !== 'note').length);
   const open = useWorkbench((w) => w.leaf === 'checks');
-  const urgent = findings.filter((f) => f.severity !== 'note').length;
-  const label = findings.length === 0 ? 'Checks: nothing found' : `Checks: ${findings.length} found`;
+  const label = found === 0 ? 'Checks: nothing found' : `Checks: ${found} found`;
   return (
     <Action aria-label={label} aria-expanded={open} onPress={() => toggleLeaf('checks')}>
       {urgent === 0 ? <CircleCheck size={20} aria-hidden /> : <CircleAlert size={20} aria-hidden />}
       <span className={styles.wideOnly}>Checks</span>{' '}
-      {findings.length > 0 ? <span className={styles.count}>{findings.length}</span> : null}
+      {found > 0 ? <span className={styles.count}>{found}</span> : null}
     </Action>
   );
 }
@@ -60,13 +60,13 @@ function ChecksButton() {
 const SAVED = 'Saved on this device';
 
 function SaveLine() {
-  const site = useSite();
+  const own = useOfSite((site) => site.id);
   const { waiting, failed } = useSaveState();
   if (failed.size > 0) {
     const others = [...failed]
-      .filter((id) => id !== site.id)
+      .filter((id) => id !== own)
       .map((id) => waiting.get(id)?.name || 'another site');
-    const what = failed.has(site.id) ? 'Not saved on this device' : `${others.join(', ')} is not saved`;
+    const what = failed.has(own) ? 'Not saved on this device' : `${others.join(', ')} is not saved`;
     return <p className={styles.failed}>{what}</p>;
   }
   return (

@@ -1,4 +1,4 @@
-import { useSite } from '../session/siteSession';
+import { useOfSite } from '../session/siteSession';
 import { type Leaf, type Step, useWorkbench, type Workbench } from '../session/workbench';
 import type { Tool } from '../tools/tool';
 
@@ -17,7 +17,7 @@ export function cardInHand({ leaf, tool, group, step }: Workbench): CardInHand {
 
 /** Whether the card has a table: that of a run does, with its readings. */
 export function useWideCard(): boolean {
-  const { runs } = useSite();
+  const runs = useOfSite((site) => site.runs);
   return useWorkbench((workbench) => {
     const shown = cardInHand(workbench);
     const { selected } = workbench;

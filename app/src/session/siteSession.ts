@@ -1,4 +1,5 @@
 import { type Derived, derive, type Site, soundEdit } from '@footmark/site';
+import { createContext, useContext } from 'react';
 import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
 import { words } from '../words';
@@ -96,13 +97,26 @@ export function useHistorySteps(): { readonly done: readonly string[]; readonly 
   return { done, undone: future.map((s) => s.lastEdit ?? '') };
 }
 
+/** The site that parts follow which show an edit a moment after the plan does; null for those that show it with the plan. */
+export const FollowedSite = createContext<Site | null>(null);
+
 /** The open site, or the version of it that is looked at. Only screens that are shown with a site open call it. */
 export function useSite(): Site {
-  const looked = useLooking((l) => l.site);
-  const open = useSiteSession((s) => s.site);
-  const site = looked ?? open;
-  if (site === null) throw new Error('no site is open');
-  return site;
+  return useOfSite(itself);
+}
+
+const itself = (site: Site): Site => site;
+
+/** A fact of that site: what asks is rendered anew when the fact is another. Not for one that is made anew each time it is asked for. */
+export function useOfSite<Fact>(factOf: (site: Site) => Fact): Fact {
+  const followed = useContext(FollowedSite);
+  const looked = useLooking((l) => (followed === null ? l.site : null));
+  // what follows hears nothing of the edit itself
+  return useSiteSession(({ site: open }) => {
+    const site = followed ?? looked ?? open;
+    if (site === null) throw new Error('no site is open');
+    return factOf(site);
+  });
 }
 
 /** The same outside of a component. */
@@ -125,4 +139,9 @@ export function derivedFrom(site: Site): Derived {
 
 export function useDerived(): Derived {
   return derivedFrom(useSite());
+}
+
+/** As `useOfSite`, of what follows from the site. */
+export function useOfDerived<Fact>(factOf: (derived: Derived, site: Site) => Fact): Fact {
+  return useOfSite((site) => factOf(derivedFrom(site), site));
 }
