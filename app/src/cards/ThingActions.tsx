@@ -1,6 +1,6 @@
 import { alignThings, type PointOwner, parseTurn, rotateThings, setLocked } from '@footmark/site';
 import { Copy, CopyPlus, Lock, LockOpen, Search, Trash2 } from 'lucide-react';
-import { useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { showChosen } from '../canvas/showAll';
 import { Action } from '../controls/Action';
 import { MeasureField } from '../controls/MeasureField';
@@ -12,8 +12,17 @@ import { Fold } from './Fold';
 
 /** What can be done to one thing or several as a whole. Points that were measured stay where their measurements hold them. */
 export function ThingActions({ owners }: { readonly owners: readonly PointOwner[] }) {
-  const ids = owners.map((o) => o.id);
-  const free = owners.filter((o) => !o.locked).map((o) => o.id);
+  // nothing else of them matters: an edit that moves them leaves the actions as they are
+  const facts = JSON.stringify(owners.map(({ id, locked }) => ({ id, locked: locked === true })));
+  const things: readonly Thing[] = useMemo(() => JSON.parse(facts), [facts]);
+  return <ActionsOf things={things} />;
+}
+
+type Thing = { readonly id: string; readonly locked: boolean };
+
+const ActionsOf = memo(function ActionsOf({ things }: { readonly things: readonly Thing[] }) {
+  const ids = things.map(({ id }) => id);
+  const free = things.filter(({ locked }) => !locked).map(({ id }) => id);
   const locked = free.length === 0;
   const lock = () =>
     edit(locked ? 'Unlock' : 'Lock', (s) =>
@@ -35,14 +44,14 @@ export function ThingActions({ owners }: { readonly owners: readonly PointOwner[
           {locked ? <LockOpen size={18} aria-hidden /> : <Lock size={18} aria-hidden />}{' '}
           {locked ? 'Unlock' : 'Lock'}
         </Action>
-        {owners.length > 1 ? (
+        {things.length > 1 ? (
           <Action onPress={removeChosen}>
             <Trash2 size={18} aria-hidden /> Delete
           </Action>
         ) : null}
       </div>
       {locked ? null : (
-        <Fold title={owners.length > 1 ? 'Move, turn, line up' : 'Move, turn'}>
+        <Fold title={things.length > 1 ? 'Move, turn, line up' : 'Move, turn'}>
           {free.length < ids.length ? <p className={styles.empty}>What is locked stays as it is.</p> : null}
           <MoveFields ids={free} />
           <TurnField ids={free} />
@@ -51,7 +60,7 @@ export function ThingActions({ owners }: { readonly owners: readonly PointOwner[
       )}
     </>
   );
-}
+});
 
 function MoveFields({ ids }: { readonly ids: readonly string[] }) {
   const [east, setEast] = useState<number | undefined>(undefined);

@@ -1,5 +1,6 @@
 import { type AnyDigFinding, concerns } from '@footmark/dig';
 import type { CardThing } from '@footmark/words';
+import { useDeferredValue } from 'react';
 import cards from '../cards/cards.module.css';
 import { useDigging } from './digging';
 import { FindingList } from './FindingLists';
@@ -14,11 +15,14 @@ type Props = {
   readonly told?: readonly AnyDigFinding['code'][];
 };
 
-/** What digs and pipes do to a thing, also while it is being moved. */
+/** What digs and pipes do to a thing, also while it is being moved. An edit does not wait for it. */
 export function ConcernsSection({ here, told = [] }: Props) {
   const byMoved = useInMotion((m) => m.byMoved);
-  const { findings } = useDigging();
-  const found = (byMoved?.findings ?? findings).filter((f) => concerns(f, here) && !told.includes(f.code));
+  // nothing of what is deferred is computed before it is read
+  const digging = useDeferredValue(useDigging());
+  const found = (byMoved?.findings ?? digging.findings).filter(
+    (f) => concerns(f, here) && !told.includes(f.code),
+  );
   if (found.length === 0) return null;
   return (
     <section className={cards.section} aria-label="What concerns it">

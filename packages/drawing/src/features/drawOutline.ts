@@ -7,7 +7,7 @@ import { services } from '../services';
 import { NAME_PRIORITY, TEXT_MM } from '../textStyle';
 import { legDimensions, lineName } from './legLabels';
 import { legRuns } from './legRuns';
-import { placesInArea } from './placesInArea';
+import { nameplacesOf } from './nameplaces';
 
 /** Draws a line or an area: fills below, each leg with the pen of how it is known, ornaments, letters, name, dimensions. */
 export function drawOutline(
@@ -61,7 +61,7 @@ function nameOutline(of: DerivedFeature, type: LineType, into: LayerBuilder): vo
   // a boundary's name belongs to the whole yard and is in the sheet's title
   if (feature.name === '' || spec.lineType === 'boundary') return;
   const main = spec.lineType === 'wall';
-  const [at, ...elsewhere] = placesInArea(outline);
+  const [at, ...elsewhere] = nameplacesOf(feature, outline);
   into.label(spec.layer, {
     id: `${feature.id}/name`,
     text: feature.name,
