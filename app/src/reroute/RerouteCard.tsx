@@ -45,7 +45,7 @@ export function RerouteCard({ onClose }: { readonly onClose: () => void }) {
           </Fold>
           <MindedFold ask={ask} />
           <PricesFold />
-          <Looking />
+          <Looking again={ways.length > 0} />
           <State />
           {ways.length > 0 ? <WayList ways={ways} chosen={session.chosen} /> : null}
           {way === undefined ? null : <ChosenWay way={way} />}
@@ -61,11 +61,15 @@ export function RerouteCard({ onClose }: { readonly onClose: () => void }) {
   );
 }
 
-/** The button that looks, and how far it is. */
-function Looking() {
+/** The button that looks, and how far it is. `again`: there are ways, and taking one of them comes first. */
+function Looking({ again }: { readonly again: boolean }) {
   const { progress } = useWays();
   if (progress === null)
-    return (
+    return again ? (
+      <Action wide onPress={startLooking}>
+        Find ways again
+      </Action>
+    ) : (
       <div className={styles.stays}>
         <Action look="primary" wide onPress={startLooking}>
           Find ways

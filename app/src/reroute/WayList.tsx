@@ -13,7 +13,7 @@ export function WayList({ ways, chosen }: { readonly ways: readonly Way[]; reado
   const list = useRef<HTMLOListElement>(null);
   // on a phone they come in below what was asked for
   useEffect(() => {
-    list.current?.scrollIntoView({ block: 'nearest' });
+    list.current?.scrollIntoView({ block: 'start' });
   }, []);
   return (
     <ol ref={list} className={cards.rows}>
