@@ -136,6 +136,21 @@ describe('what is wrong in a part is left out and counted', () => {
       expect(en.incomingNoteText(note)).toMatch(/^\d.*\.$/);
   });
 
+  it('a GeoJSON geometry of several that has none', () => {
+    const empty = ['MultiPoint', 'MultiLineString', 'MultiPolygon'].map((type) => ({
+      type,
+      coordinates: [],
+    }));
+    const geometries = [
+      ...empty,
+      { type: 'GeometryCollection', geometries: [] },
+      { type: 'Point', coordinates: [1, 2] },
+    ];
+    const { things, notes } = readSound(JSON.stringify({ type: 'GeometryCollection', geometries }));
+    expect(things.length).toBe(1);
+    expect(notes).toEqual([{ code: 'kinds-left-out', count: 4 }]);
+  });
+
   it('names with controls and names without end', () => {
     const feature = {
       type: 'Feature',
@@ -198,6 +213,25 @@ describe('what a file does not say is asked', () => {
     expect(at('PNE-Z')).toMatchObject({ height: null }); // `nail` is no height
   });
 
+  it('a table of nothing but northing and easting, in that order', () => {
+    const yard = incomingSite(rearAlley().derived);
+    for (const [text, order] of [
+      ['N,E\n10,20\n', undefined],
+      ['10,20\n', 'NE'],
+    ] as const) {
+      const placed = placeIncoming(
+        readSound(text),
+        {
+          coordinates: { is: 'site' },
+          unit: { name: 'm', metres: 1 },
+          ...(order === undefined ? {} : { order }),
+        },
+        yard,
+      );
+      expect(placed.ok && placed.value.things.map((t) => t.points)).toEqual([[{ x: 20, y: 10 }]]);
+    }
+  });
+
   it('GeoJSON that names another system, or has numbers that are no degrees', () => {
     const crs = { type: 'name', properties: { name: 'urn:ogc:def:crs:EPSG::2272' } };
     const named = readSound(JSON.stringify({ type: 'Point', coordinates: [2_700_000, 250_000], crs }));
@@ -222,6 +256,12 @@ describe('where it lies is told before anything is taken', () => {
   };
   const codes = (text: string, answers: IncomingAnswers = {}) =>
     place(text, answers).findings.map((f) => f.code);
+
+  it('a table without a row of two numbers is nowhere, and its rows are counted', () => {
+    const placed = place('1,10.5,20\n2,11,21\n', { coordinates: { is: 'earth' }, order: 'PNZE' });
+    expect(placed).toMatchObject({ things: [], distance: null, findings: [], canBeTaken: false });
+    expect(placed.notes).toEqual([{ code: 'rows-left-out', count: 2 }]);
+  });
 
   it.each([
     ['east for west', point(-longitudeDeg, latitudeDeg), 'wrong-hemisphere'],

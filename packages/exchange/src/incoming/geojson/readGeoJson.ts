@@ -88,7 +88,7 @@ function addGeometry(
       found.add({ ...owner, shape: 'point', points: [pointOf(coordinates)] });
       return undefined;
     case 'MultiPoint':
-      for (const at of listOf(coordinates)) {
+      for (const at of partsOf(coordinates, found)) {
         if (!found.add({ ...owner, shape: 'point', points: [pointOf(at)] })) return undefined;
       }
       return undefined;
@@ -96,16 +96,16 @@ function addGeometry(
       addLine(coordinates, owner, found);
       return undefined;
     case 'MultiLineString':
-      for (const line of listOf(coordinates)) if (!addLine(line, owner, found)) return undefined;
+      for (const line of partsOf(coordinates, found)) if (!addLine(line, owner, found)) return undefined;
       return undefined;
     case 'Polygon':
       addArea(coordinates, owner, found);
       return undefined;
     case 'MultiPolygon':
-      for (const area of listOf(coordinates)) if (!addArea(area, owner, found)) return undefined;
+      for (const area of partsOf(coordinates, found)) if (!addArea(area, owner, found)) return undefined;
       return undefined;
     case 'GeometryCollection':
-      for (const inner of listOf(geometry.geometries)) {
+      for (const inner of partsOf(geometry.geometries, found)) {
         const walked = addGeometry(inner, owner, depth + 1, found);
         if (walked !== undefined || found.failure !== null) return walked;
       }
@@ -127,6 +127,13 @@ function addArea(coordinates: unknown, owner: Owner, found: Collector): boolean 
 }
 
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+
+/** The parts of a geometry of several; one without any counts as a thing without a place (RFC 7946, 3.1: as `null`). */
+function partsOf(value: unknown, found: Collector): readonly unknown[] {
+  const parts = listOf(value);
+  if (parts.length === 0) found.leaveOut('kinds-left-out');
+  return parts;
+}
 
 /** What is no number becomes NaN, which the collector counts. */
 function pointOf(position: unknown): IncomingPoint {

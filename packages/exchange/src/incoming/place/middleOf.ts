@@ -2,10 +2,14 @@ import type { IncomingThing } from '../incoming';
 import type { IncomingFrame } from './incomingAnswers';
 import { eastNorth } from './toEarth';
 
-/** The middle of the box about all points, in the file's own coordinates; of degrees, across the date line too. */
-export function middleOf(things: readonly IncomingThing[], frame: IncomingFrame): readonly [number, number] {
+/** The middle of the box about all points, in the file's own coordinates; of degrees, across the date line too. Null without a point. */
+export function middleOf(
+  things: readonly IncomingThing[],
+  frame: IncomingFrame,
+): readonly [number, number] | null {
   const first = things[0]?.points[0];
-  const from = first === undefined ? 0 : eastNorth(first, frame)[0];
+  if (first === undefined) return null;
+  const [from] = eastNorth(first, frame);
   const earth = frame.coordinates.is === 'earth';
   // degrees the short way round from the first of them
   const eastward = (e: number) => (earth ? e - 360 * Math.round((e - from) / 360) : e);

@@ -18,11 +18,13 @@ export function placeIncoming(
 ): Result<PlacedIncoming, PlacingProblem> {
   const framed = incomingFrame(incoming, answers);
   if (!framed.ok) return framed;
-  const frame = framed.value;
-  const made = incoming.format === 'table' ? tableThings(incoming.rows, frame.order) : ok(incoming);
+  const isTable = incoming.format === 'table';
+  const made = isTable ? tableThings(incoming.rows, framed.value.order) : ok(incoming);
   if (!made.ok) return made;
+  // a table's columns are in order from here on: what they were may read NE as well
+  const frame = isTable ? { ...framed.value, order: 'EN' } : framed.value;
   const { things } = made.value;
-  const notes = [...incoming.notes, ...(incoming.format === 'table' ? made.value.notes : [])];
+  const notes = [...incoming.notes, ...(isTable ? made.value.notes : [])];
   if (frame.coordinates.is === 'site') {
     const { metres } = frame.coordinates.unit;
     const place = (p: IncomingPoint): Point => {
@@ -44,7 +46,9 @@ function onTheEarth(
   fit: EarthFit,
   { notes, site }: About,
 ): PlacedIncoming {
-  const { distance, findings } = whereabouts(middleOf(things, frame), fit.centre, frame);
+  const middle = middleOf(things, frame);
+  const { distance, findings } =
+    middle === null ? { distance: null, findings: [] } : whereabouts(middle, fit.centre, frame);
   const place = (p: IncomingPoint): Point | null => {
     const earth = toEarth(eastNorth(p, frame), frame);
     const plan = earth.ok ? earthToPlan(fit, earth.value) : earth;

@@ -9,7 +9,6 @@ export function eastNorth(
   p: IncomingPoint,
   { order }: Pick<IncomingFrame, 'order'>,
 ): readonly [number, number] {
-  // a table's columns were put in order already
   return order === 'NE' ? [p.second, p.first] : [p.first, p.second];
 }
 
