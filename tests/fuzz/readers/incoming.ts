@@ -1,6 +1,8 @@
+import { isDeepStrictEqual } from 'node:util';
 import {
   finishSteps,
   type Incoming,
+  type IncomingAnswers,
   incomingGroups,
   incomingLoose,
   incomingSite,
@@ -16,11 +18,14 @@ import { type FuzzReader, inWords, type Mutator } from '../reader';
 import { yardOnTheEarth } from '../soundSites';
 import { noNumberIn, type SiteBack, siteBack, siteWrong } from '../whole';
 
+/** What was answered, and where that puts the things. */
+type Placing = { readonly answers: IncomingAnswers; readonly is: PlacedIncoming };
+
 /** A file that was read, where its things come to lie, and the site once they are in it; null where they cannot be taken. */
 export type IncomingRead = {
   readonly accepted: boolean;
   readonly incoming: Incoming | null;
-  readonly placed: readonly PlacedIncoming[];
+  readonly placed: readonly Placing[];
   readonly taken: readonly SiteBack[];
 };
 
@@ -82,10 +87,14 @@ export function incomingReader({
       if (incoming === null) return 'accepted without anything';
       const text = incomingText(input);
       if (!text.ok) return 'accepted, and has no text';
+      // a mutation can make a file of another format, which another reader's judge counts
+      const own = incoming.format === format;
       return (
-        thingsWrong(incoming, numbers(text.value)) ??
-        (incoming.format === format ? countWrong(incoming, count(text.value, incoming)) : null) ??
-        placed.map((one) => placedWrong(one, incoming)).find((wrong) => wrong !== null) ??
+        thingsWrong(incoming, own ? numbers(text.value) : null) ??
+        (own ? countWrong(incoming, count(text.value, incoming)) : null) ??
+        placed
+          .map((one) => placedWrong(one, incoming) ?? swapped(one, incoming))
+          .find((wrong) => wrong !== null) ??
         taken.map(siteWrong).find((wrong) => wrong !== null) ??
         null
       );
@@ -97,8 +106,12 @@ function placedAndTaken(incoming: Incoming): IncomingRead {
   if (there === null) throw new Error('not ready');
   for (const question of openQuestions(incoming, {})) inWords(en.incomingQuestionText(question));
   const order = incoming.format === 'table' ? (incoming.says.order ?? 'PNEZD') : 'EN';
-  const asked = [{}, { coordinates: { is: 'site' }, unit: METRES, order }, { order: 'NE' }] as const;
-  const placed: PlacedIncoming[] = [];
+  const asked: readonly IncomingAnswers[] = [
+    {},
+    { coordinates: { is: 'site' }, unit: METRES, order },
+    { order: 'NE' },
+  ];
+  const placed: Placing[] = [];
   const taken: SiteBack[] = [];
   for (const [i, answers] of asked.entries()) {
     const made = placeIncoming(incoming, answers, there);
@@ -106,7 +119,7 @@ function placedAndTaken(incoming: Incoming): IncomingRead {
       inWords(en.placingProblemText(made.code));
       continue;
     }
-    placed.push(made.value);
+    placed.push({ answers, is: made.value });
     for (const note of made.value.notes) for (const words of [en, es]) inWords(words.incomingNoteText(note));
     for (const finding of made.value.findings) inWords(en.incomingFindingText(finding, yard.units));
     if (!made.value.canBeTaken || made.value.things.length > MOST_TAKEN) continue;
@@ -153,7 +166,7 @@ function countWrong({ format, things, rows, notes }: Incoming, expected: number 
   return `${expected} in the file, ${taken} taken, left out: ${told || 'none'}`;
 }
 
-function placedWrong(placed: PlacedIncoming, { format, rows, things }: Incoming): string | null {
+function placedWrong({ is: placed }: Placing, { format, rows, things }: Incoming): string | null {
   const { counts, findings, notes } = placed;
   const all = counts.point + counts.line + counts.area;
   const leftOut = notes.find((n) => n.code === 'rows-left-out')?.count ?? 0;
@@ -163,6 +176,23 @@ function placedWrong(placed: PlacedIncoming, { format, rows, things }: Incoming)
   const wrong = findings.some((f) => f.severity === 'error');
   if (!wrong && placed.things.length + nowhere !== all) return `${placed.things.length} placed of ${all}`;
   return noNumberIn(placed.things) ?? noNumberIn(placed.extent ?? {}) ?? noNumberIn(findings);
+}
+
+/** Metres of the plan: things lie where the file says, easting first; those of a table where its columns of that letter say, row after row. */
+function swapped({ answers, is }: Placing, { format, rows, things }: Incoming): string | null {
+  if (answers.coordinates?.is !== 'site' || answers.unit !== METRES) return null;
+  const order = answers.order ?? '';
+  const given =
+    format === 'table'
+      ? rows.map((row) => [{ x: Number(row[order.indexOf('E')]), y: Number(row[order.indexOf('N')]) }])
+      : things.map(({ points }) => points.map((p) => ({ x: p.first, y: p.second })));
+  let next = 0;
+  for (const { points } of is.things) {
+    while (next < given.length && !isDeepStrictEqual(given[next], points)) next += 1;
+    if (next === given.length) return `a thing at ${JSON.stringify(points[0])}, where the file has none`;
+    next += 1;
+  }
+  return null;
 }
 
 /** All decimal numbers of a text. */
