@@ -151,6 +151,42 @@ describe('what is wrong in a part is left out and counted', () => {
     expect(notes).toEqual([{ code: 'kinds-left-out', count: 4 }]);
   });
 
+  it('KML that has no place, or one that cannot be read', () => {
+    const inPlacemark = (inside: string) => `<Placemark>${inside}</Placemark>`;
+    const at = (coordinates: string) => `<Point><coordinates>${coordinates}</coordinates></Point>`;
+    const { things, notes } = readSound(
+      kml(
+        [
+          inPlacemark(at('1,2')),
+          inPlacemark('<name>nowhere</name>'),
+          inPlacemark(`<MultiGeometry><Point/>${at('3,4')}</MultiGeometry>`),
+          inPlacemark(at('5,<b/>6')),
+          inPlacemark('<Camera><coordinates>7,8</coordinates></Camera>'),
+          at('9,10'),
+        ].join(''),
+      ),
+    );
+    expect(things.map(({ points }) => points[0]?.first)).toEqual([1, 3]);
+    expect(new Map(notes.map(({ code, count }) => [code, count]))).toEqual(
+      new Map([
+        ['kinds-left-out', 3], // the placemark with a name only, the camera, the point that is no placemark's
+        ['too-few-points', 1],
+        ['no-number', 1],
+      ]),
+    );
+  });
+
+  it('numbers that only programs write are none', () => {
+    const placemarks = ['1,2', '0x1F,2', '0b11,2', '1,0o7', 'Infinity,1']
+      .map((c) => `<Placemark><Point><coordinates>${c}</coordinates></Point></Placemark>`)
+      .join('');
+    expect(readSound(kml(placemarks)).notes).toEqual([{ code: 'no-number', count: 4 }]);
+    const points = ['1', ' 2 ', '0x1F', '0b11'].flatMap((x) => [0, 'POINT', 8, 'a', 10, x, 20, 1]);
+    const drawing = readSound(dxfOf(points));
+    expect(drawing.things.map((t) => t.points[0]?.first)).toEqual([1, 2]);
+    expect(drawing.notes).toEqual([{ code: 'no-number', count: 2 }]);
+  });
+
   it('names with controls and names without end', () => {
     const feature = {
       type: 'Feature',

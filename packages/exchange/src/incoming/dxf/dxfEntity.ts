@@ -1,3 +1,4 @@
+import { decimalNumber } from '../decimalNumber';
 import type { DxfGroup } from './dxfGroups';
 
 /** One entity with its groups in the order of the file; of a POLYLINE, its vertices. */
@@ -21,8 +22,7 @@ export function textIn({ groups }: Pick<DxfEntity, 'groups'>, code: number): str
 }
 
 export function dxfNumber(value: string): number {
-  const text = value.trim();
-  return text === '' ? Number.NaN : Number(text);
+  return decimalNumber(value.trim());
 }
 
 /** `\U+00E9` is é. */

@@ -1,6 +1,8 @@
 import { fail, ok } from '@footmark/geometry';
+import type { IncomingNote } from '@footmark/words';
 import { SaxesParser } from 'saxes';
 import { collector } from '../collector';
+import { decimalNumber } from '../decimalNumber';
 import type { IncomingFailure, IncomingPoint, IncomingSteps, IncomingThing } from '../incoming';
 import { MOST_CHARACTERS, MOST_DEPTH, MOST_POINTS } from '../incomingLimits';
 
@@ -21,7 +23,8 @@ const LEFT_OUT = new Set(['NetworkLink', 'GroundOverlay', 'PhotoOverlay', 'Scree
 const KINDS_LEFT_OUT = new Set(['Model', 'Track', 'MultiTrack']);
 
 /**
- * Reads KML (OGC 12-007): the points, lines and outlines of its placemarks, the folder as their layer. A document type or an entity of its own is
+ * Reads KML (OGC 12-007): the points, lines and outlines of its placemarks, the folder as their layer. What else has coordinates, and a placemark
+ * with nothing in it, is counted as left out. A document type or an entity of its own is
  * refused before anything else is read; nothing is ever fetched. Streamed, so that a large file is read in steps.
  */
 export function* readKml(text: string): IncomingSteps {
@@ -43,17 +46,27 @@ class Stop extends Error {
   }
 }
 
+/** An element that is open: its own text where that is wanted, whether no element is in it, and whether coordinates stand directly in it. */
+type Element = { readonly name: string; text: string | null; isPlain: boolean; hasPlaces: boolean };
+
 function kmlReader() {
   const found = collector();
-  const open: string[] = [];
+  const open: Element[] = [];
   const folders: string[] = [];
-  let place = '';
-  let text: string | null = null;
-  let inHole = false;
+  const placemarks: { name: string; isEmpty: boolean }[] = [];
+  let holes = 0;
 
   const parser = new SaxesParser({ xmlns: false });
   const stop = (failure: IncomingFailure): never => {
     throw new Stop(failure);
+  };
+  /** What is found in a placemark fills all that it lies in. */
+  const fill = () => {
+    for (const placemark of placemarks) placemark.isEmpty = false;
+  };
+  const leaveOut = (code: IncomingNote['code']) => {
+    found.leaveOut(code);
+    fill();
   };
   parser.on('doctype', () => stop(fail('has-doctype')));
   parser.on('error', () => stop(fail('not-xml', { line: parser.line })));
@@ -63,44 +76,52 @@ function kmlReader() {
     if (open.length >= 4 * MOST_DEPTH || folders.length > MOST_DEPTH)
       stop(fail('too-deep', { most: MOST_DEPTH }));
     if (name === 'Folder' || name === 'Document') folders.push('');
-    if (name === 'Placemark') place = '';
+    if (name === 'Placemark') placemarks.push({ name: '', isEmpty: true });
     if (name === 'innerBoundaryIs') {
-      inHole = true;
-      found.leaveOut('holes-left-out');
+      holes += 1;
+      leaveOut('holes-left-out');
     }
-    if (LEFT_OUT.has(name)) found.leaveOut('links-left-out');
-    if (KINDS_LEFT_OUT.has(name)) found.leaveOut('kinds-left-out');
-    const parent = open.at(-1) ?? '';
-    const wanted =
-      (name === 'name' && NAMED.has(parent)) || (name === 'coordinates' && Object.hasOwn(SHAPES, parent));
-    text = wanted ? '' : null;
-    open.push(name);
+    if (LEFT_OUT.has(name)) leaveOut('links-left-out');
+    if (KINDS_LEFT_OUT.has(name)) leaveOut('kinds-left-out');
+    const parent = open.at(-1);
+    if (parent !== undefined) {
+      parent.isPlain = false;
+      parent.hasPlaces ||= name === 'coordinates';
+    }
+    const keeps = name === 'coordinates' || (name === 'name' && NAMED.has(parent?.name ?? ''));
+    open.push({ name, text: keeps ? '' : null, isPlain: true, hasPlaces: false });
   });
   const onText = (more: string) => {
-    if (text !== null) text += more;
+    const last = open.at(-1);
+    if (last !== undefined && last.text !== null) last.text += more;
   };
   parser.on('text', onText);
   parser.on('cdata', onText);
   parser.on('closetag', () => {
-    const name = open.pop() ?? '';
-    const parent = open.at(-1) ?? '';
+    const closed = open.pop();
+    if (closed === undefined) return; // the parser refuses an end without a beginning
+    const { name, text, isPlain, hasPlaces } = closed;
+    const parent = open.at(-1)?.name ?? '';
+    const placemark = placemarks.at(-1);
     if (name === 'name' && text !== null) {
-      if (parent === 'Placemark') place = text;
+      if (parent === 'Placemark' && placemark !== undefined) placemark.name = text;
       else if (folders.length > 0) folders[folders.length - 1] = text;
     }
-    if (name === 'coordinates' && text !== null && !inHole && open.includes('Placemark')) {
-      const shape = SHAPES[parent] ?? 'line';
-      found.add({
-        name: place,
-        layer: folders.findLast((f) => f !== '') ?? '',
-        shape,
-        points: tuplesOf(text),
-      });
-      if (found.failure !== null) stop(found.failure);
+    if (name === 'coordinates' && text !== null && holes === 0) {
+      const shape = Object.hasOwn(SHAPES, parent) ? SHAPES[parent] : undefined;
+      if (shape === undefined || placemark === undefined) leaveOut('kinds-left-out');
+      else if (!isPlain) leaveOut('no-number');
+      else {
+        const layer = folders.findLast((f) => f !== '') ?? '';
+        found.add({ name: placemark.name, layer, shape, points: tuplesOf(text) });
+        fill();
+        if (found.failure !== null) stop(found.failure);
+      }
     }
-    if (name === 'innerBoundaryIs') inHole = false;
+    if (Object.hasOwn(SHAPES, name) && !hasPlaces && holes === 0) leaveOut('too-few-points');
+    if (name === 'innerBoundaryIs') holes -= 1;
     if (name === 'Folder' || name === 'Document') folders.pop();
-    text = null;
+    if (name === 'Placemark' && placemarks.pop()?.isEmpty === true) leaveOut('kinds-left-out');
   });
 
   const guarded = (run: () => void): IncomingFailure | null => {
@@ -129,14 +150,14 @@ function kmlReader() {
 function tuplesOf(text: string): readonly IncomingPoint[] {
   const tuples = text.trim().split(/\s+/, MOST_POINTS + 1);
   return tuples.map((tuple) => {
-    const [first, second, height] = tuple.split(',');
-    const z = numberOf(height);
-    return { first: numberOf(first), second: numberOf(second), height: Number.isFinite(z) ? z : null };
+    const [first = '', second = '', height = ''] = tuple.split(',');
+    const z = decimalNumber(height);
+    return {
+      first: decimalNumber(first),
+      second: decimalNumber(second),
+      height: Number.isFinite(z) ? z : null,
+    };
   });
-}
-
-function numberOf(text: string | undefined): number {
-  return text === undefined || text === '' ? Number.NaN : Number(text);
 }
 
 /** The name of an element without its prefix. */

@@ -110,11 +110,3 @@ export function isTableOrder(order: IncomingOrder): boolean {
     letters.includes('E')
   );
 }
-
-/** A plain decimal number: no blanks in it, no thousands. */
-const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d{1,3})?$/;
-
-/** A cell's number; NaN for what is none. */
-export function tableNumber(cell: string): number {
-  return NUMBER.test(cell) ? Number(cell) : Number.NaN;
-}

@@ -1,8 +1,9 @@
 import { fail, ok } from '@footmark/geometry';
 import { splitLine } from '../../readingTable/splitRecords';
+import { decimalNumber } from '../decimalNumber';
 import type { IncomingSteps } from '../incoming';
 import { MOST_CHARACTERS, MOST_THINGS, STEP } from '../incomingLimits';
-import { orderInComment, type TableHeading, tableHeading, tableNumber } from './pointTable';
+import { orderInComment, type TableHeading, tableHeading } from './pointTable';
 
 const SEPARATORS = ['\t', ';', ','] as const;
 
@@ -54,7 +55,7 @@ export function* readPointTable(text: string): IncomingSteps {
 
 /** Whether two cells of a row are numbers. */
 function hasPlace(cells: readonly string[]): boolean {
-  return cells.filter((cell) => Number.isFinite(tableNumber(cell.trim()))).length >= 2;
+  return cells.filter((cell) => Number.isFinite(decimalNumber(cell.trim()))).length >= 2;
 }
 
 /** The separator that most of the first rows have, as often in each; null for none. */

@@ -1,7 +1,8 @@
 import { fail, ok, type Result } from '@footmark/geometry';
 import { type Collector, collector } from '../collector';
+import { decimalNumber } from '../decimalNumber';
 import type { IncomingOrder, IncomingPoint } from '../incoming';
-import { isTableOrder, tableNumber } from './pointTable';
+import { isTableOrder } from './pointTable';
 
 /**
  * The points of a table's rows once it is known which column is what. A row without two numbers there is left out and counted. Coordinates come out
@@ -16,10 +17,10 @@ export function tableThings(
   const column = (letter: string) => order.indexOf(letter);
   const cell = (row: readonly string[], letter: string) => row[column(letter)]?.trim() ?? '';
   for (const row of rows) {
-    const height = tableNumber(cell(row, 'Z'));
+    const height = decimalNumber(cell(row, 'Z'));
     const point: IncomingPoint = {
-      first: tableNumber(cell(row, 'E')),
-      second: tableNumber(cell(row, 'N')),
+      first: decimalNumber(cell(row, 'E')),
+      second: decimalNumber(cell(row, 'N')),
       height: Number.isFinite(height) ? height : null,
     };
     if (!Number.isFinite(point.first) || !Number.isFinite(point.second)) {
