@@ -17,7 +17,7 @@ const small = [
   kml(`<Folder><name>f &amp; g</name>${placemark(line)}${placemark(polygon, '<![CDATA[b]]>')}</Folder>`),
   kml(placemark(`<MultiGeometry>${point}${line}${polygon}</MultiGeometry>`)),
   kml(
-    `${placemark(point)}<NetworkLink><name>n</name></NetworkLink>${placemark('<Model></Model>')}${placemark('')}`,
+    `${placemark(point)}${placemark(`<MultiGeometry><Point></Point>${line}</MultiGeometry>`)}<NetworkLink><name>n</name></NetworkLink>${placemark('<Model></Model>')}${placemark('')}`,
   ),
 ];
 
@@ -86,14 +86,30 @@ const ITSELF = new Set([
   'MultiTrack',
 ]);
 
-/** One for each list of coordinates outside of holes, each hole, each thing of another kind, and each placemark with none of them. */
+const GEOMETRIES = new Set(['Point', 'LineString', 'LinearRing']);
+
+/** Outside of holes: a list of coordinates, or a geometry that has none. */
+function isThing(element: XmlElement): boolean {
+  const name = local(element);
+  if (isInside(element, 'innerBoundaryIs')) return false;
+  return name === 'coordinates' || (GEOMETRIES.has(name) && !hasCoordinates(element));
+}
+
+function hasCoordinates(element: XmlElement): boolean {
+  for (let child = element.firstChild; child !== null; child = child.nextSibling)
+    if (child.nodeType === 1 && local(child as XmlElement) === 'coordinates') return true; // an element, by its type
+  return false;
+}
+
+/**
+ * One for each list of coordinates and each empty geometry outside of holes, each hole, each thing of another kind, and each placemark with none of
+ * them.
+ */
 function thingsIn(text: string): number | null {
   const root = rootOf(text);
   if (root === null) return null;
   const all = elementsIn(root);
-  const counted = all.filter(
-    (e) => ITSELF.has(local(e)) || (local(e) === 'coordinates' && !isInside(e, 'innerBoundaryIs')),
-  );
+  const counted = all.filter((e) => ITSELF.has(local(e)) || isThing(e));
   const full = new Set<unknown>();
   for (const e of counted) for (let at = e.parentNode; at !== null; at = at.parentNode) full.add(at);
   return counted.length + all.filter((e) => local(e) === 'Placemark' && !full.has(e)).length;
