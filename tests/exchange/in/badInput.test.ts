@@ -25,6 +25,7 @@ const many = (n: number) => `{"type":"MultiPoint","coordinates":[${'[1,2],'.repe
 
 describe('files that are refused, in a code', () => {
   const line = [0, 'LINE', 8, 'a', 10, 0, 20, 0, 11, 1, 21, 1];
+  const circle = [0, 'CIRCLE', 8, 'a', 10, 0, 20, 0, 40, 1];
   const refused: readonly (readonly [string, string, string])[] = [
     ['nothing', '', 'unknown-format'],
     ['a picture', '\ufffdPNG\r\n\u001a\n\u0000\u0000', 'unknown-format'],
@@ -71,6 +72,27 @@ describe('files that are refused, in a code', () => {
     [
       'blocks in blocks that would be 10^20 lines',
       dxfOf([0, 'INSERT', 8, 'a', 2, 'b20', 10, 0, 20, 0], { blocks: laughs(20) }),
+      'too-many-things',
+    ],
+    ['DXF with a section in a section', dxfOf([...line, 0, 'SECTION', 2, 'ENTITIES', ...line]), 'not-dxf'],
+    ['DXF with a section without a name', dxfOf(line).replace('\n2\nENTITIES', ''), 'not-dxf'],
+    ['DXF with a thing between sections', dxfOf([...line, 0, 'ENDSEC', ...line]), 'not-dxf'],
+    ['DXF with a block among its things', dxfOf([...line, 0, 'BLOCK', 2, 'b', ...line]), 'not-dxf'],
+    ['DXF with the end of no block', dxfOf([...line, 0, 'ENDBLK']), 'not-dxf'],
+    ['DXF with a block that does not end', dxfOf(line, { blocks: [0, 'BLOCK', 2, 'b', ...line] }), 'not-dxf'],
+    ['DXF with a thing between blocks', dxfOf(line, { blocks: line }), 'not-dxf'],
+    [
+      'a block of a hundred circles nowhere, a thousand times',
+      dxfOf(Array.from({ length: 1000 }, () => [0, 'INSERT', 2, 'b', 10, 'x', 20, 0]).flat(), {
+        blocks: [0, 'BLOCK', 2, 'b', ...Array.from({ length: 100 }, () => circle).flat(), 0, 'ENDBLK'],
+      }),
+      'too-many-points',
+    ],
+    [
+      'a block of a line with ten thousand groups of others, a thousand times',
+      dxfOf(Array.from({ length: 1000 }, () => [0, 'INSERT', 2, 'b', 10, 1, 20, 0]).flat(), {
+        blocks: [0, 'BLOCK', 2, 'b', ...line, ...new Array(10_000).fill([1000, 'x']).flat(), 0, 'ENDBLK'],
+      }),
       'too-many-things',
     ],
     ['a table with a heading and no row', 'P,N,E,Z,D\n', 'nothing-in-it'],
@@ -185,6 +207,17 @@ describe('what is wrong in a part is left out and counted', () => {
     const drawing = readSound(dxfOf(points));
     expect(drawing.things.map((t) => t.points[0]?.first)).toEqual([1, 2]);
     expect(drawing.notes).toEqual([{ code: 'no-number', count: 2 }]);
+  });
+
+  it('the end of a DXF block’s attributes is no thing', () => {
+    const insert = [0, 'INSERT', 8, 'a', 66, 1, 2, 'b', 10, 0, 20, 0];
+    const attributes = [0, 'ATTRIB', 8, 'a', 10, 0, 20, 0, 1, 'x', 0, 'SEQEND', 8, 'a'];
+    const point = [0, 'POINT', 8, '0', 10, 1, 20, 1];
+    const { things, notes } = readSound(
+      dxfOf([...insert, ...attributes], { blocks: [0, 'BLOCK', 2, 'b', ...point, 0, 'ENDBLK'] }),
+    );
+    expect(things.length).toBe(1);
+    expect(notes).toEqual([{ code: 'texts-left-out', count: 1 }]);
   });
 
   it('names with controls and names without end', () => {

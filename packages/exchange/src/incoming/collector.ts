@@ -26,6 +26,12 @@ export function collector(): Collector {
   };
   return {
     add(thing) {
+      // also those that are left out: what a drawing puts down a million times takes its time in any case
+      points += thing.points.length;
+      if (points > MOST_POINTS) {
+        failure = fail('too-many-points', { most: MOST_POINTS });
+        return false;
+      }
       if (thing.points.some((p) => !Number.isFinite(p.first) || !Number.isFinite(p.second))) {
         leaveOut('no-number');
         return true;
@@ -35,10 +41,10 @@ export function collector(): Collector {
         leaveOut('too-few-points');
         return true;
       }
-      points += open.length;
-      if (points > MOST_POINTS) failure = fail('too-many-points', { most: MOST_POINTS });
-      else if (things.length >= MOST_THINGS) failure = fail('too-many-things', { most: MOST_THINGS });
-      if (failure !== null) return false;
+      if (things.length >= MOST_THINGS) {
+        failure = fail('too-many-things', { most: MOST_THINGS });
+        return false;
+      }
       things.push({ ...thing, name: shortName(thing.name), layer: shortName(thing.layer), points: open });
       return true;
     },

@@ -10,6 +10,8 @@ export type DxfGroups = {
   next(): DxfGroup | null;
   /** How far into the text it is, 0 to 1. */
   readonly share: number;
+  /** Lines read so far. */
+  readonly line: number;
   /** Why it stopped: a code that is no number. */
   readonly failure: IncomingFailure | null;
 };
@@ -48,6 +50,9 @@ export function dxfGroups(text: string): DxfGroups {
     },
     get share() {
       return Math.min(1, at / Math.max(1, text.length));
+    },
+    get line() {
+      return line;
     },
     get failure() {
       return failure;

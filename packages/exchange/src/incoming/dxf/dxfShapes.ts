@@ -8,12 +8,15 @@ import { type DxfPlacement, insertPlacement, isMirrored, placed } from './dxfPla
 
 type XY = { readonly x: number; readonly y: number };
 
-/** What entities are drawn with: the file's blocks by name, where they go, and how many more may be looked at. */
+/** What entities are drawn with: the file's blocks by name, where they go, and how many more may be looked at; large ones in blocks count more. */
 export type DxfShapes = {
   readonly blocks: ReadonlyMap<string, DxfBlock>;
   readonly found: Collector;
   left: number;
 };
+
+/** So many groups of a copy are looked at as quickly as an entity. */
+const GROUPS_AT_ONCE = 20;
 
 /** On a sheet of paper, not in the model. */
 const PAPER_SPACE = 67;
@@ -32,8 +35,9 @@ export function addEntity(
   shapes: DxfShapes,
 ): IncomingFailure | null {
   const { found } = shapes;
-  shapes.left -= 1;
+  shapes.left -= depth === 0 ? 1 : 1 + groupsIn(entity) / GROUPS_AT_ONCE;
   if (shapes.left < 0) return fail('too-many-things', { most: MOST_THINGS });
+  if (entity.type === 'SEQEND') return null; // the end of an INSERT's attributes, and no thing
   if (numberIn(entity, PAPER_SPACE, 0) === 1) {
     found.leaveOut('paper-left-out');
     return null;
@@ -87,6 +91,10 @@ export function addEntity(
       found.leaveOut(TEXTS.has(entity.type) ? 'texts-left-out' : 'kinds-left-out');
       return null;
   }
+}
+
+function groupsIn({ groups, vertices }: DxfEntity): number {
+  return vertices.reduce((sum, vertex) => sum + vertex.groups.length, groups.length);
 }
 
 function addInsert(

@@ -40,7 +40,8 @@ export function* readDxf(text: string): IncomingSteps {
   const blocks = new Map<string, DxfBlock>();
   const shapes = { blocks, found, left: 3 * MOST_THINGS };
   let unit: GridUnit | null = null;
-  let section = '';
+  /** The section that is open; null between two. */
+  let section: string | null = null;
   let kept = 0;
   let block: { name: string; x: number; y: number; entities: DxfEntity[] } | null = null;
   let group = groups.next();
@@ -48,7 +49,10 @@ export function* readDxf(text: string): IncomingSteps {
     return fail('not-dxf', { line: 1 });
   for (let n = 0; group !== null; n += 1) {
     if (n % STEP === 0) yield groups.share;
-    if (group.code === 0 && group.value.trim() === 'EOF') return finished();
+    const { line } = groups;
+    // things would be lost where one section or block lies in another, or something between them
+    const broken = () => fail('not-dxf', { line });
+    if (group.code === 0 && group.value.trim() === 'EOF') return section === null ? finished() : broken();
     if (group.code !== 0) {
       group = groups.next();
       continue;
@@ -58,11 +62,14 @@ export function* readDxf(text: string): IncomingSteps {
     const { entity } = read;
     switch (entity.type) {
       case 'SECTION':
+        if (section !== null) return broken();
         section = textIn(entity, 2);
+        if (section === '') return broken();
         // a header's variables are groups of its own
         if (section === 'HEADER') unit = insUnitsIn(entity);
         break;
       case 'BLOCK':
+        if (section !== 'BLOCKS' || block !== null) return broken();
         block = {
           name: textIn(entity, 2),
           x: numberIn(entity, 10, 0),
@@ -71,11 +78,13 @@ export function* readDxf(text: string): IncomingSteps {
         };
         break;
       case 'ENDBLK':
-        if (block !== null) blocks.set(block.name, block);
+        if (block === null) return broken();
+        blocks.set(block.name, block);
         block = null;
         break;
       case 'ENDSEC':
-        section = '';
+        if (section === null || block !== null) return broken();
+        section = null;
         break;
       default:
         if (block !== null) {
@@ -85,7 +94,7 @@ export function* readDxf(text: string): IncomingSteps {
         } else if (section === 'ENTITIES') {
           const failure = addEntity(entity, AS_IT_STANDS, 0, shapes);
           if (failure !== null) return failure;
-        }
+        } else if (section === null || section === 'BLOCKS') return broken();
     }
   }
   return groups.failure ?? fail('cut-short');
