@@ -69,7 +69,10 @@ if (dxf(0, 'EOF') !== '0\nEOF\n') throw new Error('groups are two lines');
 
 type Entity = { readonly type: string; readonly values: ReadonlyMap<string, string>; vertices: number };
 
-/** Entities of the section ENTITIES up to the end mark, what their inserts put down among them; POLYLINEs with their vertices are one. */
+/**
+ * Entities of the section ENTITIES up to the end mark, what their inserts put down among them; POLYLINEs with their vertices are one. What stands
+ * outside of all sections, or in BLOCKS outside of a block, is there as well, so that a reader that passes over it is found.
+ */
 function thingsIn(given: string): number | null {
   const blocksByName = new Map<string, readonly Entity[]>();
   let [section, count] = ['', 0];
@@ -78,21 +81,21 @@ function thingsIn(given: string): number | null {
     const { type } = entity;
     if (type === 'EOF') return count;
     if (type === 'SECTION') section = nameIn(entity);
-    if (type === 'ENDSEC' || type === 'SECTION') {
-      if (type === 'ENDSEC') section = '';
-      block = null;
-    } else if (section === 'BLOCKS' && type === 'BLOCK') block = { name: nameIn(entity), inside: [] };
-    else if (section === 'BLOCKS' && type === 'ENDBLK') {
+    else if (type === 'ENDSEC') section = '';
+    else if (type === 'BLOCK') block = { name: nameIn(entity), inside: [] };
+    else if (type === 'ENDBLK') {
       if (block !== null) blocksByName.set(block.name, block.inside);
       block = null;
     } else if (block !== null) block.inside.push(entity);
     else if (section === 'ENTITIES') count += drawnBy(entity, blocksByName);
+    else if (section === '' || section === 'BLOCKS') count += 1;
   }
   return null;
 }
 
 function drawnBy(entity: Entity, blocksByName: ReadonlyMap<string, readonly Entity[]>): number {
   const { type, values } = entity;
+  if (type === 'SEQEND') return 0;
   if (type !== 'INSERT' || numberOf(values.get('67') ?? '0') === 1) return 1;
   const inside = blocksByName.get(nameIn(entity));
   const copies = numberOf(values.get('70') ?? '1') * numberOf(values.get('71') ?? '1');
