@@ -4,20 +4,18 @@ import { openSite, type Site, writeSite } from '@footmark/site';
 /** A site that was accepted, as it comes back from what is written of it. */
 export type SiteBack = {
   readonly site: Site;
-  readonly written: string;
   readonly again: ReturnType<typeof openSite>;
 };
 
 export function siteBack(site: Site): SiteBack {
-  const written = writeSite(site);
-  return { site, written, again: openSite(written) };
+  return { site, again: openSite(writeSite(site)) };
 }
 
-/** What is not whole in a site that was accepted: write, read, write has to be a fixed point, and no number none. */
-export function siteWrong({ site, written, again }: SiteBack): string | null {
+/** What is not whole in a site that was accepted: what is read of what was written is the same, in whatever order its keys stand, and no number is none. */
+export function siteWrong({ site, again }: SiteBack): string | null {
   if (!again.ok) return `accepted, and its own file is refused: ${JSON.stringify(again.failure)}`;
   if (again.migratedFrom !== null) return 'written as an older version';
-  if (writeSite(again.site) !== written) return 'another file when it is written again';
+  if (!isSameData(site, again.site)) return 'another site in its own file';
   return noNumberIn(site);
 }
 
