@@ -147,6 +147,17 @@ describe('soundEdit', () => {
     });
   });
 
+  it('does not look for names in a list that is too long to be looked at', () => {
+    const [first, ...others] = site.features;
+    if (first === undefined) throw new Error('the yard is empty');
+    // as another device may have written them: no corners at all
+    const vertices = new Array<never>(5001).fill({ id: 'a', spot: 'x' } as never);
+    expect(soundEdit(site, { ...site, features: [{ ...first, vertices }, ...others] })).toMatchObject({
+      ok: false,
+      problems: [{ code: 'too-many', path: ['features', 0, 'vertices'] }],
+    });
+  });
+
   it('says where a wrong thing stands after another was taken out before it', () => {
     const edited = spotB(typed(2e6, 0))(site);
     const fewer = { ...edited, features: edited.features.filter((f) => f.id !== 'end') };

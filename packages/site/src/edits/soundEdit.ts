@@ -27,8 +27,10 @@ export function soundEdit(site: Site, edited: Site): SoundEdit {
     site.underlays === edited.underlays &&
     site.frame === edited.frame;
   const values = valueProblems(site, edited);
-  // names are looked for only in what has the shape of a site
-  const whole = same || values.some(({ code }) => code === 'wrong-value');
-  const problems = [...values, ...(whole ? [] : integrityProblems(edited))];
+  // names are looked for only in what has the shape of a site: what a list within a thing has too many of was not looked at
+  const shapeless = values.some(
+    ({ code, path }) => code === 'wrong-value' || (code === 'too-many' && path.length > 1),
+  );
+  const problems = [...values, ...(same || shapeless ? [] : integrityProblems(edited))];
   return problems.length === 0 ? { ok: true, site: edited } : { ok: false, problems };
 }
