@@ -1,8 +1,8 @@
 import type { Dice } from '../../random/dice';
 import type { Mutator } from '../reader';
-import { below, upTo } from './bytes';
+import { below, MOST_BYTES, upTo } from './bytes';
 import { extremeNumbers, hostileTexts } from './hostile';
-import { onText } from './texts';
+import { joinedWithin, onText } from './texts';
 
 type Group = readonly [code: string, value: string];
 
@@ -13,7 +13,7 @@ function onGroups(change: (groups: Group[], dice: Dice) => void): Mutator {
     const groups: Group[] = [];
     for (let i = 0; i + 1 < lines.length; i += 2) groups.push([lines[i] ?? '', lines[i + 1] ?? '']);
     if (groups.length > 0) change(groups, dice);
-    return `${groups.map((g) => g.join('\n')).join('\n')}\n`;
+    return `${joinedWithin(MOST_BYTES, groups, '\n', ([code, value]) => `${code}\n${value}`)}\n`;
   });
 }
 

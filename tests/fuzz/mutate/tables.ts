@@ -1,8 +1,8 @@
 import type { Dice } from '../../random/dice';
 import type { Mutator } from '../reader';
-import { below, upTo } from './bytes';
+import { below, MOST_BYTES, upTo } from './bytes';
 import { extremeNumbers, hostileTexts } from './hostile';
-import { onText } from './texts';
+import { joinedWithin, onText } from './texts';
 
 /** A mutation of rows of cells, whatever parts the cells. */
 function onCells(change: (rows: string[][], dice: Dice) => void): Mutator {
@@ -11,7 +11,7 @@ function onCells(change: (rows: string[][], dice: Dice) => void): Mutator {
     const rows = text.split('\n').map((line) => line.split(separator));
     change(rows, dice);
     const written = dice.next() < 0.1 ? dice.pick([';', '\t', ',', '|', '  ']) : separator;
-    return rows.map((row) => row.join(written)).join('\n');
+    return joinedWithin(MOST_BYTES, rows, '\n', (row) => row.join(written));
   });
 }
 

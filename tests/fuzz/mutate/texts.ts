@@ -8,6 +8,24 @@ export function onText(change: (text: string, dice: Dice, seeds: readonly Uint8A
   return (input, dice, seeds) => bytesOf(change(textOf(input), dice, seeds));
 }
 
+/** Texts of items, joined, as many of them as have room: an item that is long already may have been put in very many times. */
+export function joinedWithin<Item>(
+  most: number,
+  items: readonly Item[],
+  between: string,
+  write: (item: Item) => string,
+): string {
+  const texts: string[] = [];
+  let length = 0;
+  for (const item of items) {
+    const text = write(item);
+    length += text.length + between.length;
+    if (length > most) break;
+    texts.push(text);
+  }
+  return texts.join(between);
+}
+
 /** The text with one of what the pattern finds, drawn by the dice, changed. */
 export function oneOf(text: string, pattern: RegExp, dice: Dice, change: (found: string) => string): string {
   const found = [...text.matchAll(pattern)];
