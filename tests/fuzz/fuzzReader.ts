@@ -3,8 +3,8 @@ import { AT, type Fault, type FuzzJob, HANG_MS, PLACES, type Tally } from './tal
 
 /** How often it is looked whether the thread goes on (ms). */
 const LOOK_MS = 50;
-/** A thread that is longer than this at one input (ms) is ended; one that ends by itself after `HANG_MS` has counted that itself. */
-const END_MS = 3 * HANG_MS;
+/** A thread that is so many times as long at one input as one may be is ended; one that comes back before has counted that itself. */
+const END_AFTER = 3;
 
 const OUT_OF_MEMORY = 'ERR_WORKER_OUT_OF_MEMORY';
 
@@ -14,6 +14,8 @@ export type FuzzSetting = {
   readonly seed: number;
   readonly from?: number;
   readonly inputs: number;
+  /** An input that takes longer (ms) hangs; `HANG_MS` without it. */
+  readonly hangMs?: number;
   readonly onFault?: (fault: Fault) => void;
   /** Some times a second: how many inputs are done. */
   readonly onProgress?: (done: number) => void;
@@ -21,13 +23,13 @@ export type FuzzSetting = {
 
 /** Puts mutated inputs before one reader, in a thread that is ended where it hangs and begun again behind that input. */
 export async function fuzzReader(setting: FuzzSetting): Promise<Tally> {
-  const { module, seed, from = 0, inputs, onFault } = setting;
+  const { module, seed, from = 0, inputs, hangMs = HANG_MS, onFault } = setting;
   const counts = new Int32Array(new SharedArrayBuffer(PLACES * Int32Array.BYTES_PER_ELEMENT));
   const to = from + inputs;
   for (let next = from; next < to; ) {
     Atomics.store(counts, AT.reading, 0);
     Atomics.store(counts, AT.next, next);
-    const ended = await oneThread({ module: module.href, seed, from: next, to, counts }, setting);
+    const ended = await oneThread({ module: module.href, seed, from: next, to, hangMs, counts }, setting);
     next = Atomics.load(counts, AT.next);
     if (ended === 'done') continue;
     Atomics.add(counts, ended.is === 'hang' ? AT.hangs : AT.crashes, 1);
@@ -50,6 +52,7 @@ function oneThread(
   job: FuzzJob,
   { onFault, onProgress, from = 0 }: FuzzSetting,
 ): Promise<'done' | Omit<Fault, 'number'>> {
+  const endMs = END_AFTER * job.hangMs;
   return new Promise((resolve, reject) => {
     const worker = new Worker(new URL('./fuzzWorker.mjs', import.meta.url), { workerData: job });
     let hung = false;
@@ -61,7 +64,7 @@ function oneThread(
       onProgress?.(next - from);
       if (next !== seen || Atomics.load(job.counts, AT.reading) === 0) {
         [seen, clock, processor] = [next, performance.now(), now];
-      } else if (performance.now() - clock > END_MS && now - processor > END_MS && !hung) {
+      } else if (performance.now() - clock > endMs && now - processor > endMs && !hung) {
         hung = true;
         void worker.terminate();
       }
@@ -73,7 +76,7 @@ function oneThread(
     });
     worker.on('exit', (code) => {
       clearInterval(look);
-      if (hung) resolve({ is: 'hang', why: `ended after ${END_MS} ms` });
+      if (hung) resolve({ is: 'hang', why: `ended after ${endMs} ms` });
       else if (code === 0 && Atomics.load(job.counts, AT.next) >= job.to) resolve('done');
       else reject(new Error(`the thread ended with ${code} at input ${Atomics.load(job.counts, AT.next)}`));
     });

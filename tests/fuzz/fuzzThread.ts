@@ -1,11 +1,11 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { mutatedInput } from './mutate/mutated';
 import type { FuzzReader } from './reader';
-import { AT, type Fault, type FuzzJob, HANG_MS } from './tally';
+import { AT, type Fault, type FuzzJob } from './tally';
 
 // Reads the inputs of a job one after the other. It says by shared memory where it is, because a thread that hangs says nothing else.
 
-const { module, seed, from, to, counts } = workerData as FuzzJob; // who starts it gives nothing else
+const { module, seed, from, to, hangMs, counts } = workerData as FuzzJob; // who starts it gives nothing else
 const { reader } = (await import(module)) as { readonly reader: FuzzReader };
 await reader.ready?.();
 const seeds = reader.seeds();
@@ -46,7 +46,7 @@ for (let number = from; number < to; number += 1) {
   }
   Atomics.store(counts, AT.reading, 0);
   const took = Math.min(performance.now() - clock, processorMs() - processor);
-  if (took > HANG_MS) found({ is: 'hang', number, why: `${took.toFixed(0)} ms` });
+  if (took > hangMs) found({ is: 'hang', number, why: `${took.toFixed(0)} ms` });
   if (read === null) continue;
   count(read.accepted ? AT.accepted : AT.refused);
   const wrong = read.accepted ? reader.judge(input, read) : null;

@@ -26,6 +26,7 @@ export type FuzzJob = {
   readonly seed: number;
   readonly from: number;
   readonly to: number;
+  readonly hangMs: number;
   readonly counts: Int32Array;
 };
 

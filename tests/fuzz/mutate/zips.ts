@@ -10,7 +10,7 @@ import { jsonMutators } from './json';
 const AT = Date.UTC(2026, 4, 4, 8);
 
 /** First bytes of pictures, and bytes behind them. */
-export const pictureBytes: readonly Uint8Array[] = [
+const pictureBytes: readonly Uint8Array[] = [
   [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a],
   [0xff, 0xd8, 0xff, 0xe0],
   [0x47, 0x49, 0x46, 0x38, 0x39, 0x61],
