@@ -173,6 +173,13 @@ describe('what is wrong in a part is left out and counted', () => {
     expect(notes).toEqual([{ code: 'kinds-left-out', count: 4 }]);
   });
 
+  it('a height without end is none', () => {
+    const heights = ['7.5', '1e999', '-1e999', '"3"'].map(
+      (z) => readSound(`{"type":"Point","coordinates":[1,2,${z}]}`).things[0]?.points[0]?.height,
+    );
+    expect(heights).toEqual([7.5, null, null, null]);
+  });
+
   it('KML that has no place, or one that cannot be read', () => {
     const inPlacemark = (inside: string) => `<Placemark>${inside}</Placemark>`;
     const at = (coordinates: string) => `<Point><coordinates>${coordinates}</coordinates></Point>`;

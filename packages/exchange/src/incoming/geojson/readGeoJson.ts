@@ -139,7 +139,8 @@ function partsOf(value: unknown, found: Collector): readonly unknown[] {
 function pointOf(position: unknown): IncomingPoint {
   const [first, second, height] = listOf(position);
   const number = (value: unknown) => (typeof value === 'number' ? value : Number.NaN);
-  return { first: number(first), second: number(second), height: typeof height === 'number' ? height : null };
+  const z = number(height); // JSON's 1e999 is a number, and infinite
+  return { first: number(first), second: number(second), height: Number.isFinite(z) ? z : null };
 }
 
 function textOf(properties: Json, keys: readonly string[]): string {
