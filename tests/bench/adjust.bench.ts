@@ -7,7 +7,8 @@ import { choleskyFactor, formNormals, solveNormals } from '../../packages/adjust
 import { SparseRows } from '../../packages/adjust/src/sparseRows';
 import { CHOLESKY_PIVOT } from '../../packages/adjust/src/tolerances';
 import { type Network, seededNetwork } from '../adjust/seededNetwork';
-import { tell } from './figures';
+import { quantile, tell } from './figures';
+import { ranOn, timesOf } from './timing';
 
 /** `targetMs` null: measured only. */
 const CASES = [
@@ -18,17 +19,8 @@ const CASES = [
 /** Least ratio of the library's QR step to ours. */
 const TARGET_RATIO = 10;
 
-let sink = 0;
-
-function medianMs(runs: number, work: () => number): number {
-  for (let k = 0; k < Math.ceil(runs / 2); k++) sink += work();
-  const times = Array.from({ length: runs }, () => {
-    const start = performance.now();
-    sink += work();
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return times[Math.floor(runs / 2)] ?? Number.NaN;
-}
+const medianMs = (runs: number, work: () => number) =>
+  quantile(timesOf(runs, Math.ceil(runs / 2), work), 0.5);
 
 /** What a caller asks for: fit, residuals, tests, suspects, and the covariance block of every point. */
 function wholeAdjustment({ estimates, observations }: Network): number {
@@ -109,5 +101,5 @@ for (const { points, count, targetMs, runs } of CASES) {
       ratio: null,
     }) && met;
 }
-console.log(`node ${process.version}, sink ${sink.toPrecision(6)}`);
+console.log(ranOn());
 process.exitCode = met ? 0 : 1;

@@ -35,7 +35,9 @@ import {
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
+import { seededRandom } from '../random/seeded';
 import { type Figure, tell } from './figures';
+import { ranOn, timesOf } from './timing';
 
 const VERTICES = 50;
 const MANY = 10_000;
@@ -58,15 +60,6 @@ const SAME_M = 1e-3;
 
 const METRES_PER_DEGREE = (earthRadius * Math.PI) / 180;
 const letters = 'abcdefgh';
-
-/** Uniform in [0, 1), the same for a seed everywhere (Park and Miller's generator). */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
-}
 
 /** Trees, fences, services, decks and beds of five corners, evenly mixed. */
 function features(count: number, next: () => number): Feature[] {
@@ -105,7 +98,7 @@ function features(count: number, next: () => number): Feature[] {
 }
 
 function yard(count: number): Site {
-  const next = seeded(2026);
+  const next = seededRandom(2026);
   const path: Path = {
     id: 'lateral',
     name: '',
@@ -126,19 +119,8 @@ function yard(count: number): Site {
   return { ...empty, features: features(count, next), paths: [path] };
 }
 
-let sink = 0;
-
-/** The least of some runs: what the work takes, where other programs take their turns between. */
-function leastMs(runs: number, warmUp: number, work: () => number): number {
-  for (let k = 0; k < warmUp; k++) sink += work();
-  let least = Infinity;
-  for (let k = 0; k < runs; k++) {
-    const start = performance.now();
-    sink += work();
-    least = Math.min(least, performance.now() - start);
-  }
-  return least;
-}
+const leastMs = (runs: number, warmUp: number, work: () => number) =>
+  Math.min(...timesOf(runs, warmUp, work));
 
 function lateralOf(derived: Derived): DerivedPath {
   const lateral = derived.paths.get('lateral');
@@ -298,5 +280,5 @@ const figures: readonly Figure[] = [
   },
 ];
 const met = figures.map(tell).every((one) => one);
-console.log(`node ${process.version}, sink ${sink.toPrecision(6)}`);
+console.log(ranOn());
 process.exitCode = same && met ? 0 : 1;

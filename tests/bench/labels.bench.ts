@@ -1,7 +1,9 @@
 // Run: npx tsx tests/bench/labels.bench.ts
 // A crowded drawing at 1:100: from labels and obstacles to places. Median of RUNS after a warm-up.
 import { type Label, type Obstacle, placeLabels } from '../../packages/drawing/src/index';
-import { tell } from './figures';
+import { seededRandom } from '../random/seeded';
+import { quantile, tell } from './figures';
+import { ranOn, timesOf } from './timing';
 
 const LABELS = 2000;
 const OBSTACLES = 1600;
@@ -15,16 +17,7 @@ const TARGET_MS = 80;
 /** So many must have found a place, or the figure says nothing. */
 const LEAST_PLACED = 1500;
 
-/** Uniform in [0, 1), the same for a seed everywhere (Park and Miller's generator). */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
-}
-
-const next = seeded(2026);
+const next = seededRandom(2026);
 const place = () => ({ x: next() * SIDE_M, y: next() * SIDE_M });
 
 const labels = Array.from({ length: LABELS }, (_, i): Label => {
@@ -54,18 +47,12 @@ const obstacles = Array.from({ length: OBSTACLES }, (_, i): Obstacle => {
 
 const measureText = (text: string, height: number) => 0.75 * height * text.length;
 let placed = 0;
-const once = () => {
+const times = timesOf(RUNS, WARM_UP, () => {
   placed = placeLabels(labels, obstacles, { mmPerMetre: MM_PER_METRE, measureText }).length;
-};
-
-for (let i = 0; i < WARM_UP; i++) once();
-const times = Array.from({ length: RUNS }, () => {
-  const start = performance.now();
-  once();
-  return performance.now() - start;
-}).sort((a, b) => a - b);
-const median = times[Math.floor(RUNS / 2)] ?? Number.NaN;
-console.log(`${LABELS} labels on ${SIDE_M} m at 1:${1000 / MM_PER_METRE}, node ${process.version}`);
+  return placed;
+});
+const median = quantile(times, 0.5);
+console.log(`${LABELS} labels on ${SIDE_M} m at 1:${1000 / MM_PER_METRE}, ${ranOn()}`);
 const fast = tell({
   name: `${LABELS.toLocaleString('en-US')} labels find their places`,
   value: median,

@@ -2,10 +2,11 @@
 // The sample sites as links: how many bytes, by what goes along, against JSON deflated by zlib at its best; and how long it takes.
 import { deflateRawSync } from 'node:zlib';
 import { forLink, type LinkChoice, leastChoice, linkBytes, openLinkBytes, qrSymbols } from '@footmark/link';
-import type { Site } from '@footmark/site';
+import { loadProjection, type Site } from '@footmark/site';
 import { asDrawn, bytesOf, fullSite, sampleSite } from '../link/samples';
 import { seededRandom } from '../random/seeded';
-import { tell } from './figures';
+import { quantile, tell } from './figures';
+import { ranOn, timesOf } from './timing';
 
 /** An address of forty characters. */
 const HEAD = 'https://footmark.example/app-2026/#/link';
@@ -25,16 +26,13 @@ function thingsIn(site: Site): number {
   return owners.length + points + site.runs.reduce((sum, run) => sum + 1 + run.readings.length, 0);
 }
 
-function medianOf(once: () => unknown): number {
-  for (let i = 0; i < WARM_UP; i++) once();
-  const times = Array.from({ length: RUNS }, () => {
-    const start = performance.now();
-    once();
-    return performance.now() - start;
-  });
-  return times.sort((a, b) => a - b)[Math.floor(RUNS / 2)] ?? Number.NaN;
-}
+const medianOf = (once: () => unknown) =>
+  quantile(
+    timesOf(RUNS, WARM_UP, () => (once() === null ? 1 : 0)),
+    0.5,
+  );
 
+await loadProjection();
 const rearAlley = sampleSite('rear-alley');
 const frontTerrace = sampleSite('front-terrace');
 const sites: readonly (readonly [string, Site])[] = [
@@ -84,5 +82,5 @@ for (const [what, ms] of [['made', made] as const, ['opened', opened] as const])
       goal: { under: TARGET_MS },
       ratio: { to: 'JSON.parse of the site', times: ms / parsed },
     }) && met;
-console.log(`its symbol is drawn in ${drawn.toFixed(0)} ms median, node ${process.version}`);
+console.log(`its symbol is drawn in ${drawn.toFixed(0)} ms median, ${ranOn()}`);
 process.exitCode = met ? 0 : 1;

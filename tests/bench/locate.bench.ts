@@ -3,7 +3,9 @@
 // Turf's plane is a sphere in degrees. Near the equator, over some tens of metres, the two agree to SAME_M.
 import { locateMany, type PathLine, type Point, pathLength, pathLine } from '@footmark/geometry';
 import { along, earthRadius, lineString } from '@turf/turf';
-import { tell } from './figures';
+import { seededRandom } from '../random/seeded';
+import { quantile, tell } from './figures';
+import { ranOn, timesOf } from './timing';
 
 const VERTICES = 1000;
 const READINGS = 100_000;
@@ -17,15 +19,6 @@ const SAME_M = 1e-8;
 const PATH_LENGTH_M = 50;
 
 const METRES_PER_DEGREE = (earthRadius * Math.PI) / 180;
-
-/** Uniform in [0, 1), the same for a seed everywhere (Park and Miller's generator). */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
-}
 
 /** A wandering line of equal legs, all within some tens of metres of the origin. */
 function wanderingPath(next: () => number): Point[] {
@@ -46,19 +39,10 @@ function lineOf(points: readonly Point[]): PathLine {
   return built.value;
 }
 
-let sink = 0;
+const medianMs = (runs: number, work: () => number) =>
+  quantile(timesOf(runs, Math.ceil(runs / 2), work), 0.5);
 
-function medianMs(runs: number, work: () => number): number {
-  for (let k = 0; k < Math.ceil(runs / 2); k++) sink += work();
-  const times = Array.from({ length: runs }, () => {
-    const start = performance.now();
-    sink += work();
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return times[Math.floor(runs / 2)] ?? Number.NaN;
-}
-
-const next = seeded(2026);
+const next = seededRandom(2026);
 const points = wanderingPath(next);
 const line = lineOf(points);
 const length = pathLength(line);
@@ -103,5 +87,5 @@ const met = tell({
   ratio: null,
 });
 console.log(`places differ by ${apart.toExponential(1)} m at most (under ${SAME_M} m)`);
-console.log(`node ${process.version}, sink ${sink.toPrecision(6)}`);
+console.log(ranOn());
 process.exitCode = same && met ? 0 : 1;

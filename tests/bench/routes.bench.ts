@@ -11,7 +11,8 @@ import createGraph from 'ngraph.graph';
 import { aStar } from 'ngraph.path';
 import { randomRequest } from '../route/randomRequest';
 import { awayFrom } from '../route/rays';
-import { tell } from './figures';
+import { quantile, tell } from './figures';
+import { ranOn, timesOf } from './timing';
 
 const RUNS = 7;
 const WARM_UP = 5;
@@ -28,10 +29,15 @@ const cases: readonly (readonly [name: string, request: RouteRequest, targetMs: 
 let met = true;
 for (const [name, request, target] of cases) {
   const answer = findRoutes(request);
-  for (let i = 1; i < WARM_UP; i++) findRoutes(request);
-  const ours = median(() => findRoutes(request));
+  const ours = quantile(
+    timesOf(RUNS, WARM_UP - 1, () => (findRoutes(request).is === 'found' ? 1 : 0)),
+    0.5,
+  );
   const way = gridWay(request);
-  const theirs = median(() => gridWay(request));
+  const theirs = quantile(
+    timesOf(RUNS, 0, () => gridWay(request) ?? 0),
+    0.5,
+  );
   const best = answer.is === 'found' ? answer.routes[0]?.cost.length : undefined;
   console.log(
     `${name}: ${answer.is === 'found' ? answer.routes.length : 0} routes, best ${best?.toFixed(2) ?? answer.is} m; ` +
@@ -46,7 +52,7 @@ for (const [name, request, target] of cases) {
       ratio: { to: 'one way of A* on a grid (ngraph.path)', times: ours / theirs },
     }) && met;
 }
-console.log(`node ${process.version}`);
+console.log(ranOn());
 process.exitCode = met ? 0 : 1;
 
 function sampleRequest(): RouteRequest {
@@ -58,15 +64,6 @@ function sampleRequest(): RouteRequest {
   const rerouting = ask === null ? null : requestOf(opened.site, derived, ask);
   if (!rerouting?.ok) throw new Error('the sample has no pipe');
   return rerouting.value.request;
-}
-
-function median(run: () => unknown): number {
-  const times = Array.from({ length: RUNS }, () => {
-    const start = performance.now();
-    run();
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return times[RUNS >> 1] ?? 0;
 }
 
 /** Length (m) of the way over the grid; null without one. */
