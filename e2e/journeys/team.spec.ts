@@ -76,6 +76,9 @@ async function rename({ hand, screen }: Device, from: string, to: string): Promi
   await screen.saved();
 }
 
+/** The entry of Exif that leads to the place, as bytes in the order that we write (Exif 2.32, 4.6.3). */
+const GPS_TAG = '\x88\x25\0\x04';
+
 test('two devices of a team have each other’s work, also what was done without the network', async ({
   page,
   hand,
@@ -165,7 +168,7 @@ test('what two people changed otherwise stands side by side, and one chooses', a
   await there.context.close();
 });
 
-test('a picture goes along, without the place where it was taken', async ({
+test('a picture goes along, and says where it was taken only if that is wished', async ({
   page,
   hand,
   browser,
@@ -179,11 +182,15 @@ test('a picture goes along, without the place where it was taken', async ({
   const taken = fileURLToPath(
     new URL('../../app/src/pictures/fixtures/7x5-gps-orientation-6.jpg', import.meta.url),
   );
-  await here.screen.press('Picture under the plan');
-  const dialog = page.waitForEvent('filechooser');
-  await here.screen.press('Add a picture');
-  await (await dialog).setFiles(taken);
-  await here.screen.saved();
+  const add = async () => {
+    await here.screen.press('Picture under the plan');
+    const dialog = page.waitForEvent('filechooser');
+    await here.screen.press('Add a picture');
+    await (await dialog).setFiles(taken);
+    await here.screen.saved();
+    await here.screen.press('Yard');
+  };
+  await add();
 
   const there = await anotherDevice(browser, baseURL ?? '', neighbours);
   await there.home.open();
@@ -195,6 +202,19 @@ test('a picture goes along, without the place where it was taken', async ({
   expect(left).not.toContain('Invented');
   // upright it is five wide and seven high, as the other device measures it
   expect([came?.widthPx, came?.heightPx]).toEqual([5, 7]);
+  expect(left).not.toContain(GPS_TAG);
+
+  await hand.press(page.getByRole('button', { name: 'More', exact: true }));
+  await hand.press(page.getByRole('menuitem', { name: 'Keep where photos were taken' }));
+  await expect(here.screen.notice).toContainText('whoever gets one can read it');
+  await add();
+  await expect.poll(() => picturesOf(there.page), { timeout: EXCHANGE_MS }).toHaveLength(2);
+  const texts = (await picturesOf(there.page)).map(({ bytes }) => Buffer.from(bytes).toString('latin1'));
+  expect(texts.filter((text) => text.includes(GPS_TAG))).toHaveLength(1);
+  expect(texts.join()).not.toContain('Invented');
+  await hand.press(page.getByRole('button', { name: 'More', exact: true }));
+  await hand.press(page.getByRole('menuitem', { name: 'Leave out where photos were taken' }));
+  await expect(here.screen.notice).toContainText('do not say where they were taken');
   expect(there.heard).toEqual([]);
   await there.context.close();
 });

@@ -1,7 +1,9 @@
+import type { PlaceTaken } from './exifPlace';
 import { type HeaderFailure, type PictureType, readPictureHeader } from './pictureHeader';
 import { MOST_BYTES } from './pictureLimits';
 import { scaledSize, uprightSize } from './scaledSize';
-import { withoutMetadata } from './withoutMetadata';
+import { useWishForPlaces } from './wishForPlaces';
+import { placeTakenOf, withoutMetadata } from './withoutMetadata';
 
 /** A picture of so many pixels or more is not decoded: four bytes each are more than a phone has to spare. */
 export const MOST_PIXELS = 100_000_000;
@@ -30,7 +32,7 @@ export type ImportFailure =
 
 /**
  * Takes in a picture file: checked by its content, upright, its longer side at most `longestPx`, and without what the camera wrote beside
- * it, such as where it was taken.
+ * it. Where a JPEG was taken goes along only if that is wished.
  */
 export async function importPicture(file: Blob, longestPx: number): Promise<ImportedPicture | ImportFailure> {
   if (file.size > MOST_BYTES) return { ok: false, code: 'too-many-bytes', bytes: file.size };
@@ -46,7 +48,8 @@ export async function importPicture(file: Blob, longestPx: number): Promise<Impo
   if (header.widthPx * header.heightPx >= MOST_PIXELS)
     return { ok: false, code: 'too-many-pixels', ...upright };
 
-  const bare = withoutMetadata(bytes, header.type, header.orientation);
+  const place = useWishForPlaces.getState().keeps ? placeTakenOf(bytes, header.type) : null;
+  const bare = withoutMetadata(bytes, header.type, header.orientation, place);
   const blob = new Blob([bare ?? bytes], { type: `image/${header.type}` }); // what it is, not what its name says
   let bitmap: ImageBitmap;
   try {
@@ -60,13 +63,20 @@ export async function importPicture(file: Blob, longestPx: number): Promise<Impo
     const isWhole = kept.widthPx === size.widthPx && kept.heightPx === size.heightPx;
     if (isWhole && bare !== null) return { ok: true, blob, ...size, scaledFrom: null };
     // drawn anew, a picture has nothing beside it
-    const scaled = await scaledBlob(bitmap, kept, header.type);
+    const drawn = await scaledBlob(bitmap, kept, header.type);
+    const scaled = drawn === null || place === null ? drawn : await withPlace(drawn, place);
     return scaled === null
       ? { ok: false, code: 'no-memory', ...size }
       : { ok: true, blob: scaled, ...kept, scaledFrom: isWhole ? null : size };
   } finally {
     bitmap.close();
   }
+}
+
+/** A JPEG that was drawn anew, and is upright, with the place where it was taken. */
+async function withPlace(drawn: Blob, place: PlaceTaken): Promise<Blob> {
+  const told = withoutMetadata(new Uint8Array(await drawn.arrayBuffer()), 'jpeg', 1, place);
+  return told === null ? drawn : new Blob([told], { type: drawn.type });
 }
 
 /** The picture drawn anew at a size: photos as JPEG, all else as PNG. Null when the browser cannot. */

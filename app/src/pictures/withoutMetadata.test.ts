@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import ExifReader from 'exifreader';
 import { describe, expect, it } from 'vitest';
 import { readPictureHeader } from './pictureHeader';
-import { withoutMetadata } from './withoutMetadata';
+import { placeKeptIn, placeTakenOf, withoutMetadata } from './withoutMetadata';
 
 // 7x5-gps*: written by sharp 0.35 (libvips), with a place, a maker and an artist in Exif and a place in XMP; read by ExifReader 4.46. Neither is ours.
 const folder = new URL('./fixtures/', import.meta.url);
@@ -90,5 +90,52 @@ describe('withoutMetadata', () => {
         if (left !== null) expect(new TextDecoder('latin1').decode(left), name).not.toContain('Invented');
       }
     }
+  });
+});
+
+describe('where a photo was taken', () => {
+  const PHOTO = '7x5-gps-orientation-6.jpg';
+  /** As Exif has it; XMP may say it otherwise, and goes. */
+  const placeOf = (bytes: Uint8Array) => {
+    const { exif = {}, gps } = ExifReader.load(bytes.slice().buffer, { expanded: true });
+    return { degrees: gps, as: [exif.GPSLatitude?.value, exif.GPSLongitude?.value] };
+  };
+  const withItsPlace = (bytes: Uint8Array) => {
+    const header = readPictureHeader(bytes);
+    const made = header.ok
+      ? withoutMetadata(bytes, header.type, header.orientation, placeTakenOf(bytes, header.type))
+      : null;
+    if (made === null) throw new Error('a picture that cannot be followed to its end');
+    return made;
+  };
+
+  it('is kept if that is to be, as another reader has it, and with it nothing but the orientation', () => {
+    const whole = fixture(PHOTO);
+    const kept = withItsPlace(whole);
+    expect(placeOf(whole).degrees).toMatchObject({
+      Latitude: expect.any(Number),
+      Longitude: expect.any(Number),
+    });
+    expect(placeOf(kept)).toEqual(placeOf(whole));
+    expect(tags(kept).Orientation).toMatchObject({ value: 6 });
+    expect(told(kept).filter((name) => !/gps/i.test(name))).toEqual([]);
+    expect(withItsPlace(kept)).toEqual(kept);
+  });
+
+  it('is known as what was kept by wish only where nothing else stands beside it', () => {
+    const whole = fixture(PHOTO);
+    expect(placeKeptIn(withItsPlace(whole), 'jpeg', 6)).toEqual(placeTakenOf(whole, 'jpeg'));
+    expect(placeKeptIn(whole, 'jpeg', 6)).toBeNull();
+    expect(placeKeptIn(bare(whole), 'jpeg', 6)).toBeNull();
+  });
+
+  it('is told of no picture that says none, is cut, or is no JPEG', () => {
+    for (const name of readdirSync(folder)) {
+      const whole = fixture(name);
+      const header = readPictureHeader(whole);
+      if (name !== PHOTO && header.ok) expect(placeTakenOf(whole, header.type), name).toBeNull();
+    }
+    const whole = fixture(PHOTO);
+    for (let length = 0; length < whole.length; length++) placeTakenOf(whole.slice(0, length), 'jpeg');
   });
 });

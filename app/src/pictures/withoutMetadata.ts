@@ -1,8 +1,10 @@
+import { exifSegment, type PlaceTaken, placeInExif } from './exifPlace';
 import type { PictureType } from './pictureHeader';
 
 /**
  * The bytes of a picture without what its device wrote beside it: where and when it was taken, by what, texts, smaller copies of it. What
- * is needed to show it stays as it is: nothing is decoded. A JPEG keeps its orientation (1 to 8). Null where they cannot be followed to their end.
+ * is needed to show it stays as it is: nothing is decoded. A JPEG keeps its orientation (1 to 8), and tells of a `place` if it is to: any other
+ * kind never does. Null where they cannot be followed to their end.
  *
  * Sources: JPEG, ITU-T T.81 annex B; Exif 2.32, 4.5 and 4.6; PNG, W3C third edition, 5.3 and 11.3; WebP, RFC 9649, 2.7; GIF89a, 20 to 26. From
  * memory of these texts; held by the tests to a reader that others wrote.
@@ -11,8 +13,9 @@ export function withoutMetadata(
   bytes: Uint8Array,
   type: PictureType,
   orientation: number,
+  place: PlaceTaken | null = null,
 ): Uint8Array<ArrayBuffer> | null {
-  const kept = KEEPERS[type](bytes, orientation);
+  const kept = KEEPERS[type](bytes, orientation, place);
   if (kept === null) return null;
   const length = kept.reduce((sum, piece) => sum + piece.length, 0);
   const whole = new Uint8Array(length);
@@ -25,9 +28,40 @@ export function withoutMetadata(
   return whole;
 }
 
+/** The place that a JPEG's own camera wrote into it; null where there is none. */
+export function placeTakenOf(bytes: Uint8Array, type: PictureType): PlaceTaken | null {
+  return type === 'jpeg' ? (exifOf(bytes, placeInExif) ?? null) : null;
+}
+
+/** The place in a picture that says it, and its orientation, as this program writes them: then it was wished, and there is nothing else beside it. */
+export function placeKeptIn(bytes: Uint8Array, type: PictureType, orientation: number): PlaceTaken | null {
+  const place = placeTakenOf(bytes, type);
+  if (place === null) return null;
+  const own = exifSegment(orientation, place).subarray(4);
+  return exifOf(bytes, (data) => data.length === own.length && data.every((byte, i) => byte === own[i]))
+    ? place
+    : null;
+}
+
+/** What is found in the first APP1 segment with Exif in it, which stands before the picture's own data. */
+function exifOf<Found>(bytes: Uint8Array, find: (data: Uint8Array) => Found): Found | null {
+  const view = viewOf(bytes);
+  for (let at = 2; at + 4 <= bytes.length && bytes[at] === 0xff; ) {
+    const marker = view.getUint8(at + 1);
+    if (marker === START_OF_SCAN || marker === END_OF_IMAGE) return null;
+    const end = at + 2 + view.getUint16(at + 2);
+    if (marker === APP1 && text(bytes, at + 4, 4) === 'Exif')
+      return find(bytes.subarray(at + 4, Math.min(end, bytes.length)));
+    at = end;
+  }
+  return null;
+}
+
 type Pieces = readonly Uint8Array[] | null;
 
-const KEEPERS: Record<PictureType, (bytes: Uint8Array, orientation: number) => Pieces> = {
+type Keeper = (bytes: Uint8Array, orientation: number, place: PlaceTaken | null) => Pieces;
+
+const KEEPERS: Record<PictureType, Keeper> = {
   jpeg: ofJpeg,
   png: ofPng,
   webp: ofWebp,
@@ -36,13 +70,13 @@ const KEEPERS: Record<PictureType, (bytes: Uint8Array, orientation: number) => P
 
 const END_OF_IMAGE = 0xd9;
 const START_OF_SCAN = 0xda;
-const [APP0, APP2, APP14, APP15, COMMENT] = [0xe0, 0xe2, 0xee, 0xef, 0xfe];
+const [APP0, APP1, APP2, APP14, APP15, COMMENT] = [0xe0, 0xe1, 0xe2, 0xee, 0xef, 0xfe];
 
 /** Segments up to the end of the first image: what phones append behind it has its own Exif. Of the APPn, JFIF, colour profile and Adobe's stay. */
-function ofJpeg(bytes: Uint8Array, orientation: number): Pieces {
+function ofJpeg(bytes: Uint8Array, orientation: number, place: PlaceTaken | null): Pieces {
   const view = viewOf(bytes);
   const kept: Uint8Array[] = [bytes.subarray(0, 2)];
-  if (orientation !== 1) kept.push(exifOf(orientation));
+  if (orientation !== 1 || place !== null) kept.push(exifSegment(orientation, place));
   let at = 2;
   while (at + 4 <= bytes.length) {
     if (bytes[at] !== 0xff) return null;
@@ -73,14 +107,6 @@ function endOfScan(bytes: Uint8Array, from: number): number {
     if (next !== 0 && next !== 0xff && !(next >= 0xd0 && next <= 0xd7)) return at;
   }
   return bytes.length;
-}
-
-/** An APP1 segment that gives the orientation and nothing else: one entry, tag 0x0112, a SHORT. */
-function exifOf(orientation: number): Uint8Array {
-  const header = [0xff, 0xe1, 0, 34, ...Array.from('Exif\0\0', (c) => c.charCodeAt(0))];
-  const tiff = [0x4d, 0x4d, 0, 42, 0, 0, 0, 8];
-  const entry = [0, 1, 0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, orientation, 0, 0, 0, 0, 0, 0];
-  return Uint8Array.from([...header, ...tiff, ...entry]);
 }
 
 /** Chunks of a PNG that tell of the picture's making, not of the picture. */

@@ -3,6 +3,7 @@ import { Button, Menu, MenuItem, MenuTrigger, Popover } from 'react-aria-compone
 import { useLocation } from 'wouter';
 import controls from '../controls/controls.module.css';
 import { takeNewer, useProgram } from '../offline/newerVersion';
+import { turnPlaces, useWishForPlaces } from '../pictures/wishForPlaces';
 import { pasteThings } from '../session/chosenThings';
 import { notify, toggleLeaf } from '../session/workbench';
 import { nextTheme } from '../theme/chosenTheme';
@@ -21,11 +22,22 @@ const ITEMS: readonly Item[] = [
 export function MoreMenu() {
   const [, go] = useLocation();
   const hasNewer = useProgram((program) => program.hasNewer);
+  const keepsPlaces = useWishForPlaces((wish) => wish.keeps);
   const take = () => {
     if (!takeNewer()) notify('Not yet: the last edit is still being saved.');
   };
+  const places = () =>
+    notify(
+      turnPlaces()
+        ? 'Photos added from now on keep where they were taken: whoever gets one can read it.'
+        : 'Photos added from now on do not say where they were taken.',
+    );
   const items = [
     ...ITEMS,
+    {
+      name: keepsPlaces ? 'Leave out where photos were taken' : 'Keep where photos were taken',
+      does: places,
+    },
     { name: 'About Footmark', does: () => go('/about') },
     ...(hasNewer ? [{ name: 'A newer version is there: take it', does: take }] : []),
   ];

@@ -1,7 +1,7 @@
 import type PouchDB from 'pouchdb-browser';
 import { readPictureHeader } from '../pictures/pictureHeader';
 import { MOST_BYTES } from '../pictures/pictureLimits';
-import { withoutMetadata } from '../pictures/withoutMetadata';
+import { placeKeptIn, withoutMetadata } from '../pictures/withoutMetadata';
 import type { DeviceDatabase } from '../storage/database';
 
 const PREFIX = 'file:';
@@ -49,11 +49,13 @@ export async function sendFiles(db: DeviceDatabase, replica: PouchDB, site: stri
   }
 }
 
-/** A picture as it may leave the device: one that was taken in long ago may still tell where it was taken. Null: it cannot be followed. */
+/** A picture as it may leave the device: one that was taken in long ago may still tell more than was wished. Null: it cannot be followed. */
 async function bareBlob(blob: Blob): Promise<Blob | null> {
   const bytes = new Uint8Array(await blob.arrayBuffer());
   const header = readPictureHeader(bytes);
-  const bare = header.ok ? withoutMetadata(bytes, header.type, header.orientation) : null;
+  if (!header.ok) return null;
+  const { type, orientation } = header;
+  const bare = withoutMetadata(bytes, type, orientation, placeKeptIn(bytes, type, orientation));
   return bare === null ? null : new Blob([bare], { type: blob.type });
 }
 
