@@ -13,5 +13,6 @@ export type BitCoder = {
 };
 
 /** The interval is of whole numbers of 32 bits, and its first byte goes out when both of its ends agree on it. */
-export const TOP = 2 ** 24;
+export const TOP_SHIFT = 24;
+export const TOP = 2 ** TOP_SHIFT;
 export const ALL = 2 ** 32;

@@ -1,4 +1,4 @@
-import { ALL, type BitCoder, TOP } from './bitCoder';
+import { ALL, type BitCoder, TOP_SHIFT } from './bitCoder';
 import type { BitModel } from './bitModel';
 import { cut } from './bitWriter';
 
@@ -36,9 +36,9 @@ export class BitReader implements BitCoder {
     if (found) this.#high = middle;
     else this.#low = middle + 1;
     this.#model.learn(contexts, found);
-    while (Math.floor(this.#low / TOP) === Math.floor(this.#high / TOP)) {
-      this.#low = (this.#low % TOP) * 256;
-      this.#high = (this.#high % TOP) * 256 + 255;
+    while (this.#low >>> TOP_SHIFT === this.#high >>> TOP_SHIFT) {
+      this.#low = (this.#low << 8) >>> 0;
+      this.#high = ((this.#high << 8) | 255) >>> 0;
       this.#take();
     }
     return found;
@@ -54,7 +54,7 @@ export class BitReader implements BitCoder {
 
   #take(): void {
     if (this.#at >= this.#bytes.length + AHEAD) this.#failed = true;
-    this.#value = (this.#value % TOP) * 256 + (this.#bytes[this.#at] ?? 0);
+    this.#value = ((this.#value << 8) | (this.#bytes[this.#at] ?? 0)) >>> 0;
     this.#at += 1;
   }
 }

@@ -11,8 +11,9 @@ const OF_NUMBER = 1000;
 /** A whole number of `width` bits, up to 30, from the highest; each bit is expected after those before it. */
 export function codeBits(coder: BitCoder, contexts: readonly number[], width: number, given: number): number {
   let path = 1;
+  const here = [...contexts]; // one list for all bits: there are millions of them
   for (let i = width - 1; i >= 0; i--) {
-    const here = contexts.map((context) => mix(context, path));
+    for (let k = 0; k < here.length; k++) here[k] = mix(contexts[k] ?? 0, path);
     path = 2 * path + (coder.bit(here, ((given >>> i) & 1) === 1) ? 1 : 0);
   }
   return path - 2 ** width;
