@@ -1,5 +1,5 @@
 import type { Place } from './place';
-import { canonicalText } from './sameValue';
+import { canonicalText, inOrder, textsOnce } from './sameValue';
 import { keyOf } from './siteThings';
 import type { Stamped, StampedSite, StampedThing } from './stampedSite';
 
@@ -33,16 +33,18 @@ export function shelvesOf({ things }: StampedSite): Shelf {
 
 /** The value that stands: one that does not wait before one that does, any before none, then the latest. */
 export function inRank(values: readonly Stamped[]): readonly Stamped[] {
-  return values.length < 2 ? values : [...values].sort(byRank);
+  if (values.length < 2) return values;
+  const textOf = textsOnce<Stamped>(({ is }) => canonicalText(is ?? null));
+  return [...values].sort((a, b) => byRank(a, b, textOf));
 }
 
-function byRank(a: Stamped, b: Stamped): number {
+function byRank(a: Stamped, b: Stamped, textOf: (of: Stamped) => string): number {
   const first = (is: boolean, other: boolean) => Number(other) - Number(is);
   return (
     first(a.beside !== true, b.beside !== true) ||
     first(a.is !== undefined, b.is !== undefined) ||
     later(a, b) ||
-    (canonicalText(a.is) < canonicalText(b.is) ? -1 : 1)
+    inOrder(textOf(a), textOf(b))
   );
 }
 

@@ -139,5 +139,5 @@ function stampThing(
     return now === undefined ? kept.map((value) => ({ ...value, beside: true as const })) : kept;
   });
   if (current.is === undefined && old.length === 0 && waiting.length === 0) return [];
-  return [current, ...waiting].sort(inNameOrder);
+  return inNameOrder([current, ...waiting]);
 }

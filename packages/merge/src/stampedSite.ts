@@ -1,5 +1,5 @@
 import type { Site } from '@footmark/site';
-import { canonicalText } from './sameValue';
+import { canonicalText, inOrder, textsOnce } from './sameValue';
 import { keyOf, type SiteThing } from './siteThings';
 
 /**
@@ -87,7 +87,7 @@ function joinValues(
     return value.n > (seenByB[value.by] ?? 0) ? [value] : [];
   });
   const added = b.filter((value) => !inA.has(nameOf(value)) && value.n > (seenByA[value.by] ?? 0));
-  const joined = [...kept, ...added].sort(inNameOrder);
+  const joined = inNameOrder([...kept, ...added]);
   return joined.length === a.length && joined.every((value, i) => value === a[i]) ? a : joined;
 }
 
@@ -100,9 +100,9 @@ function nameOf({ by, n, is }: Stamped): string {
   return `${by} ${n} ${canonicalText(is ?? null)}`;
 }
 
-export function inNameOrder(a: Stamped, b: Stamped): number {
-  const [nameA, nameB] = [nameOf(a), nameOf(b)];
-  return nameA < nameB ? -1 : nameA > nameB ? 1 : 0;
+export function inNameOrder(values: readonly Stamped[]): readonly Stamped[] {
+  const name = textsOnce(nameOf);
+  return [...values].sort((a, b) => inOrder(name(a), name(b)));
 }
 
 function laterFixed(a: FixedFacts, b: FixedFacts): FixedFacts {
