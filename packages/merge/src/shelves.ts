@@ -31,11 +31,18 @@ export function shelvesOf({ things }: StampedSite): Shelf {
   return top;
 }
 
+/** Values that were put in rank before: they do not change, and are asked for with every look at their thing. */
+const ranked = new WeakMap<readonly Stamped[], readonly Stamped[]>();
+
 /** The value that stands: one that does not wait before one that does, any before none, then the latest. */
 export function inRank(values: readonly Stamped[]): readonly Stamped[] {
   if (values.length < 2) return values;
+  const known = ranked.get(values);
+  if (known !== undefined) return known;
   const textOf = textsOnce<Stamped>(({ is }) => canonicalText(is ?? null));
-  return [...values].sort((a, b) => byRank(a, b, textOf));
+  const sorted = [...values].sort((a, b) => byRank(a, b, textOf));
+  ranked.set(values, sorted);
+  return sorted;
 }
 
 function byRank(a: Stamped, b: Stamped, textOf: (of: Stamped) => string): number {
