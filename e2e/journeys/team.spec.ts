@@ -188,7 +188,7 @@ test('a picture goes along, and says where it was taken only if that is wished',
     await here.screen.press('Add a picture');
     await (await dialog).setFiles(taken);
     await here.screen.saved();
-    await here.screen.press('Yard');
+    await here.screen.goTo('Yard');
   };
   await add();
 

@@ -4,6 +4,7 @@ import { Tab, TabList, Tabs } from 'react-aria-components';
 import { Action } from '../controls/Action';
 import { bringSoon } from '../parts/bringSoon';
 import { Shown } from '../parts/Shown';
+import { takePicture } from '../pictures/pictureHand';
 import { useOfDerived } from '../session/siteSession';
 import { type CardHeight, goTo, type Step, steps, useWorkbench } from '../session/workbench';
 import styles from './CardPane.module.css';
@@ -101,7 +102,10 @@ function StepState({ of }: { readonly of: Exclude<Step, 'route'> }) {
 
 /** A press on a step goes to its list, also when it is in hand already, and raises a card that is down. */
 function press(step: Step): void {
-  if (useWorkbench.getState().tool === null) goTo(step);
+  if (useWorkbench.getState().tool === null) {
+    takePicture(null);
+    goTo(step);
+  }
   useWorkbench.setState((w) => ({ cardHeight: w.cardHeight === 'low' ? 'half' : w.cardHeight }));
 }
 
