@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads';
-import { AT, type Fault, type FuzzJob, HANG_MS, PLACES, type Tally } from './tally';
+import { AT, type Fault, type FuzzJob, HANG_MS, newCounts, type Tally, tallyOf } from './tally';
 
 /** How often it is looked whether the thread goes on (ms). */
 const LOOK_MS = 50;
@@ -24,7 +24,7 @@ export type FuzzSetting = {
 /** Puts mutated inputs before one reader, in a thread that is ended where it hangs and begun again behind that input. */
 export async function fuzzReader(setting: FuzzSetting): Promise<Tally> {
   const { module, seed, from = 0, inputs, hangMs = HANG_MS, onFault } = setting;
-  const counts = new Int32Array(new SharedArrayBuffer(PLACES * Int32Array.BYTES_PER_ELEMENT));
+  const counts = newCounts();
   const to = from + inputs;
   for (let next = from; next < to; ) {
     Atomics.store(counts, AT.reading, 0);
@@ -36,15 +36,7 @@ export async function fuzzReader(setting: FuzzSetting): Promise<Tally> {
     onFault?.({ ...ended, number: next });
     next += 1;
   }
-  const at = (place: number) => Atomics.load(counts, place);
-  return {
-    inputs,
-    accepted: at(AT.accepted),
-    refused: at(AT.refused),
-    crashes: at(AT.crashes),
-    hangs: at(AT.hangs),
-    partial: at(AT.partial),
-  };
+  return tallyOf(counts, inputs);
 }
 
 /** Runs a thread to its end, or until an input hangs or fills the memory; rejects where the fuzzer itself fails. */

@@ -1,55 +1,8 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { mutatedInput } from './mutate/mutated';
 import type { FuzzReader } from './reader';
-import { AT, type Fault, type FuzzJob } from './tally';
+import { readInputs } from './readInputs';
+import type { FuzzJob } from './tally';
 
-// Reads the inputs of a job one after the other. It says by shared memory where it is, because a thread that hangs says nothing else.
-
-const { module, seed, from, to, hangMs, counts } = workerData as FuzzJob; // who starts it gives nothing else
-const { reader } = (await import(module)) as { readonly reader: FuzzReader };
-await reader.ready?.();
-const seeds = reader.seeds();
-
-const count = (place: number) => Atomics.add(counts, place, 1);
-
-function found(fault: Fault) {
-  count(fault.is === 'crash' ? AT.crashes : fault.is === 'hang' ? AT.hangs : AT.partial);
-  parentPort?.postMessage(fault);
-}
-
-const processorMs = () => {
-  const { user, system } = process.cpuUsage();
-  return (user + system) / 1000;
-};
-
-/** A sound input that is not read says that nothing was tested: the seeds go first, outside of the count. */
-for (const [i, sound] of seeds.entries()) {
-  const read = reader.read(sound);
-  const wrong = read.accepted ? reader.judge(sound, read) : 'refused';
-  if (wrong !== null) throw new Error(`${reader.name}: its sound input ${i} is ${wrong}`);
-}
-
-for (let number = from; number < to; number += 1) {
-  Atomics.store(counts, AT.next, number);
-  const input = mutatedInput(reader, seeds, seed, number);
-  const [clock, processor] = [performance.now(), processorMs()];
-  let read: { readonly accepted: boolean } | null = null;
-  Atomics.store(counts, AT.reading, 1);
-  try {
-    read = reader.read(input);
-  } catch (error) {
-    found({
-      is: 'crash',
-      number,
-      why: error instanceof Error ? (error.stack ?? error.message) : String(error),
-    });
-  }
-  Atomics.store(counts, AT.reading, 0);
-  const took = Math.min(performance.now() - clock, processorMs() - processor);
-  if (took > hangMs) found({ is: 'hang', number, why: `${took.toFixed(0)} ms` });
-  if (read === null) continue;
-  count(read.accepted ? AT.accepted : AT.refused);
-  const wrong = read.accepted ? reader.judge(input, read) : null;
-  if (wrong !== null) found({ is: 'partial', number, why: wrong });
-}
-Atomics.store(counts, AT.next, to);
+const job = workerData as FuzzJob; // who starts it gives nothing else
+const { reader } = (await import(job.module)) as { readonly reader: FuzzReader };
+await readInputs(reader, job, (fault) => parentPort?.postMessage(fault));

@@ -1,7 +1,7 @@
 /** Places of the counts in the memory that the worker and the one who watches it share; `reading` is 1 while an input is read. */
 export const AT = { next: 0, accepted: 1, refused: 2, crashes: 3, hangs: 4, partial: 5, reading: 6 } as const;
 
-export const PLACES = Object.keys(AT).length;
+const PLACES = Object.keys(AT).length;
 
 /** What was found in a number of inputs of one reader. */
 export type Tally = {
@@ -32,3 +32,20 @@ export type FuzzJob = {
 
 /** An input that takes longer hangs (ms): on the clock, and of this process's own computing, so that a busy machine is no fault. */
 export const HANG_MS = 1000;
+
+/** Counts in memory that threads may share, all 0. */
+export function newCounts(): Int32Array {
+  return new Int32Array(new SharedArrayBuffer(PLACES * Int32Array.BYTES_PER_ELEMENT));
+}
+
+export function tallyOf(counts: Int32Array, inputs: number): Tally {
+  const at = (place: number) => Atomics.load(counts, place);
+  return {
+    inputs,
+    accepted: at(AT.accepted),
+    refused: at(AT.refused),
+    crashes: at(AT.crashes),
+    hangs: at(AT.hangs),
+    partial: at(AT.partial),
+  };
+}
