@@ -9,7 +9,13 @@ import {
 import type { Site } from '@footmark/site';
 
 /** A value that somebody gave a thing and that the device took: nobody who saw it has given the thing another. */
-type Entry = { readonly site: string; readonly place: Place; readonly text: string };
+type Entry = {
+  readonly site: string;
+  readonly place: Place;
+  readonly text: string;
+  /** What it was taken away with: a reading with its run. */
+  readonly wentWith?: string;
+};
 
 const NONE = canonicalText(null);
 
@@ -35,7 +41,9 @@ export class Ledger {
         const place = put.places.get(key) ?? seen.places.get(key) ?? [];
         const text = put.texts.get(key) ?? NONE;
         if (base !== null && (pieceAt(base, place) ?? NONE) === text) continue;
-        this.#alive.set(`${after.id} ${key} ${text}`, { site: after.id, place, text });
+        const whole = change.place.join('/');
+        const wentWith = change.after === undefined && key !== whole ? { wentWith: whole } : {};
+        this.#alive.set(`${after.id} ${key} ${text}`, { site: after.id, place, text, ...wentWith });
       }
     }
   }
@@ -45,7 +53,12 @@ export class Ledger {
     this.acknowledged += 1;
     const seen = pieces(place, other ?? undefined);
     for (const key of seen.places.keys()) this.#alive.delete(`${site} ${key} ${seen.texts.get(key)}`);
-    if (other === null) this.#alive.delete(`${site} ${place.join('/')} ${NONE}`);
+    if (other !== null) return;
+    const whole = place.join('/');
+    for (const [id, entry] of this.#alive) {
+      const isIt = entry.place.join('/') === whole || entry.wentWith === whole;
+      if (entry.site === site && entry.text === NONE && isIt) this.#alive.delete(id);
+    }
   }
 
   /** What is neither in its site nor waits beside it. */
