@@ -22,6 +22,9 @@ export class Screen {
   async goTo(step: Step): Promise<void> {
     await this.hand.press(this.tab(step));
     await expect(this.tab(step)).toHaveAttribute('aria-selected', 'true');
+    // until its code has come, the card that was there before is
+    const title = step === 'Route' ? 'What stands in the way' : step;
+    await expect(this.card.getByRole('heading', { level: 2, name: title, exact: true })).toBeVisible();
   }
 
   button(name: string | RegExp): Locator {
