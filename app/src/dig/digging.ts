@@ -1,14 +1,15 @@
 import { type InTheWay, standsInTheWay } from '@footmark/dig';
 import type { RunsFit, Site } from '@footmark/site';
 import { useFit } from '../fit/fitSession';
+import { LastSites } from '../session/lastSites';
 import { derivedFrom, useSite } from '../session/siteSession';
 import { today } from '../session/today';
 
 type Known = { readonly fit: RunsFit | null; readonly day: string; readonly inTheWay: InTheWay };
 
-const diggingOf = new WeakMap<Site, Known>();
+const diggingOf = new LastSites<Known>();
 
-/** What stands in the way, computed once for each state of a site, each fit of it and each day: tickets run out. */
+/** What stands in the way, computed once for each of the last states of a site, each fit of it and each day: tickets run out. */
 export function diggingFrom(site: Site, fit: RunsFit | null): InTheWay {
   const known = diggingOf.get(site);
   const day = today();

@@ -1,4 +1,5 @@
-import type { RunsFit, Site } from '@footmark/site';
+import type { RunsFit } from '@footmark/site';
+import { LastSites } from '../session/lastSites';
 
 /** What sites came to, each state weighed once. */
-export const knownFits = new WeakMap<Site, RunsFit>();
+export const knownFits = new LastSites<RunsFit>();

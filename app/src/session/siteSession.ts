@@ -3,6 +3,7 @@ import { createContext, useContext } from 'react';
 import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
 import { words } from '../words';
+import { LastSites } from './lastSites';
 import { stopLooking, useLooking } from './looking';
 import { notify } from './workbench';
 
@@ -126,9 +127,9 @@ export function currentSite(): Site {
   return site;
 }
 
-const derivedOf = new WeakMap<Site, Derived>();
+const derivedOf = new LastSites<Derived>();
 
-/** What follows from a site; computed once for each state of it. */
+/** What follows from a site; computed once for each state of it while that is one of the last. */
 export function derivedFrom(site: Site): Derived {
   const known = derivedOf.get(site);
   if (known !== undefined) return known;
