@@ -374,7 +374,7 @@ test('visits: runs are put into one, stay when it goes, and two lie side by side
   // a look at one on the plan, and back
   await hand.press(list('New').getByRole('button'));
   await expect(screen.card.getByRole('region', { name: 'Mark C3' })).toBeVisible();
-  await screen.goTo('Runs');
+  await hand.press(screen.tab('Runs'));
   await expect(list('New')).toContainText('Crack');
 });
 
