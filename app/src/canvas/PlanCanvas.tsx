@@ -118,22 +118,22 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
     };
   }, [measure]);
 
-  // the plan, and with it what is in hand, when something of it is another
+  // the plan when something of it is another, what is in hand also when that alone is: each once
+  const ofPlan = [drawing, labels, derived, camera, size, theme, arrived, pictureInHand];
+  const ofHand = [selected, group, vertex, tool, draft, candidates, ways, pins];
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the painters read from `now`
   useEffect(() => {
     if (camera !== null && camera !== live.current.rested) {
       live.current.rested = camera;
       live.current.camera = camera;
     }
-    paintAnew(stage.current, 'all');
-  }, [drawing, labels, derived, camera, size, theme, arrived, pictureInHand]);
-
-  // what is in hand alone
+    if (stage.current !== null) paintPlan(stage.current);
+  }, [...ofPlan]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the painters read from `now`
   useEffect(() => {
     if (tool === null) live.current = { ...live.current, landing: null };
-    paintAnew(stage.current, 'hand');
-  }, [selected, group, vertex, tool, draft, candidates, ways, pins]);
+    if (stage.current !== null) paintHand(stage.current);
+  }, [...ofPlan, ...ofHand]);
 
   // the view's size, and the first look at a site
   useEffect(() => {
@@ -228,13 +228,16 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
   );
 }
 
-/** Paints what is in hand, or all; all too where a gesture has moved the painted canvases, which come back to where they lie. */
-function paintAnew(stage: Konva.Stage | null, what: 'all' | 'hand'): void {
-  if (stage === null) return;
-  const [plan, hand] = stage.getLayers();
-  if (what === 'all' || stage.content.style.transform !== '') plan?.draw();
+/** Paints the plan anew; where a gesture has moved the painted canvases they come back to where they lie. */
+function paintPlan(stage: Konva.Stage): void {
+  stage.getLayers()[0]?.draw();
   stage.content.style.transform = '';
-  hand?.draw();
+}
+
+/** Paints what is in hand anew, and the plan, too, where both canvases come back. */
+function paintHand(stage: Konva.Stage): void {
+  if (stage.content.style.transform !== '') paintPlan(stage);
+  stage.getLayers()[1]?.draw();
 }
 
 /** The CSS transform that shows paper painted for one camera as another sees it, and whether bare paper comes near. */
