@@ -1,4 +1,4 @@
-import type { PlaceTaken } from './exifPlace';
+import type { PlaceTaken } from './exif';
 import { type HeaderFailure, type PictureType, readPictureHeader } from './pictureHeader';
 import { MOST_BYTES } from './pictureLimits';
 import { scaledSize, uprightSize } from './scaledSize';

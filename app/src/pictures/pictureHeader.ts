@@ -1,3 +1,7 @@
+import { charsOf, viewOf } from './bytes';
+import { orientationInExif } from './exif';
+import { APP1, END_OF_IMAGE, jpegSegments, START_OF_SCAN } from './jpegSegments';
+
 /** Kinds of picture that every browser decodes. */
 export type PictureType = 'png' | 'jpeg' | 'webp' | 'gif';
 
@@ -28,12 +32,12 @@ export function readPictureHeader(bytes: Uint8Array): PictureHeader | HeaderFail
   if (bytes.length === 0) return { ok: false, code: 'empty' };
   if (startsWith(bytes, [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])) return readPng(bytes);
   if (startsWith(bytes, [0xff, 0xd8, 0xff])) return readJpeg(bytes);
-  if (/^GIF8[79]a$/.test(text(bytes, 0, 6))) return readGif(bytes);
-  if (text(bytes, 0, 4) === 'RIFF' && text(bytes, 8, 4) === 'WEBP') return readWebp(bytes);
-  if (text(bytes, 4, 4) === 'ftyp') return readFileTypeBox(bytes);
+  if (/^GIF8[79]a$/.test(charsOf(bytes, 0, 6))) return readGif(bytes);
+  if (charsOf(bytes, 0, 4) === 'RIFF' && charsOf(bytes, 8, 4) === 'WEBP') return readWebp(bytes);
+  if (charsOf(bytes, 4, 4) === 'ftyp') return readFileTypeBox(bytes);
   const other = OTHER_KINDS.find(([, begins]) => startsWith(bytes, begins));
   if (other !== undefined) return { ok: false, code: 'other-kind', kind: other[0] };
-  if (/^\s*(<\?xml[^>]*>\s*)?(<!--[\s\S]*?-->\s*)?<svg[\s>]/.test(text(bytes, 0, 1000))) {
+  if (/^\s*(<\?xml[^>]*>\s*)?(<!--[\s\S]*?-->\s*)?<svg[\s>]/.test(charsOf(bytes, 0, 1000))) {
     return { ok: false, code: 'other-kind', kind: 'SVG' };
   }
   return { ok: false, code: 'not-a-picture' };
@@ -48,7 +52,7 @@ const OTHER_KINDS: readonly (readonly [string, readonly number[]])[] = [
 ];
 
 function readPng(bytes: Uint8Array): PictureHeader | HeaderFailure {
-  if (bytes.length < 24 || text(bytes, 12, 4) !== 'IHDR') return broken('png');
+  if (bytes.length < 24 || charsOf(bytes, 12, 4) !== 'IHDR') return broken('png');
   const view = viewOf(bytes);
   return sized('png', view.getUint32(16), view.getUint32(20));
 }
@@ -61,7 +65,7 @@ function readGif(bytes: Uint8Array): PictureHeader | HeaderFailure {
 
 function readWebp(bytes: Uint8Array): PictureHeader | HeaderFailure {
   const view = viewOf(bytes);
-  const chunk = text(bytes, 12, 4);
+  const chunk = charsOf(bytes, 12, 4);
   if (bytes.length < (chunk === 'VP8L' ? 25 : 30)) return broken('webp');
   switch (chunk) {
     case 'VP8 ':
@@ -82,8 +86,8 @@ function readWebp(bytes: Uint8Array): PictureHeader | HeaderFailure {
 const HEIC_BRANDS = ['heic', 'heix', 'hevc', 'hevx', 'heim', 'heis', 'mif1', 'msf1'];
 
 function readFileTypeBox(bytes: Uint8Array): HeaderFailure {
-  const brand = text(bytes, 8, 4);
-  const compatible = text(bytes, 16, Math.min(64, Math.max(0, viewOf(bytes).getUint32(0) - 16)));
+  const brand = charsOf(bytes, 8, 4);
+  const compatible = charsOf(bytes, 16, Math.min(64, Math.max(0, viewOf(bytes).getUint32(0) - 16)));
   if (brand === 'avif' || brand === 'avis' || (brand === 'mif1' && compatible.includes('avif'))) {
     return { ok: false, code: 'other-kind', kind: 'AVIF' };
   }
@@ -95,31 +99,18 @@ function readFileTypeBox(bytes: Uint8Array): HeaderFailure {
   };
 }
 
-/** Walks the marker segments of a JPEG up to its frame header; an orientation on the way is kept. */
+/** Walks the segments of a JPEG up to its frame header; an orientation on the way is kept. */
 function readJpeg(bytes: Uint8Array): PictureHeader | HeaderFailure {
   const view = viewOf(bytes);
   let orientation = 1;
-  let at = 2;
-  while (at + 4 <= bytes.length) {
-    if (bytes[at] !== 0xff) return broken('jpeg');
-    const marker = view.getUint8(at + 1);
-    if (marker === 0xff) {
-      at += 1; // a fill byte
-      continue;
-    }
-    if (marker === 0x01 || (marker >= 0xd0 && marker <= 0xd8)) {
-      at += 2; // stands alone
-      continue;
-    }
-    const length = view.getUint16(at + 2);
-    if (length < 2 || marker === 0xd9 || marker === 0xda) return broken('jpeg');
+  for (const { marker, at, end } of jpegSegments(bytes)) {
+    if (marker === END_OF_IMAGE || marker === START_OF_SCAN) return broken('jpeg');
     if (isFrameHeader(marker)) {
       if (at + 9 > bytes.length) return broken('jpeg');
       const size = sized('jpeg', view.getUint16(at + 7), view.getUint16(at + 5));
       return size.ok ? { ...size, orientation } : size;
     }
-    if (marker === 0xe1) orientation = orientationOf(bytes.subarray(at + 4, at + 2 + length)) ?? orientation;
-    at += 2 + length;
+    if (marker === APP1) orientation = orientationInExif(bytes.subarray(at + 4, end)) ?? orientation;
   }
   return broken('jpeg');
 }
@@ -127,27 +118,6 @@ function readJpeg(bytes: Uint8Array): PictureHeader | HeaderFailure {
 /** SOF0 to SOF15 without the tables (DHT, DAC) and the extension (JPG) that lie between them. */
 function isFrameHeader(marker: number): boolean {
   return marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
-}
-
-/** The orientation that an APP1 segment gives, if it is EXIF and gives one of the eight. */
-function orientationOf(segment: Uint8Array): number | null {
-  if (text(segment, 0, 6) !== 'Exif\0\0' || segment.length < 14) return null;
-  const tiff = segment.subarray(6);
-  const view = viewOf(tiff);
-  const order = text(tiff, 0, 2);
-  if (order !== 'II' && order !== 'MM') return null;
-  const little = order === 'II';
-  const directory = view.getUint32(4, little);
-  if (directory + 2 > tiff.length) return null;
-  const entries = view.getUint16(directory, little);
-  for (let i = 0; i < entries; i++) {
-    const at = directory + 2 + 12 * i;
-    if (at + 12 > tiff.length) return null;
-    if (view.getUint16(at, little) !== 0x0112) continue;
-    const value = view.getUint16(at + 8, little);
-    return value >= 1 && value <= 8 ? value : null;
-  }
-  return null;
 }
 
 function sized(type: PictureType, widthPx: number, heightPx: number): PictureHeader | HeaderFailure {
@@ -162,15 +132,6 @@ function broken(type: PictureType): HeaderFailure {
 
 function startsWith(bytes: Uint8Array, begins: readonly number[]): boolean {
   return begins.every((byte, i) => bytes[i] === byte);
-}
-
-/** Bytes as one character each. */
-function text(bytes: Uint8Array, from: number, length: number): string {
-  return String.fromCharCode(...bytes.subarray(from, from + length));
-}
-
-function viewOf(bytes: Uint8Array): DataView {
-  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 }
 
 function uint24(view: DataView, at: number): number {

@@ -1,4 +1,16 @@
-import { exifSegment, type PlaceTaken, placeInExif } from './exifPlace';
+import { charsOf, viewOf } from './bytes';
+import { exifSegment, type PlaceTaken, placeInExif } from './exif';
+import {
+  APP0,
+  APP1,
+  APP2,
+  APP14,
+  APP15,
+  COMMENT,
+  END_OF_IMAGE,
+  jpegSegments,
+  START_OF_SCAN,
+} from './jpegSegments';
 import type { PictureType } from './pictureHeader';
 
 /**
@@ -30,7 +42,7 @@ export function withoutMetadata(
 
 /** The place that a JPEG's own camera wrote into it; null where there is none. */
 export function placeTakenOf(bytes: Uint8Array, type: PictureType): PlaceTaken | null {
-  return type === 'jpeg' ? (exifOf(bytes, placeInExif) ?? null) : null;
+  return type === 'jpeg' ? exifOf(bytes, placeInExif) : null;
 }
 
 /** The place in a picture that says it, and its orientation, as this program writes them: then it was wished, and there is nothing else beside it. */
@@ -45,14 +57,9 @@ export function placeKeptIn(bytes: Uint8Array, type: PictureType, orientation: n
 
 /** What is found in the first APP1 segment with Exif in it, which stands before the picture's own data. */
 function exifOf<Found>(bytes: Uint8Array, find: (data: Uint8Array) => Found): Found | null {
-  const view = viewOf(bytes);
-  for (let at = 2; at + 4 <= bytes.length && bytes[at] === 0xff; ) {
-    const marker = view.getUint8(at + 1);
+  for (const { marker, at, end } of jpegSegments(bytes)) {
     if (marker === START_OF_SCAN || marker === END_OF_IMAGE) return null;
-    const end = at + 2 + view.getUint16(at + 2);
-    if (marker === APP1 && text(bytes, at + 4, 4) === 'Exif')
-      return find(bytes.subarray(at + 4, Math.min(end, bytes.length)));
-    at = end;
+    if (marker === APP1 && charsOf(bytes, at + 4, 4) === 'Exif') return find(bytes.subarray(at + 4, end));
   }
   return null;
 }
@@ -68,45 +75,19 @@ const KEEPERS: Record<PictureType, Keeper> = {
   gif: ofGif,
 };
 
-const END_OF_IMAGE = 0xd9;
-const START_OF_SCAN = 0xda;
-const [APP0, APP1, APP2, APP14, APP15, COMMENT] = [0xe0, 0xe1, 0xe2, 0xee, 0xef, 0xfe];
-
 /** Segments up to the end of the first image: what phones append behind it has its own Exif. Of the APPn, JFIF, colour profile and Adobe's stay. */
 function ofJpeg(bytes: Uint8Array, orientation: number, place: PlaceTaken | null): Pieces {
-  const view = viewOf(bytes);
   const kept: Uint8Array[] = [bytes.subarray(0, 2)];
   if (orientation !== 1 || place !== null) kept.push(exifSegment(orientation, place));
-  let at = 2;
-  while (at + 4 <= bytes.length) {
-    if (bytes[at] !== 0xff) return null;
-    const marker = view.getUint8(at + 1);
-    if (marker === 0xff) {
-      at += 1;
-      continue;
-    }
-    if (marker === END_OF_IMAGE) break;
-    const end = at + 2 + view.getUint16(at + 2);
+  for (const { marker, at, end } of jpegSegments(bytes)) {
     if (end > bytes.length) return null;
     const isApp = marker >= APP0 && marker <= APP15;
-    const isProfile = marker === APP2 && text(bytes, at + 4, 11) === 'ICC_PROFILE';
+    const isProfile = marker === APP2 && charsOf(bytes, at + 4, 11) === 'ICC_PROFILE';
     const stays = !isApp || marker === APP0 || marker === APP14 || isProfile;
-    const next = marker === START_OF_SCAN ? endOfScan(bytes, end) : end;
-    if (stays && marker !== COMMENT) kept.push(bytes.subarray(at, next));
-    at = next;
+    if (stays && marker !== COMMENT) kept.push(bytes.subarray(at, end));
+    if (marker === END_OF_IMAGE) return kept;
   }
-  if (bytes[at] !== 0xff || bytes[at + 1] !== END_OF_IMAGE) return null;
-  return [...kept, bytes.subarray(at, at + 2)];
-}
-
-/** Where the coded picture data that begins at `from` ends: at a marker that is neither a stuffed byte nor a restart. */
-function endOfScan(bytes: Uint8Array, from: number): number {
-  for (let at = from; at + 1 < bytes.length; at++) {
-    if (bytes[at] !== 0xff) continue;
-    const next = bytes[at + 1] ?? 0;
-    if (next !== 0 && next !== 0xff && !(next >= 0xd0 && next <= 0xd7)) return at;
-  }
-  return bytes.length;
+  return null;
 }
 
 /** Chunks of a PNG that tell of the picture's making, not of the picture. */
@@ -118,7 +99,7 @@ function ofPng(bytes: Uint8Array): Pieces {
   for (let at = 8; at + 12 <= bytes.length; ) {
     const end = at + 12 + view.getUint32(at);
     if (end > bytes.length) return null;
-    const name = text(bytes, at + 4, 4);
+    const name = charsOf(bytes, at + 4, 4);
     if (!PNG_OUT.has(name)) kept.push(bytes.subarray(at, end));
     if (name === 'IEND') return kept;
     at = end;
@@ -137,7 +118,7 @@ function ofWebp(bytes: Uint8Array): Pieces {
     const length = view.getUint32(at + 4, true);
     const end = at + 8 + length + (length % 2);
     if (end > whole) return null;
-    const name = text(bytes, at, 4);
+    const name = charsOf(bytes, at, 4);
     if (name === 'VP8X') {
       const chunk = bytes.slice(at, end);
       chunk[8] = (chunk[8] ?? 0) & ~(EXIF_FLAG | XMP_FLAG);
@@ -162,7 +143,7 @@ function ofGif(bytes: Uint8Array): Pieces {
     const data = is === IMAGE ? at + 11 + colours(bytes[at + 9] ?? 0) : at + 2;
     const end = is === IMAGE || is === EXTENSION ? endOfBlocks(bytes, data) : null;
     if (end === null) return null;
-    const repeats = text(bytes, at + 3, 11) === 'NETSCAPE2.0';
+    const repeats = charsOf(bytes, at + 3, 11) === 'NETSCAPE2.0';
     const goes =
       is === EXTENSION &&
       (label === GIF_COMMENT || label === GIF_PLAIN_TEXT || (label === GIF_APPLICATION && !repeats));
@@ -186,13 +167,4 @@ function endOfBlocks(bytes: Uint8Array, from: number): number | null {
     if (length === 0) return at;
   }
   return null;
-}
-
-function viewOf(bytes: Uint8Array): DataView {
-  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-}
-
-/** Bytes as one character each. */
-function text(bytes: Uint8Array, from: number, length: number): string {
-  return String.fromCharCode(...bytes.subarray(from, from + length));
 }

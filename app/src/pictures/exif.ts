@@ -1,3 +1,5 @@
+import { viewOf } from './bytes';
+
 /**
  * Where a photo was taken, as its camera wrote it: latitude and longitude in degrees, minutes and seconds, each a fraction of whole numbers, and the
  * letters of their hemispheres.
@@ -13,6 +15,7 @@ type Parts = readonly number[];
 const [ORIENTATION, GPS] = [0x0112, 0x8825];
 const [LATITUDE_REF, LATITUDE, LONGITUDE_REF, LONGITUDE] = [1, 2, 3, 4];
 const [ASCII, SHORT, LONG, RATIONAL] = [2, 3, 4, 5];
+const [LITTLE_ENDIAN, BIG_ENDIAN] = [0x4949, 0x4d4d];
 const HEAD = Uint8Array.from('Exif\0\0', (c) => c.charCodeAt(0));
 
 /**
@@ -20,21 +23,42 @@ const HEAD = Uint8Array.from('Exif\0\0', (c) => c.charCodeAt(0));
  * tests to a reader that others wrote).
  */
 export function placeInExif(data: Uint8Array): PlaceTaken | null {
-  if (data.length < HEAD.length + 8 || HEAD.some((byte, i) => data[i] !== byte)) return null;
-  const tiff = data.subarray(HEAD.length);
-  const view = new DataView(tiff.buffer, tiff.byteOffset, tiff.byteLength);
-  const little = view.getUint16(0) === 0x4949;
-  const first = entriesAt(view, view.getUint32(4, little), little);
-  const pointer = first?.get(GPS);
-  const gps = pointer === undefined ? null : entriesAt(view, view.getUint32(pointer, little), little);
-  if (gps == null) return null;
-  const letterOf = (tag: number) => String.fromCharCode(tiff[gps.get(tag) ?? tiff.length] ?? 0);
+  const tiff = tiffIn(data);
+  const pointer = tiff?.entries.get(GPS);
+  if (tiff === null || pointer === undefined) return null;
+  const { view, little } = tiff;
+  const gps = entriesAt(view, view.getUint32(pointer, little), little);
+  if (gps === null) return null;
+  const letterOf = (tag: number) => {
+    const at = gps.get(tag);
+    return at === undefined ? '' : String.fromCharCode(view.getUint8(at));
+  };
   const [north, east] = [letterOf(LATITUDE_REF), letterOf(LONGITUDE_REF)];
   const latitude = partsAt(view, gps.get(LATITUDE), little);
   const longitude = partsAt(view, gps.get(LONGITUDE), little);
   if (latitude === null || longitude === null) return null;
   if ((north !== 'N' && north !== 'S') || (east !== 'E' && east !== 'W')) return null;
   return { latitude: { letter: north, parts: latitude }, longitude: { letter: east, parts: longitude } };
+}
+
+/** The orientation, 1 to 8, in the data of a JPEG's APP1 segment; null where it gives none. */
+export function orientationInExif(data: Uint8Array): number | null {
+  const tiff = tiffIn(data);
+  const at = tiff?.entries.get(ORIENTATION);
+  if (tiff === null || at === undefined) return null;
+  const value = tiff.view.getUint16(at, tiff.little);
+  return value >= 1 && value <= 8 ? value : null;
+}
+
+/** The TIFF in the data of an APP1 segment with Exif, and the entries of its first directory; null where there is none. */
+function tiffIn(data: Uint8Array) {
+  if (data.length < HEAD.length + 8 || HEAD.some((byte, i) => data[i] !== byte)) return null;
+  const view = viewOf(data.subarray(HEAD.length));
+  const order = view.getUint16(0);
+  if (order !== LITTLE_ENDIAN && order !== BIG_ENDIAN) return null;
+  const little = order === LITTLE_ENDIAN;
+  const entries = entriesAt(view, view.getUint32(4, little), little);
+  return entries === null ? null : { view, little, entries };
 }
 
 /** By tag, where the value of each entry of a directory stands, or its offset; null where it lies outside. */
