@@ -1,48 +1,10 @@
-import { ANSWER_FORMAT, ANSWER_VERSION, type Answer, type FoundReport } from '@footmark/site';
+import type { Answer } from '@footmark/site';
+import { crewAnswer } from '../link/crewAnswer';
 
-const at = '2026-06-01T14:05:00-05:00';
-
-const report: FoundReport = {
-  id: 'w1',
-  about: { is: 'mark', run: 'r1', reading: 'q1' },
-  state: 'found',
-  by: 'Crew one',
-  at,
-  given: {
-    label: 'A1',
-    at: { x: 3.25, y: 11.5 },
-    flow: 0.1,
-    ties: [
-      { from: { of: 'f1', at: 'a' }, distance: 7.3152 },
-      { from: { of: 'f1', at: 'b' }, distance: 4.1148 },
-    ],
-    side: 'left',
-  },
-  where: { by: 'paint', along: 0.1524, right: -0.0762 },
-  depth: { to: 'top', depth: 1.3716 },
-  seen: 'roots',
-  material: 'clay',
-  diameter: 0.1016,
-  note: 'raíces hasta la unión',
-  photos: ['i1'],
-};
-
-/** Invented answers of a crew: nothing yet, one thing, several. */
+/** Invented answers of a crew with a photo at each mark: nothing yet, one thing, several. */
 export function soundAnswers(): readonly Answer[] {
-  return [0, 1, 8].map((count) => ({
-    format: ANSWER_FORMAT,
-    version: ANSWER_VERSION,
-    id: 'a1',
-    site: 's1',
-    madeFrom: { version: 3, hash: '0123456789abcdef' },
-    by: 'Crew one',
-    language: 'es',
-    sentAt: at,
-    ticks: Array.from({ length: count }, (_, i) => ({
-      about: { is: 'mark', run: 'r1', reading: `q${i}` } as const,
-      state: 'dug' as const,
-      at,
-    })),
-    found: Array.from({ length: count }, (_, i) => ({ ...report, id: `w${i}` })),
-  }));
+  return [0, 1, 8].map((count) => {
+    const answer = crewAnswer(count);
+    return { ...answer, found: answer.found.map((report) => ({ ...report, photos: ['i1'] })) };
+  });
 }
