@@ -1,4 +1,6 @@
+export { changedLabels, changedPrimitives } from './changes';
 export type { DigDrawing } from './dig/digDrawing';
+export { drawInTheWay } from './dig/drawDigs';
 export { drawMoved } from './dig/drawMoved';
 export { draw } from './draw';
 export {
@@ -11,6 +13,7 @@ export {
 } from './drawing';
 export type { DrawingWords, DrawOptions, Highlight } from './drawOptions';
 export { HATCH, hatchLines } from './hatchLines';
+export { joinDrawings } from './joinDrawings';
 export type { Label, LabelSeat } from './label';
 export { LONGEST_LEADER_MM } from './labels/candidates';
 export { labelObstacles } from './labels/labelObstacles';
@@ -30,6 +33,7 @@ export {
   type Stroke,
   type SymbolPrimitive,
 } from './primitive';
+export { primitivePoints } from './primitivePoints';
 export { drawProfile, type ProfileDrawing } from './profile/drawProfile';
 export { services } from './services';
 export { type SymbolName, type SymbolPart, type SymbolShape, symbolNames } from './symbols/symbolShape';

@@ -1,7 +1,7 @@
-import type { Point } from '@footmark/geometry';
 import { boundsOf, type Drawing, type LayerName, layerNames } from './drawing';
 import type { Label } from './label';
 import type { Primitive } from './primitive';
+import { primitivePoints } from './primitivePoints';
 
 /** Collects what is drawn, layer by layer. */
 export type LayerBuilder = Readonly<{
@@ -32,7 +32,7 @@ export function layerBuilder(): LayerBuilder {
     build: () => {
       const all = [...layers.values()].map((l) => ({ ...l, primitives: fillsFirst(l.primitives) }));
       const things = all.filter((l) => !SAYING_HOW_FAR.has(l.name));
-      return { layers: all, bounds: boundsOf(things.flatMap((l) => l.primitives.flatMap(pointsOf))) };
+      return { layers: all, bounds: boundsOf(things.flatMap((l) => l.primitives.flatMap(primitivePoints))) };
     },
   };
 }
@@ -41,19 +41,4 @@ export function layerBuilder(): LayerBuilder {
 function fillsFirst(primitives: readonly Primitive[]): readonly Primitive[] {
   const isFill = (p: Primitive) => p.kind === 'line' && p.stroke === undefined;
   return [...primitives.filter(isFill), ...primitives.filter((p) => !isFill(p))];
-}
-
-function pointsOf(of: Primitive): readonly Point[] {
-  switch (of.kind) {
-    case 'line':
-    case 'pattern':
-      return of.points;
-    case 'symbol':
-      return [of.at];
-    case 'circle':
-      return [
-        { x: of.centre.x - of.radius, y: of.centre.y - of.radius },
-        { x: of.centre.x + of.radius, y: of.centre.y + of.radius },
-      ];
-  }
 }

@@ -1,6 +1,7 @@
 import type { Derived, Site } from '@footmark/site';
+import type { Drawing } from '../drawing';
 import type { DrawOptions } from '../drawOptions';
-import type { LayerBuilder } from '../layerBuilder';
+import { type LayerBuilder, layerBuilder } from '../layerBuilder';
 import { drawClearances } from './drawClearances';
 import { drawExcavation } from './drawExcavation';
 import { drawFootingLines } from './drawFootingLines';
@@ -27,4 +28,11 @@ export function drawDigs(
     if (isChosen) drawFootingLines(site, derived, one, words, into);
   }
   drawClearances(clearances, highlight, site, words, into);
+}
+
+/** The same as a drawing of its own, to be joined to one of the site without it. */
+export function drawInTheWay(site: Site, derived: Derived, options: DrawOptions): Drawing {
+  const into = layerBuilder();
+  drawDigs(site, derived, options, into);
+  return into.build();
 }

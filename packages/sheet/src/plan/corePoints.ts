@@ -1,6 +1,5 @@
-import type { Drawing, DrawingLayer, LayerName } from '@footmark/drawing';
+import { type Drawing, type DrawingLayer, type LayerName, primitivePoints } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
-import { pointsOf } from './turnDrawing';
 
 /** What a plan must show whole. Streets, mains and services go on beyond it and are cut at its window. */
 const WHOLE: ReadonlySet<LayerName> = new Set(['land', 'buildings', 'pipe', 'marks', 'ties', 'excavation']);
@@ -12,7 +11,7 @@ export function corePoints({ layers }: Drawing): readonly Point[] {
 }
 
 function pointsIn({ primitives }: DrawingLayer): readonly Point[] {
-  return primitives.flatMap(pointsOf);
+  return primitives.flatMap(primitivePoints);
 }
 
 /** Of the drain its manholes, cleanouts and taps. */

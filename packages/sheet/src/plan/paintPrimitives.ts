@@ -1,10 +1,18 @@
-import { expandPattern, type Fill, HATCH, hatchLines, type Primitive, type Stroke } from '@footmark/drawing';
+import {
+  boundsOf,
+  expandPattern,
+  type Fill,
+  HATCH,
+  hatchLines,
+  type Primitive,
+  primitivePoints,
+  type Stroke,
+} from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
 import type { Inks } from '../page/inks';
 import type { Item, Pen, Tint } from '../page/page';
 import { paintSymbol } from './paintSymbol';
 import { type PlanView, shownBounds, toPaper } from './planView';
-import { pointsOf } from './turnDrawing';
 
 /** A line's weight and a symbol's reach beyond its own points, mm: generous. */
 const REACH_MM = 12;
@@ -18,18 +26,13 @@ export function paintPrimitives(
   const shown = shownBounds(view);
   const reach = REACH_MM / view.mmPerMetre;
   return primitives.flatMap((primitive) => {
-    let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-    for (const p of pointsOf(primitive)) {
-      minX = Math.min(minX, p.x);
-      minY = Math.min(minY, p.y);
-      maxX = Math.max(maxX, p.x);
-      maxY = Math.max(maxY, p.y);
-    }
+    const box = boundsOf(primitivePoints(primitive));
+    if (box === null) return [];
     const inView =
-      minX <= shown.maxX + reach &&
-      maxX >= shown.minX - reach &&
-      minY <= shown.maxY + reach &&
-      maxY >= shown.minY - reach;
+      box.minX <= shown.maxX + reach &&
+      box.maxX >= shown.minX - reach &&
+      box.minY <= shown.maxY + reach &&
+      box.maxY >= shown.minY - reach;
     return inView ? paintPrimitive(primitive, view, inks) : [];
   });
 }

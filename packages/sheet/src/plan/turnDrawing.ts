@@ -1,5 +1,5 @@
 import type { Drawing, DrawingLayer, Label, Primitive, SymbolName } from '@footmark/drawing';
-import { normalizeAzimuth, type Point, rotate } from '@footmark/geometry';
+import { normalizeAzimuth, rotate } from '@footmark/geometry';
 
 /** Symbols that show a direction on the ground and so turn with it; all others stand upright on the paper. */
 const DIRECTED: ReadonlySet<SymbolName> = new Set([
@@ -52,20 +52,4 @@ function turnLabel(label: Label, turn: number): Label {
     ...(along === undefined ? {} : { along: { ...along, azimuth: normalizeAzimuth(along.azimuth - turn) } }),
     ...(elsewhere === undefined ? {} : { elsewhere: elsewhere.map((p) => rotate(p, turn)) }),
   };
-}
-
-/** The points that tell how far a primitive goes. */
-export function pointsOf(of: Primitive): readonly Point[] {
-  switch (of.kind) {
-    case 'line':
-    case 'pattern':
-      return of.points;
-    case 'symbol':
-      return [of.at];
-    case 'circle':
-      return [
-        { x: of.centre.x - of.radius, y: of.centre.y - of.radius },
-        { x: of.centre.x + of.radius, y: of.centre.y + of.radius },
-      ];
-  }
 }
