@@ -1,11 +1,8 @@
-import type { Drawing } from '@footmark/drawing';
 import type Konva from 'konva';
-import { useDeferredValue, useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
-import { useInMotion } from '../dig/inMotion';
-import { useFit } from '../fit/fitSession';
 import { boundsToShow } from '../pictures/boundsToShow';
-import { paintPictureInHand, paintPictures, usePictureChanges } from '../pictures/paintPictures';
+import { paintPictureInHand } from '../pictures/paintPictures';
 import { useProfilePointer } from '../profile/profilePointer';
 import { useWaysOnPlan } from '../reroute/useWaysOnPlan';
 import { usePicking } from '../session/picking';
@@ -13,21 +10,19 @@ import { useDerived, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
 import { placesInHand } from '../tools/draftPlaces';
 import { type Camera, cameraFor, planToScreen } from './camera';
-import { digInView } from './digInView';
 import { attachGestures } from './gestures';
 import type { InMotion, Overlay } from './overlay';
 import styles from './PlanCanvas.module.css';
 import { paintConcerns } from './paintConcerns';
-import { paintGrid } from './paintGrid';
-import { paintLabels, textMeasurer } from './paintLabels';
+import { textMeasurer } from './paintLabels';
 import { paintOverlay } from './paintOverlay';
-import { paintPrimitives } from './paintPrimitives';
-import { mmPerMetre } from './paintSetting';
+import { type PaintedPlan, type PlanPicture, paintPlan } from './paintPlan';
+import { wholePaper } from './paintSetting';
 import { palettes } from './palette';
 import { planHand } from './planHand';
 import { usePlanPins } from './planPins';
-import { drawingOf, labelsAt } from './planScene';
 import { fitMargin, usePlanView } from './planView';
+import { usePlanPicture } from './usePlanPicture';
 
 /** Paper painted beyond the view on every side, as a share of it, so that a pan shows no bare edge at once. */
 const OVERSCAN = 0.3;
@@ -36,7 +31,7 @@ const OVERSCAN = 0.3;
 const BARE = { shift: 0.18, smaller: 0.7, larger: 2.5 };
 
 /** What changes between renders: the camera under the hand, the one that rests in the store, the one that was painted for. */
-type LiveView = { camera: Camera; rested: Camera | null; painted: Camera | null } & InMotion;
+type LiveView = { camera: Camera; rested: Camera | null; painted: PaintedPlan | null } & InMotion;
 
 /**
  * The plan: the drawing at rest on one canvas, what is in hand on another above it. A pan or zoom moves the painted canvases and
@@ -45,41 +40,26 @@ type LiveView = { camera: Camera; rested: Camera | null; painted: Camera | null 
 export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHand }) {
   const site = useSite();
   const derived = useDerived();
-  const { step, selected, group, vertex, tool, hiddenLayers } = useWorkbench();
-  const moves = useInMotion((m) => m.byMoved !== null);
+  const { selected, group, vertex, tool } = useWorkbench();
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
-  const { fit } = useFit();
-  const [arrived, pictureInHand] = usePictureChanges();
   const box = useRef<HTMLDivElement>(null);
   const stage = useRef<Konva.Stage>(null);
 
-  const dig = useMemo(
-    () => digInView(site, fit, { step, selected, moves }, hiddenLayers),
-    [site, fit, step, selected, moves, hiddenLayers],
-  );
-  const drawing = useMemo(
-    () => drawingOf(site, derived, selected, fit, dig, hiddenLayers),
-    [site, derived, selected, fit, dig, hiddenLayers],
-  );
   const draft = useMemo(() => placesInHand(site, tool), [site, tool]);
   const measure = useMemo(() => textMeasurer(scratchContext()), []);
-  const scale = camera === null ? 1 : mmPerMetre(camera);
-  // labels of a large yard take longer than a frame to find their places: the drawing does not wait for them
-  const settled = useDeferredValue(drawing);
-  const settledScale = useDeferredValue(scale);
-  const labels = useMemo(() => labelsAt(settled, settledScale, measure), [settled, settledScale, measure]);
-  const paper = {
-    width: Math.round(size.width * (1 + 2 * OVERSCAN)),
-    height: Math.round(size.height * (1 + 2 * OVERSCAN)),
-  };
+  const picture = usePlanPicture(measure);
+  const { width, height } = size;
+  const paperWidth = Math.round(width * (1 + 2 * OVERSCAN));
+  const paperHeight = Math.round(height * (1 + 2 * OVERSCAN));
   const ways = useWaysOnPlan();
   const pins = usePlanPins();
   const overlay: Overlay = { site, derived, selected, group, vertex, tool, draft, candidates, ways, pins };
 
   // what gestures and painters read: as it is at this render, and what changes between renders
-  const now = useRef({ site, drawing, labels, overlay, size, paper, theme });
-  now.current = { site, drawing, labels, overlay, size, paper, theme };
+  const paper = { width: paperWidth, height: paperHeight };
+  const now = useRef({ picture, overlay, size, paper, theme });
+  now.current = { picture, overlay, size, paper, theme };
   const live = useRef<LiveView>({
     camera: camera ?? cameraFor(null, size, fitMargin(size)),
     rested: camera,
@@ -99,27 +79,23 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
       camera: live.current.camera,
       size: now.current.paper,
       palette: palettes[now.current.theme],
-      density: window.devicePixelRatio,
+      density: context.canvas.getPixelRatio(),
     });
     return {
       plan: (context: Konva.Context) => {
-        const at = setting(context);
-        live.current.painted = at.camera;
-        paintGrid(now.current.site.units.length !== 'm', at);
-        paintPictures(now.current.site, now.current.overlay.derived, at);
-        for (const layer of now.current.drawing.layers) paintPrimitives(layer.primitives, at);
-        paintLabels(now.current.labels, at);
+        live.current.painted = paintPlan(now.current.picture, setting(context), live.current.painted);
       },
       hand: (context: Konva.Context) => {
-        paintPictureInHand(now.current.overlay.derived, setting(context));
-        paintConcerns(live.current.concerns, measure, setting(context));
-        paintOverlay(now.current.overlay, live.current, setting(context));
+        const at = { ...setting(context), region: wholePaper(now.current.paper) };
+        paintPictureInHand(now.current.overlay.derived, at);
+        paintConcerns(live.current.concerns, measure, at);
+        paintOverlay(now.current.overlay, live.current, at);
       },
     };
   }, [measure]);
 
   // the plan when something of it is another, what is in hand also when that alone is: each once
-  const ofPlan = [drawing, labels, derived, camera, size, theme, arrived, pictureInHand];
+  const ofPlan = [picture, camera, size, theme];
   const ofHand = [selected, group, vertex, tool, draft, candidates, ways, pins];
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the painters read from `now`
   useEffect(() => {
@@ -127,12 +103,12 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
       live.current.rested = camera;
       live.current.camera = camera;
     }
-    if (stage.current !== null) paintPlan(stage.current);
+    if (stage.current !== null) redrawPlan(stage.current);
   }, [...ofPlan]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the painters read from `now`
   useEffect(() => {
     if (tool === null) live.current = { ...live.current, landing: null };
-    if (stage.current !== null) paintHand(stage.current);
+    if (stage.current !== null) redrawHand(stage.current);
   }, [...ofPlan, ...ofHand]);
 
   // the view's size, and the first look at a site
@@ -163,6 +139,20 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
     [],
   );
 
+  // canvases that the browser has thrown away come back bare
+  useEffect(() => {
+    const element = box.current;
+    const bare = () => {
+      if (stage.current === null) return;
+      live.current.painted = null;
+      redrawPlan(stage.current);
+      redrawHand(stage.current);
+    };
+    // it does not bubble
+    element?.addEventListener('contextrestored', bare, true);
+    return () => element?.removeEventListener('contextrestored', bare, true);
+  }, []);
+
   // labels are measured anew when the lettering has come
   useEffect(() => {
     void document.fonts.ready.then(() =>
@@ -182,15 +172,15 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
       hand({
         camera: () => live.current.camera,
         size: () => now.current.size,
-        drawing: () => now.current.drawing,
-        labels: () => now.current.labels,
+        drawing: () => now.current.picture.drawing,
+        labels: () => now.current.picture.labels,
         overlay: () => now.current.overlay,
         look: (next) => {
           live.current.camera = next;
           const content = stage.current?.content;
           const { painted } = live.current;
           if (content === undefined || painted === null) return;
-          const { moved, transform } = paperShift(painted, next, now.current.paper);
+          const { moved, transform } = paperShift(painted.setting.camera, next, now.current.paper);
           content.style.transformOrigin = '0 0';
           content.style.transform = transform;
           if (moved) rest();
@@ -204,39 +194,47 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
     );
   }, [hand]);
 
-  return (
-    <div ref={box} className={styles.view} data-tool={tool === null ? 'none' : tool.is}>
+  // Konva's own renderer goes through its things each time it is asked: only where the paper is another
+  const canvases = useMemo(
+    () => (
       <Stage
         ref={stage}
-        width={paper.width}
-        height={paper.height}
+        width={paperWidth}
+        height={paperHeight}
         listening={false}
         style={{
           position: 'absolute',
-          left: (size.width - paper.width) / 2,
-          top: (size.height - paper.height) / 2,
+          left: (width - paperWidth) / 2,
+          top: (height - paperHeight) / 2,
         }}
       >
-        <Layer listening={false}>
+        <Layer listening={false} clearBeforeDraw={false}>
           <Shape sceneFunc={paint.plan} listening={false} perfectDrawEnabled={false} />
         </Layer>
         <Layer listening={false}>
           <Shape sceneFunc={paint.hand} listening={false} perfectDrawEnabled={false} />
         </Layer>
       </Stage>
+    ),
+    [paint, width, height, paperWidth, paperHeight],
+  );
+
+  return (
+    <div ref={box} className={styles.view} data-tool={tool === null ? 'none' : tool.is}>
+      {canvases}
     </div>
   );
 }
 
-/** Paints the plan anew; where a gesture has moved the painted canvases they come back to where they lie. */
-function paintPlan(stage: Konva.Stage): void {
+/** Paints what has changed of the plan; where a gesture has moved the painted canvases they come back to where they lie. */
+function redrawPlan(stage: Konva.Stage): void {
   stage.getLayers()[0]?.draw();
   stage.content.style.transform = '';
 }
 
 /** Paints what is in hand anew, and the plan, too, where both canvases come back. */
-function paintHand(stage: Konva.Stage): void {
-  if (stage.content.style.transform !== '') paintPlan(stage);
+function redrawHand(stage: Konva.Stage): void {
+  if (stage.content.style.transform !== '') redrawPlan(stage);
   stage.getLayers()[1]?.draw();
 }
 
@@ -254,8 +252,8 @@ function paperShift(painted: Camera, seen: Camera, paper: { width: number; heigh
   return { moved, transform: `translate(${dx}px, ${dy}px) scale(${factor})` };
 }
 
-function wholeOf({ drawing, overlay }: { drawing: Drawing; overlay: Overlay }) {
-  return boundsToShow(drawing, overlay.site, overlay.derived);
+function wholeOf({ picture: { drawing, site, derived } }: { picture: PlanPicture }) {
+  return boundsToShow(drawing, site, derived);
 }
 
 function scratchContext(): CanvasRenderingContext2D {

@@ -7,7 +7,7 @@ import type { Step } from '../session/workbench';
 const MEASURED: readonly (Target['kind'] | undefined)[] = ['path', 'reading', 'dig', 'feature'];
 
 /** `moves`: the hand is moving what is selected, and what concerns it is painted over the drawing meanwhile. */
-type InHand = { readonly step: Step; readonly selected: Target | null; readonly moves: boolean };
+export type InHand = { readonly step: Step; readonly selected: Target | null; readonly moves: boolean };
 
 /**
  * What of digs and of what stands in their way the plan shows: planned digs always, root zones in the Route step or of the tree in hand,

@@ -4,6 +4,7 @@ import type { PaintSetting } from './paintSetting';
 
 /** Steps of the grid in the site's unit: the first that leaves lines at least this far apart is drawn. */
 const LEAST_GAP_PX = 26;
+const STRONG_PX = 1.4;
 const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
 /** Metres between grid lines at a scale, whole feet or whole metres. */
@@ -15,16 +16,18 @@ function gridStep(pxPerMetre: number, inFeet: boolean): number {
 
 /** The drawing paper: its ground and a faint square grid, every fifth line a little stronger. */
 export function paintGrid(inFeet: boolean, setting: PaintSetting): void {
-  const { context, camera, size, palette } = setting;
+  const { context, camera, size, palette, region } = setting;
+  const { minX, minY, maxX, maxY } = region;
   context.fillStyle = palette.ground;
-  context.fillRect(0, 0, size.width, size.height);
+  context.fillRect(minX, minY, maxX - minX, maxY - minY);
   const step = gridStep(camera.pxPerMetre, inFeet);
-  const topLeft = screenToPlan(camera, size, { x: 0, y: 0 });
-  const bottomRight = screenToPlan(camera, size, { x: size.width, y: size.height });
+  // a line whose middle lies beside the region can reach into it by its half
+  const topLeft = screenToPlan(camera, size, { x: minX - STRONG_PX, y: minY - STRONG_PX });
+  const bottomRight = screenToPlan(camera, size, { x: maxX + STRONG_PX, y: maxY + STRONG_PX });
   context.strokeStyle = palette.grid;
   const lines = (from: number, to: number, draw: (at: number) => void) => {
     for (let i = Math.ceil(from / step); i * step <= to; i++) {
-      context.lineWidth = i % 5 === 0 ? 1.4 : 0.6;
+      context.lineWidth = i % 5 === 0 ? STRONG_PX : 0.6;
       context.beginPath();
       draw(i * step);
       context.stroke();

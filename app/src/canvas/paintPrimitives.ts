@@ -5,63 +5,48 @@ import {
   type Fill,
   hatchLines,
   type Primitive,
+  primitivePoints,
   type Stroke,
 } from '@footmark/drawing';
 import type { Point } from '@footmark/geometry';
 import { PX_PER_MM, planToScreen } from './camera';
-import { mmPerMetre, type PaintSetting } from './paintSetting';
+import { boxesMeet, mmPerMetre, type PaintSetting, type ScreenBox } from './paintSetting';
 import { paintSymbol } from './paintSymbol';
 
 /** A line's weight and a symbol's reach beyond its own points, in pixels: generous. */
 const REACH_PX = 40;
 
-/** Paints primitives in order; things outside of the view are passed over. */
+/** Paints primitives in order; things outside of the region are passed over. */
 export function paintPrimitives(primitives: readonly Primitive[], setting: PaintSetting): void {
-  const { camera, size } = setting;
-  const half = {
-    x: (size.width / 2 + REACH_PX) / camera.pxPerMetre,
-    y: (size.height / 2 + REACH_PX) / camera.pxPerMetre,
-  };
   for (const primitive of primitives) {
-    const box = boxOf(primitive);
-    const inView =
-      box.minX <= camera.centre.x + half.x &&
-      box.maxX >= camera.centre.x - half.x &&
-      box.minY <= camera.centre.y + half.y &&
-      box.maxY >= camera.centre.y - half.y;
-    if (inView) paintPrimitive(primitive, setting);
+    if (boxesMeet(primitiveBox(primitive, setting), setting.region)) paintPrimitive(primitive, setting);
   }
 }
 
-const boxes = new WeakMap<Primitive, Bounds>();
-
-/** The box around a primitive's points (m); worked out once, as primitives never change. */
-function boxOf(primitive: Primitive): Bounds {
-  const known = boxes.get(primitive);
-  if (known !== undefined) return known;
-  const box = freshBoxOf(primitive);
-  boxes.set(primitive, box);
-  return box;
+/** What a primitive takes of the paper at the most, pixels. */
+export function primitiveBox(
+  primitive: Primitive,
+  { camera, size }: Pick<PaintSetting, 'camera' | 'size'>,
+): ScreenBox {
+  const { minX, minY, maxX, maxY } = boundsOfPrimitive(primitive);
+  const topLeft = planToScreen(camera, size, { x: minX, y: maxY });
+  const bottomRight = planToScreen(camera, size, { x: maxX, y: minY });
+  return {
+    minX: topLeft.x - REACH_PX,
+    minY: topLeft.y - REACH_PX,
+    maxX: bottomRight.x + REACH_PX,
+    maxY: bottomRight.y + REACH_PX,
+  };
 }
 
 const EMPTY: Bounds = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+const known = new WeakMap<Primitive, Bounds>();
 
-function freshBoxOf(primitive: Primitive): Bounds {
-  switch (primitive.kind) {
-    case 'symbol':
-      return boundsOf([primitive.at]) ?? EMPTY;
-    case 'circle': {
-      const { centre, radius } = primitive;
-      return {
-        minX: centre.x - radius,
-        minY: centre.y - radius,
-        maxX: centre.x + radius,
-        maxY: centre.y + radius,
-      };
-    }
-    default:
-      return boundsOf(primitive.points) ?? EMPTY;
-  }
+/** The box around a primitive's points (m); worked out once, as primitives never change. */
+function boundsOfPrimitive(primitive: Primitive): Bounds {
+  const bounds = known.get(primitive) ?? boundsOf(primitivePoints(primitive)) ?? EMPTY;
+  known.set(primitive, bounds);
+  return bounds;
 }
 
 function paintPrimitive(primitive: Primitive, setting: PaintSetting): void {

@@ -6,7 +6,6 @@ import {
   movePoint,
   moveThings,
   type Places,
-  type PointOwner,
   pointOwners,
   type Ref,
   type Site,
@@ -22,6 +21,7 @@ import {
   movePictureDrag,
   startPictureDrag,
 } from '../pictures/pictureHand';
+import { HELD, standsFree } from '../session/chosenThings';
 import { answerLine, answerPick, usePicking } from '../session/picking';
 import { chosenIds, targetsOf, toggleChosen } from '../session/selection';
 import { currentSite, derivedFrom, edit } from '../session/siteSession';
@@ -63,7 +63,7 @@ type Drag = Move | { readonly what: 'marquee'; readonly from: Point } | { readon
 /** How far the word beside a place reaches, right and up. */
 const WORD_PX = { wide: 90, high: 34 };
 
-const HELD = 'This point is held by its measurements. Change them in the card, or let go of it there.';
+const POINT_HELD = 'This point is held by its measurements. Change them in the card, or let go of it there.';
 const LOCKED = 'This is locked. Unlock it in its card to move it.';
 
 /** What gestures on the plan do: place points, choose things, drag them, answer a measuring form, move the view. */
@@ -168,7 +168,7 @@ export function planHand(plan: PlanUnderHand): GestureHandlers {
       const free = held === 'finger' || held === 'course' || held === 'turn' || held === 'arc';
       // what was only computed is held by nothing
       const computed = planned !== null && held === 'coordinates';
-      return free || computed ? { what: 'point', ref, from: handle.at, planned } : refuse(HELD);
+      return free || computed ? { what: 'point', ref, from: handle.at, planned } : refuse(POINT_HELD);
     }
     const under = selectedId(thingUnder(at, press.by));
     if (under === null || !ids.includes(under)) return null;
@@ -250,11 +250,6 @@ function meantIn(step: Step, target: Target | null): Target | null {
 
 function selectedId(target: Target | null): string | null {
   return target?.kind === 'feature' || target?.kind === 'path' ? target.id : null;
-}
-
-/** Whether something of it stands where a hand put it, so that a hand can move it. */
-function standsFree(owner: PointOwner): boolean {
-  return owner.vertices.some((v) => v.spot.by === 'finger');
 }
 
 function showLeg(target: Target, end: string): void {

@@ -1,7 +1,7 @@
 import {
-  type DigDrawing,
   type Drawing,
   draw,
+  drawInTheWay,
   type Highlight,
   type Label,
   type LayerName,
@@ -18,18 +18,15 @@ import {
   type Site,
   type Target,
 } from '@footmark/site';
+import { digInView, type InHand } from './digInView';
 import { drawingWords } from './drawingWords';
 
-/**
- * The drawing of a site, with the ties of the chosen mark or set-out point, the zone and hole of a mark, and what is to be dug, without the
- * layers that are hidden.
- */
+/** The drawing of a site, with the ties of the chosen mark or set-out point, and the zone and hole of a mark, without the layers that are hidden. */
 export function drawingOf(
   site: Site,
   derived: Derived,
   selected: Target | null,
   fit: RunsFit | null,
-  dig: DigDrawing | null,
   hidden: ReadonlySet<LayerName>,
 ): Drawing {
   const reach = hidden.has('zones') ? null : reachOfChosen(site, derived, selected);
@@ -38,9 +35,22 @@ export function drawingOf(
     highlight: highlightOf(selected),
     ...(fit === null ? {} : { fit }),
     ...(reach === null ? {} : { reach }),
-    ...(dig === null ? {} : { dig }),
   });
   return withoutLayers(drawing, hidden);
+}
+
+/** What is to be dug on a site and what stands in its way, as far as it is shown, to be joined to that; null where that is nothing. */
+export function inTheWayOf(
+  site: Site,
+  derived: Derived,
+  fit: RunsFit | null,
+  inHand: InHand,
+  hidden: ReadonlySet<LayerName>,
+): Drawing | null {
+  const dig = digInView(site, fit, inHand, hidden);
+  if (dig === null) return null;
+  const highlight = highlightOf(inHand.selected);
+  return withoutLayers(drawInTheWay(site, derived, { words: drawingWords, highlight, dig }), hidden);
 }
 
 export function withoutLayers(drawing: Drawing, hidden: ReadonlySet<LayerName>): Drawing {

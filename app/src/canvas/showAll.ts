@@ -11,7 +11,7 @@ import { fitView, frameView } from './planView';
 export function showAll(): void {
   const site = currentSite();
   const derived = derivedFrom(site);
-  fitView(boundsToShow(drawingOf(site, derived, null, null, null, new Set()), site, derived));
+  fitView(boundsToShow(drawingOf(site, derived, null, null, new Set()), site, derived));
 }
 
 /** Fits what is chosen into the view; the whole drawing when nothing is. */

@@ -1,7 +1,7 @@
+import { joinDrawings } from '@footmark/drawing';
 import { Download, Share } from 'lucide-react';
 import { useState } from 'react';
-import { digInView } from '../../canvas/digInView';
-import { drawingOf } from '../../canvas/planScene';
+import { drawingOf, inTheWayOf } from '../../canvas/planScene';
 import cards from '../../cards/cards.module.css';
 import { Fold } from '../../cards/Fold';
 import { Action } from '../../controls/Action';
@@ -98,6 +98,8 @@ function HandOut({ id, setting }: { readonly id: string; readonly setting: () =>
 function settingOf({ site, derived, grid }: Pick<FileSetting, 'site' | 'derived' | 'grid'>): FileSetting {
   const fit = fitOfSite(site);
   // all that is planned and stands in its way, whatever is shown just now
-  const dig = digInView(site, fit, { step: 'route', selected: null, moves: false }, NO_LAYER_HIDDEN);
-  return { site, derived, fit, grid, drawing: drawingOf(site, derived, null, fit, dig, NO_LAYER_HIDDEN) };
+  const inHand = { step: 'route', selected: null, moves: false } as const;
+  const inTheWay = inTheWayOf(site, derived, fit, inHand, NO_LAYER_HIDDEN);
+  const drawing = joinDrawings(drawingOf(site, derived, null, fit, NO_LAYER_HIDDEN), inTheWay);
+  return { site, derived, fit, grid, drawing };
 }

@@ -4,7 +4,7 @@ import { cameraFor } from '../../canvas/camera';
 import { paintGrid } from '../../canvas/paintGrid';
 import { paintLabels, textMeasurer } from '../../canvas/paintLabels';
 import { paintPrimitives } from '../../canvas/paintPrimitives';
-import { mmPerMetre } from '../../canvas/paintSetting';
+import { mmPerMetre, wholePaper } from '../../canvas/paintSetting';
 import { palettes } from '../../canvas/palette';
 import { labelsAt } from '../../canvas/planScene';
 
@@ -31,7 +31,14 @@ export async function planPicture(site: Site, drawing: Drawing): Promise<Blob | 
   await document.fonts.ready;
   context.scale(DENSITY, DENSITY);
   const camera = cameraFor(bounds, size, { x: MARGIN, y: MARGIN });
-  const setting = { context, camera, size, palette: palettes.paper, density: DENSITY };
+  const setting = {
+    context,
+    camera,
+    size,
+    region: wholePaper(size),
+    palette: palettes.paper,
+    density: DENSITY,
+  };
   paintGrid(site.units.length !== 'm', setting);
   for (const layer of drawing.layers) paintPrimitives(layer.primitives, setting);
   paintLabels(labelsAt(drawing, mmPerMetre(camera), textMeasurer(context)), setting);
