@@ -109,6 +109,12 @@ test('what is locked stays, what is hidden is not hit, and both say so', async (
   await yard.isOpen('House');
   await plan.drag(inHouse, { x: inHouse.x + 4, y: inHouse.y });
   await expect(screen.notice).toContainText('held by its measurements');
+  // nor do the arrows move it, and there is nothing to undo
+  const undo = page.getByRole('banner').getByRole('button', { name: /^(Undo: |Nothing to undo)/ });
+  const before = await undo.getAttribute('aria-label');
+  await page.keyboard.press('ArrowRight');
+  await expect(screen.notice).toContainText('held by its measurements');
+  expect(await undo.getAttribute('aria-label')).toBe(before);
   await page.keyboard.press('Escape');
 
   // hidden: a press goes through it

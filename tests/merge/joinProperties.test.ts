@@ -1,14 +1,6 @@
 import { readFileSync } from 'node:fs';
-import {
-  join,
-  type SiteState,
-  type StampedSite,
-  sameStamped,
-  sameValue,
-  stampSite,
-  viewSite,
-} from '@footmark/merge';
-import { openSite, openSiteValue } from '@footmark/site';
+import { join, type SiteState, type StampedSite, sameStamped, stampSite, viewSite } from '@footmark/merge';
+import { openSite, openSiteValue, sameValue } from '@footmark/site';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dice } from '../random/dice';

@@ -1,13 +1,6 @@
 import { readFileSync } from 'node:fs';
-import {
-  changesBetween,
-  type MergedSite,
-  mergeSites,
-  sameValue,
-  valueAt,
-  withVersion,
-} from '@footmark/merge';
-import { openSite, openSiteValue, type Site } from '@footmark/site';
+import { changesBetween, type MergedSite, mergeSites, valueAt, withVersion } from '@footmark/merge';
+import { openSite, openSiteValue, type Site, sameValue } from '@footmark/site';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dice } from '../random/dice';

@@ -1,10 +1,12 @@
 import {
+  canMove,
   copyThings,
   FOOT_M,
   isSelfContained,
   type LooseThings,
   looseThings,
   moveThings,
+  type PointOwner,
   pasteThings as pasteEdit,
   pointOwners,
   removeThing,
@@ -76,16 +78,32 @@ export function removeThings(ids: readonly string[]): void {
   );
 }
 
-/** Moves what is in hand by steps of an inch or a centimetre. Points held by measurements stay. */
+export const HELD = 'This is held by its measurements. Change them in the card, or let go of it there.';
+
+/** Whether something of it stands where a hand put it, so that a hand can move it. */
+export function standsFree(owner: PointOwner): boolean {
+  return owner.vertices.some((v) => v.spot.by === 'finger');
+}
+
+/** Moves what is in hand by steps of an inch or a centimetre. What is held by measurements stays, and a notice says so where that is all. */
 export function nudgeChosen(x: number, y: number): void {
-  const ids = freeChosen();
-  if (ids.length === 0) return;
+  const chosen = freeChosen();
+  if (chosen.length === 0) return;
+  const ids = pointOwners(currentSite()).flatMap((o) => (chosen.includes(o.id) && standsFree(o) ? o.id : []));
+  if (ids.length === 0) {
+    notify(HELD);
+    return;
+  }
   const step = currentSite().units.length === 'm' ? NUDGE_M.metres : NUDGE_M.feet;
   moveChosenBy(ids, x * step, y * step);
 }
 
-/** Moves things by a typed amount (m); false when that is not to be. */
+/** Moves things by a typed amount (m); false when that is not to be, and a notice says why. */
 export function moveChosenBy(ids: readonly string[], x: number, y: number): boolean {
+  if (!pointOwners(currentSite()).some((o) => ids.includes(o.id) && canMove(o))) {
+    notify(HELD);
+    return false;
+  }
   return edit(`Move ${nameOf(ids)}`, (site) => moveThings(site, { ids, by: { x, y } }));
 }
 

@@ -1,5 +1,5 @@
 import type { OtherVersion, SiteState } from '@footmark/merge';
-import type { Site } from '@footmark/site';
+import { type Site, sameValue } from '@footmark/site';
 import { readSite } from '../storage/siteStore';
 import { otherVersionsOf, setOtherVersions } from './otherVersions';
 import { readyToDerive } from './readyToDerive';
@@ -29,7 +29,7 @@ export async function meetDevice(
   left: () => Site | undefined,
   quietly: (change: () => void) => void,
 ): Promise<Met | null> {
-  const [found, { changesBetween, mergeSites, mergeStates, sameValue }] = await Promise.all([
+  const [found, { changesBetween, mergeSites, mergeStates }] = await Promise.all([
     readSite(id),
     import('@footmark/merge'),
   ]);

@@ -33,7 +33,7 @@ export function openInSession(site: Site | null): void {
 }
 
 /**
- * Applies an edit to the open site under a name that the history shows; one call is one step of undo. An edit that would leave
+ * Applies an edit to the open site under a name that the history shows; one call is one step of undo, none where nothing changes. An edit that would leave
  * the site unsound (a point measured, by way of others, from itself) or with a value that its file cannot hold is not made; false then,
  * and a notice says why.
  */
@@ -45,8 +45,10 @@ export function edit(name: string, change: (site: Site) => Site): boolean {
     return false;
   }
   const done = soundEdit(site, change(site));
-  if (done.ok) useSiteSession.setState({ site: done.site, lastEdit: name });
-  else if (done.problems[0] !== undefined) notify(words.editProblemText(done.problems[0], site.units));
+  if (!done.ok) {
+    const [problem] = done.problems;
+    if (problem !== undefined) notify(words.editProblemText(problem, site.units));
+  } else if (done.site !== site) useSiteSession.setState({ site: done.site, lastEdit: name });
   return done.ok;
 }
 

@@ -1,5 +1,6 @@
+import { sameValue } from '@footmark/site';
 import { mergeOrder } from './mergeOrder';
-import { type Fields, isFields, sameValue } from './sameValue';
+import { type Fields, isFields } from './plainData';
 import { inRank, type Shelf } from './shelves';
 import { INSIDE, type Part, sitePart } from './siteParts';
 import type { FixedFacts, StampedThing } from './stampedSite';

@@ -1,6 +1,6 @@
-import type { Site } from '@footmark/site';
+import { type Site, sameValue } from '@footmark/site';
 import { itemsOf, type Place } from './place';
-import { type Fields, isFields, sameValue } from './sameValue';
+import { type Fields, isFields } from './plainData';
 import { INSIDE, type Part, sitePart } from './siteParts';
 
 /** A thing that two states of a site have otherwise; undefined: it is not in that state. */

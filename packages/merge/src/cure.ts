@@ -1,6 +1,6 @@
 import { type EditProblem, refsOfSpot, type Site, type Spot } from '@footmark/site';
 import { type Place, placeOfPath } from './place';
-import { canonicalText } from './sameValue';
+import { canonicalText } from './plainData';
 import { choicesOf, later, type Shelf, topOf } from './shelves';
 import { keyOf } from './siteThings';
 import type { StampedThing } from './stampedSite';

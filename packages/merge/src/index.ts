@@ -1,7 +1,7 @@
 export { changesBetween, type SiteChange } from './changesBetween';
 export { type MergedSite, mergeSites, mergeStates } from './mergeStates';
 export { type Place, valueAt, withVersion } from './place';
-export { canonicalText, sameValue } from './sameValue';
+export { canonicalText } from './plainData';
 export type { OtherVersion, SiteState } from './siteState';
 export {
   highestCount,

@@ -5,6 +5,7 @@ import {
   openSiteValue,
   removeThing,
   type Site,
+  sameValue,
   setSpot,
   soundEdit,
 } from '@footmark/site';
@@ -12,7 +13,6 @@ import { describe, expect, it } from 'vitest';
 import { changesBetween } from './changesBetween';
 import { mergeSites, mergeStates } from './mergeStates';
 import { valueAt, withVersion } from './place';
-import { sameValue } from './sameValue';
 import { placed, reading, smallYard } from './testing/smallYard';
 
 const base = smallYard();

@@ -1,5 +1,5 @@
 import type { Site } from '@footmark/site';
-import { type Fields, isFields } from './sameValue';
+import { type Fields, isFields } from './plainData';
 import { INSIDE, type Part, sitePart } from './siteParts';
 
 /** The way to a thing of a site: `['features', 'f3']`, `['runs', 'r1', 'readings', 'x4']`, `['digging', 'soil']`. */

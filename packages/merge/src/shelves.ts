@@ -1,5 +1,5 @@
 import type { Place } from './place';
-import { canonicalText, inOrder, textsOnce } from './sameValue';
+import { canonicalText, inOrder, textsOnce } from './plainData';
 import { keyOf } from './siteThings';
 import type { Stamped, StampedSite, StampedThing } from './stampedSite';
 

@@ -1,6 +1,6 @@
 import type { Site } from '@footmark/site';
 import type { Place } from './place';
-import { type Fields, isFields } from './sameValue';
+import { type Fields, isFields } from './plainData';
 import { INSIDE, type Part, sitePart } from './siteParts';
 
 /** A thing of a site with its value, or the order of a list: the names of what is in it. */

@@ -1,5 +1,5 @@
-import type { Site } from '@footmark/site';
-import { canonicalText, sameValue } from './sameValue';
+import { type Site, sameValue } from '@footmark/site';
+import { canonicalText } from './plainData';
 import { thingKey, topOf } from './shelves';
 import type { SiteState } from './siteState';
 import { keyOf, type SiteThing, thingsOf } from './siteThings';

@@ -1,5 +1,5 @@
 import type { Site } from '@footmark/site';
-import { canonicalText, inOrder, textsOnce } from './sameValue';
+import { canonicalText, inOrder, textsOnce } from './plainData';
 import { keyOf, type SiteThing } from './siteThings';
 
 /**

@@ -1,7 +1,7 @@
 import { type EditProblem, newSite, openSiteValue, SITE_VERSION, type Site, soundEdit } from '@footmark/site';
 import { buildSite } from './buildSite';
 import { turnSomething } from './cure';
-import { canonicalText } from './sameValue';
+import { canonicalText } from './plainData';
 import { type Shelf, shelvesOf, thingKey, topOf } from './shelves';
 import type { OtherVersion, SiteState } from './siteState';
 import { keyOf } from './siteThings';

@@ -143,6 +143,7 @@ export {
   run as runSchema,
   type Zero,
 } from './document/run';
+export { sameValue } from './document/sameValue';
 export { PLAN_LIMIT_M } from './document/scalars';
 export {
   MOST_IN_SITE,
@@ -221,6 +222,7 @@ export { dropFit, takeFit } from './edits/takeFit';
 export { alignThings, rotateThings, setLocked } from './edits/thingEdits';
 export { addUnderlay, changeUnderlay, removeUnderlay } from './edits/underlayEdits';
 export {
+  canMove,
   freeVertexId,
   insertVertex,
   letters,

@@ -1,6 +1,7 @@
 import type { TakenFit } from '../document/fit';
 import { type IntegrityProblem, spotProblems } from '../document/integrity';
 import type { Path, PathVertex } from '../document/path';
+import { sameValue } from '../document/sameValue';
 import type { Site } from '../document/site';
 
 /** What a fit made of one run. Lengths in metres. */
@@ -24,7 +25,7 @@ export function standingFit(site: Site): TakenFit | null {
   const lines = fit.paths.every(({ id, fitted }) => liesAs(paths.get(id), fitted));
   const said = fit.runs.every(({ id, from }) => {
     const run = runs.get(id);
-    return run !== undefined && same(run.scale, from.scale) && same(run.zero, from.zero);
+    return run !== undefined && sameValue(run.scale, from.scale) && sameValue(run.zero, from.zero);
   });
   return lines && said && canBeDrawn(site, fit) ? fit : null;
 }
@@ -66,7 +67,7 @@ export function correctionsOf(fit: TakenFit | null): ReadonlyMap<string, RunCorr
 function liesAs(path: Path | undefined, fitted: readonly PathVertex[]): boolean {
   return (
     path?.vertices.length === fitted.length &&
-    path.vertices.every((v, i) => v.id === fitted[i]?.id && same(v.spot, fitted[i]?.spot))
+    path.vertices.every((v, i) => v.id === fitted[i]?.id && sameValue(v.spot, fitted[i]?.spot))
   );
 }
 
@@ -74,8 +75,4 @@ function liesAs(path: Path | undefined, fitted: readonly PathVertex[]): boolean 
 function withFactsOf(path: Path, drawn: readonly PathVertex[]): PathVertex[] {
   const facts = new Map(path.vertices.map((v) => [v.id, v]));
   return drawn.map((v) => ({ ...(facts.get(v.id) ?? v), spot: v.spot }));
-}
-
-function same(a: unknown, b: unknown): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
 }

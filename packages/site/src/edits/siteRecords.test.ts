@@ -5,6 +5,7 @@ import type { Feature } from '../document/feature';
 import type { ControlPoint, North } from '../document/frame';
 import { integrityProblems } from '../document/integrity';
 import { openSiteValue } from '../document/openSite';
+import { pointOwners } from '../document/pointOwners';
 import type { Site } from '../document/site';
 import type { LegSpot } from '../document/spot';
 import type { Underlay } from '../document/underlay';
@@ -15,7 +16,7 @@ import { removeThing } from './removeThing';
 import { soundEdit } from './soundEdit';
 import { rotateThings } from './thingEdits';
 import { addUnderlay, changeUnderlay, removeUnderlay } from './underlayEdits';
-import { insertVertex, moveThings, removeVertex, setSpot } from './vertexEdits';
+import { canMove, insertVertex, moveThings, removeVertex, setSpot } from './vertexEdits';
 
 const course = (azimuth: number, length: number): LegSpot => ({
   by: 'course',
@@ -153,6 +154,16 @@ describe('moveThings', () => {
     expect(points.get('B/a')?.at).toEqual({ x: 14, y: 2 });
     expect(points.get('lot/a')?.at).toEqual({ x: 0, y: 0 });
   });
+
+  it('moves nothing of what is held by tapes, and says so before', () => {
+    const taped = setSpot(site, {
+      ref: ref('B'),
+      spot: { by: 'bearing', from: ref('A'), azimuth: 1, distance: 5 },
+    });
+    const [a, b] = ['A', 'B'].map((id) => pointOwners(taped).find((o) => o.id === id));
+    expect([a, b].map((owner) => owner && canMove(owner))).toEqual([true, false]);
+    expect(moveThings(taped, { ids: ['B'], by: { x: 1, y: -2 } })).toEqual(taped);
+  });
 });
 
 describe('soundEdit', () => {
@@ -161,6 +172,15 @@ describe('soundEdit', () => {
     expect(soundEdit(site, edited)).toEqual({ ok: true, site: edited });
     const unsound = { ...site, features: [...site.features, square('lot', 'shed', 0, 0, 2)] };
     expect(soundEdit(unsound, { ...unsound, name: 'Other' }).ok).toBe(true);
+  });
+
+  it('gives the site itself where nothing is another', () => {
+    const again = setNorth(setNorth(site, { north: { by: 'typed', azimuth: 1 } }), {
+      north: site.frame.north,
+    });
+    expect(again).not.toBe(site);
+    expect(soundEdit(site, again)).toEqual({ ok: true, site });
+    expect(Reflect.get(soundEdit(site, again), 'site')).toBe(site);
   });
 
   it('names what an edit would break', () => {

@@ -1,4 +1,5 @@
 import { type IntegrityProblem, integrityProblems } from '../document/integrity';
+import { sameValue } from '../document/sameValue';
 import type { Site } from '../document/site';
 import { type ValueProblem, valueProblems } from '../document/valueProblems';
 
@@ -10,11 +11,12 @@ export type SoundEdit =
   | { readonly ok: false; readonly problems: readonly EditProblem[] };
 
 /**
- * Guards an edit that was put together from what people chose and typed: gives the edited site back, or what in it could not be read
+ * Guards an edit that was put together from what people chose and typed: gives the edited site back (`site` itself where nothing is another), or what in it could not be read
  * back from its file. What the edit left as it was (the same objects as in `site`, which is sound) is not looked at for its values, and
  * for its names only when some thing, visit, run, pair, dig, record of a crew, picture or the frame is another.
  */
 export function soundEdit(site: Site, edited: Site): SoundEdit {
+  if (sameValue(site, edited)) return { ok: true, site };
   const same =
     site.features === edited.features &&
     site.paths === edited.paths &&
