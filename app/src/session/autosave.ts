@@ -4,6 +4,7 @@ import { readyToSave, saveAway } from '../storage/saveAway';
 import { onSiteNews } from '../storage/siteNews';
 import type { SiteRead } from '../storage/siteStore';
 import { type KnownOnDevice, meetDevice } from './meetDevice';
+import { oncePainted } from './oncePainted';
 import { otherVersionsOf, setOtherVersions, useOtherVersions } from './otherVersions';
 import { askToKeep } from './persistence';
 import { useSiteSession } from './siteSession';
@@ -34,19 +35,24 @@ let writing: Promise<void> | null = null;
 let takingOver = false;
 
 /**
- * Writes every new state of the open site to the device. While a write is under way only the latest state of each site waits; a
+ * Writes every new state of the open site to the device, from the moment that the edit has been painted: a browser with few processors does not
+ * show it later for the writing. The write begins at once where the site is left or the page goes out of sight. While a write is under way only the latest state of each site waits; a
  * site that could not be written is kept until it can, also when it has been left. What others write of the open site is taken in.
  */
 export function startAutosave(): () => void {
   const leaving = (event: BeforeUnloadEvent) => {
     if (useSaveState.getState().waiting.size > 0) event.preventDefault();
   };
+  const unseen = () => {
+    if (document.visibilityState === 'hidden') void writeWaiting();
+  };
   window.addEventListener('beforeunload', leaving);
+  document.addEventListener('visibilitychange', unseen);
   const stops = [
     useSiteSession.subscribe((now, before) => {
-      if (takingOver || now.site === null || now.site === before.site || now.site.id !== before.site?.id)
-        return;
-      enqueue(now.site);
+      if (takingOver || now.site === before.site) return;
+      if (now.site !== null && now.site.id === before.site?.id) enqueue(now.site);
+      else void writeWaiting();
     }),
     useOtherVersions.subscribe(() => {
       const { site } = useSiteSession.getState();
@@ -62,6 +68,7 @@ export function startAutosave(): () => void {
   return () => {
     for (const stop of stops) stop();
     window.removeEventListener('beforeunload', leaving);
+    document.removeEventListener('visibilitychange', unseen);
   };
 }
 
@@ -71,7 +78,7 @@ function enqueue(site: Site): void {
     // a new state is worth a new try
     failed: without(failed, site.id),
   }));
-  void writeWaiting();
+  oncePainted(() => void writeWaiting());
 }
 
 /** Says that this tab opens a site as the device has it. */
@@ -98,7 +105,7 @@ export function saveAgain(): void {
 
 /** The latest state of a site that is not on the device yet, after writes under way have ended; null when the device has it. */
 export async function unsavedStateOf(id: string): Promise<Site | null> {
-  await writing;
+  await writeWaiting();
   return useSaveState.getState().waiting.get(id) ?? null;
 }
 
