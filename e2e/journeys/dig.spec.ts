@@ -52,18 +52,18 @@ test('a trench beside the sycamore: what it takes, what it meets, and what makes
     await digs.soil('Type C, loose or wet');
     await hand.press(screen.row('Trench on Lateral'));
     expect(await digs.amount('Width at the top')).toBeGreaterThan(medium);
-    expect(await takenOf(card)).toBe(open.taken);
+    await expect.poll(() => takenOf(card)).toBe(open.taken);
   });
 
   await test.step('a shield makes it two feet wide, and much less of the root zone is taken', async () => {
     await screen.choose('Sides', 'Held by a shield or shoring');
     await expect(digs.result('Width at the top')).toContainText('2.0 ft');
-    expect(await takenOf(card)).toBeLessThan(open.taken / 3);
+    await expect.poll(() => takenOf(card)).toBeLessThan(open.taken / 3);
     await expect(await digs.open('set the shield first')).toContainText(
       'Set the shield before anyone goes in',
     );
     expect(await screen.undo()).toBe('Say how the sides are kept');
-    expect(await takenOf(card)).toBe(open.taken);
+    await expect.poll(() => takenOf(card)).toBe(open.taken);
     expect(await screen.redo()).toBe('Say how the sides are kept');
   });
 

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import controls from './controls.module.css';
+import { useTypedText } from './useTypedText';
 
 /** Nobody kept a camera's day before there were cameras in drains. */
 const EARLIEST = '1950-01-01';
@@ -15,17 +16,15 @@ type Props = {
 /** A day of the calendar, typed or taken from the device's own calendar; taken over when the field is left. */
 export function DateField({ label, value, onChange }: Props) {
   const id = useId();
-  const [text, setText] = useState(value ?? '');
-  const [wrong, setWrong] = useState<string | null>(null);
-  const [followed, setFollowed] = useState(value);
-  if (followed !== value) {
-    setFollowed(value);
-    setText(value ?? '');
-    setWrong(null);
-  }
+  const { text, setText, sends } = useTypedText(value ?? '');
+  const [refused, setRefused] = useState<{ readonly text: string; readonly why: string } | null>(null);
+  const wrong = refused?.text === text ? refused.why : null;
   const take = (input: HTMLInputElement) => {
-    setWrong(problemOf(input.validity));
-    if (input.validity.valid && input.value !== (value ?? '')) onChange(input.value || undefined);
+    const why = problemOf(input.validity);
+    setRefused(why === null ? null : { text: input.value, why });
+    if (why !== null || input.value === (value ?? '')) return;
+    sends(input.value);
+    onChange(input.value || undefined);
   };
   return (
     <div className={controls.field}>

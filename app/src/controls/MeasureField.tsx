@@ -3,6 +3,7 @@ import { type Ref as ReactRef, useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
 import { words } from '../words';
 import styles from './controls.module.css';
+import { useTypedText } from './useTypedText';
 
 type Props = {
   readonly label: string;
@@ -44,16 +45,12 @@ export function MeasureField({
   autoFocus = false,
 }: Props) {
   const shown = value === undefined ? '' : print(value);
-  const [text, setText] = useState(shown);
-  const [touched, setTouched] = useState(false);
-  // the text follows the value when that changes from outside, not while the same value is being typed in other words
-  const [followed, setFollowed] = useState(shown);
-  if (followed !== shown) {
-    const typed = parse(text);
-    setFollowed(shown);
+  const { text, setText, sends } = useTypedText(shown, (typed) => {
+    const read = parse(typed);
     // a text that does not parse yet has no value: it is still being typed
-    if (typed.ok ? typed.value !== value : value !== undefined) setText(shown);
-  }
+    return read.ok ? read.value === value : value === undefined;
+  });
+  const [touched, setTouched] = useState(false);
 
   const parsed = text.trim() === '' ? null : parse(text);
   const problem =
@@ -64,16 +61,20 @@ export function MeasureField({
       : parsed.ok
         ? check(parsed.value)
         : words.parseProblemText(parsed);
+  const hand = (next: number | undefined) => {
+    sends(next === undefined ? '' : print(next));
+    onChange(next);
+  };
   const take = (latest: string) => {
     // what is shown is rounded: left as it is, it changes nothing
     if (latest === shown) return;
     const read = latest.trim() === '' ? null : parse(latest);
     if (read === null) {
-      if (!required && value !== undefined) onChange(undefined);
-      else if (when === 'typing') onChange(undefined);
+      if (!required && value !== undefined) hand(undefined);
+      else if (when === 'typing') hand(undefined);
     } else if (read.ok && check(read.value) === null) {
-      if (read.value !== value) onChange(read.value);
-    } else if (when === 'typing') onChange(undefined);
+      if (read.value !== value) hand(read.value);
+    } else if (when === 'typing') hand(undefined);
   };
   return (
     <TextField

@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import { Input, Label, TextArea, TextField } from 'react-aria-components';
 import styles from './controls.module.css';
+import { useTypedText } from './useTypedText';
 
 type Props = {
   readonly label: string;
@@ -13,14 +13,11 @@ type Props = {
 
 /** Free text. It is taken over when the field is left or Enter is pressed, so that one edit is one step of undo. */
 export function TextLine({ label, value, onCommit, lines = 1, maxLength = 200 }: Props) {
-  const [text, setText] = useState(value);
-  const [followed, setFollowed] = useState(value);
-  if (followed !== value) {
-    setFollowed(value);
-    setText(value);
-  }
+  const { text, setText, sends } = useTypedText(value);
   const commit = () => {
-    if (text !== value) onCommit(text);
+    if (text === value) return;
+    sends(text);
+    onCommit(text);
   };
   return (
     <TextField

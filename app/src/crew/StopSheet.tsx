@@ -2,7 +2,7 @@ import { dangersAt } from '@footmark/dig';
 import { azimuthBetween, distance } from '@footmark/geometry';
 import { trueAzimuth } from '@footmark/site';
 import { useMemo } from 'react';
-import { useFit } from '../fit/fitSession';
+import { useFit, useWeighing } from '../fit/fitSession';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import { CrewCautions } from './CrewCautions';
@@ -16,7 +16,8 @@ import { Ticks } from './Ticks';
 export function StopSheet({ stop }: { readonly stop: Stop }) {
   const site = useSite();
   const derived = useDerived();
-  const { fit, busy } = useFit();
+  const { fit } = useFit();
+  const { busy } = useWeighing();
   const { crew } = words;
   const hole = holeAt(stop, fit);
   const dangers = useMemo(() => dangersAt(site, derived, crewHole(stop, hole)), [site, derived, stop, hole]);

@@ -1,4 +1,4 @@
-import { formatDeclination, parseDeclination, setNorth } from '@footmark/site';
+import { formatDeclination, type North, parseDeclination, sameValue, setNorth } from '@footmark/site';
 import { useState } from 'react';
 import cards from '../cards/cards.module.css';
 import { Choice } from '../controls/Choice';
@@ -28,17 +28,20 @@ export function NorthForm() {
   const { frame } = useSite();
   const [draft, setDraft] = useState<NorthDraft>(() => draftOfNorth(frame.north));
   const [followed, setFollowed] = useState(frame.north);
+  // what this form has sent comes back a moment later, when more may have been typed
+  const [sent, setSent] = useState<North | null>(null);
   if (followed !== frame.north) {
-    // the site's north changed by undo, or by this form
     setFollowed(frame.north);
-    if (JSON.stringify(northOfDraft(draft)) !== JSON.stringify(frame.north))
+    setSent(null);
+    if (!sameValue(sent, frame.north) && !sameValue(northOfDraft(draft), frame.north))
       setDraft(draftOfNorth(frame.north));
   }
   const change = (part: Partial<NorthDraft>) => {
     const next = { ...draft, ...part };
     setDraft(next);
     const north = northOfDraft(next);
-    if (north !== null && JSON.stringify(north) !== JSON.stringify(frame.north)) {
+    if (north !== null && !sameValue(north, frame.north)) {
+      setSent(north);
       edit('Set north', (s) => setNorth(s, { north }));
     }
   };

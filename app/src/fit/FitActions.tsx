@@ -2,7 +2,7 @@ import { Check, Scale, Undo } from 'lucide-react';
 import cards from '../cards/cards.module.css';
 import { Action } from '../controls/Action';
 import { toggleLeaf } from '../session/workbench';
-import { useFit } from './fitSession';
+import { useFit, useWeighing } from './fitSession';
 import { backToDrawn, isWorthTaking, takeTheFit } from './takeTheFit';
 
 type Props = {
@@ -12,7 +12,8 @@ type Props = {
 
 /** What can be done with the fit as it stands. */
 export function FitActions({ withDetails = false }: Props) {
-  const { fit, busy, failed } = useFit();
+  const { fit } = useFit();
+  const { busy, failed } = useWeighing();
   if (fit === null) return null;
   const doubtful = fit.blunders.length > 0 || fit.status !== 'fitted';
   const worth = isWorthTaking(fit);

@@ -2,7 +2,7 @@ import type { RunsFit } from '@footmark/site';
 import { useDerived, useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './fit.module.css';
-import { useFit } from './fitSession';
+import { useFit, useWeighing } from './fitSession';
 
 type Tone = 'plain' | 'good' | 'bad';
 
@@ -10,7 +10,8 @@ type Tone = 'plain' | 'good' | 'bad';
 export function FitStatus() {
   const site = useSite();
   const derived = useDerived();
-  const { fit, busy, failed } = useFit();
+  const { fit } = useFit();
+  const { busy, failed } = useWeighing();
   if (fit === null) {
     return (
       <p className={styles.status} role="status">

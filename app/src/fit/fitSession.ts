@@ -1,5 +1,6 @@
 import type { RunsFit, Site } from '@footmark/site';
 import { create } from 'zustand';
+import { useShallow } from 'zustand/react/shallow';
 import { type Desk, workerDesk } from '../session/desk';
 import { useSiteSession } from '../session/siteSession';
 import { knownFits } from './knownFits';
@@ -24,8 +25,13 @@ const PAUSE_MS = 150;
 const useFitSession = create<FitSession>()(() => NOTHING);
 
 /** All runs and lines of the open site weighed together. Not part of the document. */
-export function useFit(): FitSession {
-  return useFitSession();
+export function useFit(): Pick<FitSession, 'fit' | 'ofSite'> {
+  return useFitSession(useShallow(({ fit, ofSite }) => ({ fit, ofSite })));
+}
+
+/** Whether that is being done, and whether it broke down. */
+export function useWeighing(): Pick<FitSession, 'busy' | 'failed'> {
+  return useFitSession(useShallow(({ busy, failed }) => ({ busy, failed })));
 }
 
 /** The same outside of a component. */

@@ -1,7 +1,7 @@
 import { parseClockRange, type Reading } from '@footmark/site';
-import { useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
 import controls from '../controls/controls.module.css';
+import { useTypedText } from '../controls/useTypedText';
 import { words } from '../words';
 import { clockInputText, clockOf } from './readingFacts';
 
@@ -13,16 +13,13 @@ type Props = {
 /** Where on the wall, in hours of a clock face; taken over when the field is left or Enter is pressed. */
 export function ClockField({ value, onChange }: Props) {
   const kept = clockInputText(value);
-  const [text, setText] = useState(kept);
-  const [followed, setFollowed] = useState(kept);
-  if (followed !== kept) {
-    setFollowed(kept);
-    setText(kept);
-  }
+  const { text, setText, sends } = useTypedText(kept);
   const read = text.trim() === '' ? null : parseClockRange(text);
   const commit = () => {
     const next = read === null ? undefined : read.ok ? clockOf(read.value) : value;
-    if (clockInputText(next) !== kept) onChange(next);
+    if (clockInputText(next) === kept) return;
+    sends(clockInputText(next));
+    onChange(next);
   };
   return (
     <TextField

@@ -5,6 +5,7 @@ import { Action } from '../controls/Action';
 import { bringSoon } from '../parts/bringSoon';
 import { Shown } from '../parts/Shown';
 import { takePicture } from '../pictures/pictureHand';
+import { Follows } from '../session/Follows';
 import { useOfDerived } from '../session/siteSession';
 import { type CardHeight, goTo, type Step, steps, useWorkbench } from '../session/workbench';
 import styles from './CardPane.module.css';
@@ -58,9 +59,23 @@ export function CardPane() {
       </div>
       <StepTabs step={step} />
       <div ref={body} id={BODY} className={styles.body} role="tabpanel" aria-label={STEP_NAMES[step]}>
-        <Shown of={cardPart(cardInHand(workbench))} />
+        <Follows atOnce={() => isUsed(body.current)}>
+          <Shown of={cardPart(cardInHand(workbench))} />
+        </Follows>
       </div>
     </aside>
+  );
+}
+
+/**
+ * Whether the focus is in a control that changes with the edit it makes: a button that closes a form, a tick, a table that is typed in. The card would show
+ * for a moment what was there before, or neither. A field by itself keeps the text that was typed.
+ */
+function isUsed(card: HTMLElement | null): boolean {
+  const { activeElement: used } = document;
+  return (
+    card?.contains(used) === true &&
+    used?.matches('button, select, [type="checkbox"], [type="radio"], form *, [role="grid"] *') === true
   );
 }
 

@@ -17,15 +17,10 @@ export function cardInHand({ leaf, tool, group, step }: Workbench): CardInHand {
 
 /** Whether the card has a table: that of a run does, with its readings. */
 export function useWideCard(): boolean {
-  const runs = useOfSite((site) => site.runs);
-  return useWorkbench((workbench) => {
-    const shown = cardInHand(workbench);
+  const shown = useWorkbench((workbench) => {
+    const card = cardInHand(workbench);
     const { selected } = workbench;
-    return (
-      shown.is === 'step' &&
-      shown.step === 'runs' &&
-      selected?.kind === 'run' &&
-      runs.some((run) => run.id === selected.id)
-    );
+    return card.is === 'step' && card.step === 'runs' && selected?.kind === 'run' ? selected.id : null;
   });
+  return useOfSite(({ runs }) => runs.some((run) => run.id === shown));
 }

@@ -1,8 +1,18 @@
-import { type ReactNode, useDeferredValue } from 'react';
+import type { ReactNode } from 'react';
 import { FollowedSite, useSite } from './siteSession';
+import { useLagging } from './useLagging';
+import { useWorkbench } from './workbench';
 
-/** What is in it shows an edit a moment after the plan does, which need not wait for it. `children` is the same at every render. */
-export function Follows({ children }: { readonly children: ReactNode }) {
-  const site = useDeferredValue(useSite());
-  return <FollowedSite value={site}>{children}</FollowedSite>;
+type Props = {
+  /** Whether the edit that is being rendered must show in it with the plan. */
+  readonly atOnce?: () => boolean;
+  /** The same at every render. */
+  readonly children: ReactNode;
+};
+
+/** What is in it shows an edit a moment after the plan does. */
+export function Follows({ atOnce, children }: Props) {
+  const site = useSite();
+  const followed = useLagging(site, useWorkbench());
+  return <FollowedSite value={atOnce?.() === true ? site : followed}>{children}</FollowedSite>;
 }
