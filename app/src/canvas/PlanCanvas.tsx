@@ -9,7 +9,7 @@ import { usePicking } from '../session/picking';
 import { useDerived, useSite } from '../session/siteSession';
 import { useWorkbench } from '../session/workbench';
 import { placesInHand } from '../tools/draftPlaces';
-import { type Camera, cameraFor, planToScreen } from './camera';
+import { type Camera, cameraFor, planToScreen, type ViewSize } from './camera';
 import { attachGestures } from './gestures';
 import type { InMotion, Overlay } from './overlay';
 import styles from './PlanCanvas.module.css';
@@ -34,8 +34,8 @@ const BARE = { shift: 0.18, smaller: 0.7, larger: 2.5 };
 type LiveView = { camera: Camera; rested: Camera | null; painted: PaintedPlan | null } & InMotion;
 
 /**
- * The plan: the drawing at rest on one canvas, what is in hand on another above it. A pan or zoom moves the painted canvases and
- * they are painted anew when the hand rests; React renders neither per frame nor per thing. `hand`: what gestures do, the same at every render.
+ * The plan: the drawing at rest on one canvas, what is in hand on another above it. A pan or zoom moves the painted drawing, which is painted anew when
+ * the hand rests, and paints the little that is in hand; React renders neither per frame nor per thing. `hand`: what gestures do, the same at every render.
  */
 export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHand }) {
   const site = useSite();
@@ -44,7 +44,8 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
   const candidates = usePicking((p) => p.candidates);
   const { camera, size, theme } = usePlanView();
   const box = useRef<HTMLDivElement>(null);
-  const stage = useRef<Konva.Stage>(null);
+  const paperStage = useRef<Konva.Stage>(null);
+  const handStage = useRef<Konva.Stage>(null);
 
   const draft = useMemo(() => placesInHand(site, tool), [site, tool]);
   const measure = useMemo(() => textMeasurer(scratchContext()), []);
@@ -74,22 +75,24 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
 
   // the same at every render: Konva would paint anew for another function
   const paint = useMemo(() => {
-    const setting = (context: Konva.Context) => ({
+    const setting = (context: Konva.Context, size: ViewSize) => ({
       context: context._context as CanvasRenderingContext2D, // Konva's wrapper of the very context of its canvas
       camera: live.current.camera,
-      size: now.current.paper,
+      size,
       palette: palettes[now.current.theme],
       density: context.canvas.getPixelRatio(),
     });
     return {
       plan: (context: Konva.Context) => {
-        live.current.painted = paintPlan(now.current.picture, setting(context), live.current.painted);
+        const { picture, paper } = now.current;
+        live.current.painted = paintPlan(picture, setting(context, paper), live.current.painted);
       },
       hand: (context: Konva.Context) => {
-        const at = { ...setting(context), region: wholePaper(now.current.paper) };
-        paintPictureInHand(now.current.overlay.derived, at);
+        const { overlay, size } = now.current;
+        const at = { ...setting(context, size), region: wholePaper(size) };
+        paintPictureInHand(overlay.derived, at);
         paintConcerns(live.current.concerns, measure, at);
-        paintOverlay(now.current.overlay, live.current, at);
+        paintOverlay(overlay, live.current, at);
       },
     };
   }, [measure]);
@@ -103,12 +106,12 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
       live.current.rested = camera;
       live.current.camera = camera;
     }
-    if (stage.current !== null) redrawPlan(stage.current);
+    if (paperStage.current !== null) redrawPlan(paperStage.current);
   }, [...ofPlan]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the painters read from `now`
   useEffect(() => {
     if (tool === null) live.current = { ...live.current, landing: null };
-    if (stage.current !== null) redrawHand(stage.current);
+    handStage.current?.draw();
   }, [...ofPlan, ...ofHand]);
 
   // the view's size, and the first look at a site
@@ -134,7 +137,7 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
     () =>
       useProfilePointer.subscribe(({ place }) => {
         live.current = { ...live.current, pointer: place };
-        stage.current?.getLayers()[1]?.batchDraw();
+        handStage.current?.batchDraw();
       }),
     [],
   );
@@ -143,10 +146,9 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
   useEffect(() => {
     const element = box.current;
     const bare = () => {
-      if (stage.current === null) return;
       live.current.painted = null;
-      redrawPlan(stage.current);
-      redrawHand(stage.current);
+      if (paperStage.current !== null) redrawPlan(paperStage.current);
+      handStage.current?.draw();
     };
     // it does not bubble
     element?.addEventListener('contextrestored', bare, true);
@@ -177,7 +179,8 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
         overlay: () => now.current.overlay,
         look: (next) => {
           live.current.camera = next;
-          const content = stage.current?.content;
+          handStage.current?.batchDraw();
+          const content = paperStage.current?.content;
           const { painted } = live.current;
           if (content === undefined || painted === null) return;
           const { moved, transform } = paperShift(painted.setting.camera, next, now.current.paper);
@@ -188,7 +191,7 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
         rest,
         preview: (what) => {
           Object.assign(live.current, what);
-          stage.current?.getLayers()[1]?.batchDraw();
+          handStage.current?.batchDraw();
         },
       }),
     );
@@ -197,24 +200,30 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
   // Konva's own renderer goes through its things each time it is asked: only where the paper is another
   const canvases = useMemo(
     () => (
-      <Stage
-        ref={stage}
-        width={paperWidth}
-        height={paperHeight}
-        listening={false}
-        style={{
-          position: 'absolute',
-          left: (width - paperWidth) / 2,
-          top: (height - paperHeight) / 2,
-        }}
-      >
-        <Layer listening={false} clearBeforeDraw={false}>
-          <Shape sceneFunc={paint.plan} listening={false} perfectDrawEnabled={false} />
-        </Layer>
-        <Layer listening={false}>
-          <Shape sceneFunc={paint.hand} listening={false} perfectDrawEnabled={false} />
-        </Layer>
-      </Stage>
+      <>
+        <Stage
+          ref={paperStage}
+          width={paperWidth}
+          height={paperHeight}
+          listening={false}
+          style={{ position: 'absolute', left: (width - paperWidth) / 2, top: (height - paperHeight) / 2 }}
+        >
+          <Layer listening={false} clearBeforeDraw={false}>
+            <Shape sceneFunc={paint.plan} listening={false} perfectDrawEnabled={false} />
+          </Layer>
+        </Stage>
+        <Stage
+          ref={handStage}
+          width={width}
+          height={height}
+          listening={false}
+          style={{ position: 'absolute', left: 0, top: 0 }}
+        >
+          <Layer listening={false}>
+            <Shape sceneFunc={paint.hand} listening={false} perfectDrawEnabled={false} />
+          </Layer>
+        </Stage>
+      </>
     ),
     [paint, width, height, paperWidth, paperHeight],
   );
@@ -226,16 +235,10 @@ export function PlanCanvas({ hand = planHand }: { readonly hand?: typeof planHan
   );
 }
 
-/** Paints what has changed of the plan; where a gesture has moved the painted canvases they come back to where they lie. */
-function redrawPlan(stage: Konva.Stage): void {
-  stage.getLayers()[0]?.draw();
-  stage.content.style.transform = '';
-}
-
-/** Paints what is in hand anew, and the plan, too, where both canvases come back. */
-function redrawHand(stage: Konva.Stage): void {
-  if (stage.content.style.transform !== '') redrawPlan(stage);
-  stage.getLayers()[1]?.draw();
+/** Paints what has changed of the plan; where a gesture has moved the painted paper it comes back to where it lies. */
+function redrawPlan(paper: Konva.Stage): void {
+  paper.draw();
+  paper.content.style.transform = '';
 }
 
 /** The CSS transform that shows paper painted for one camera as another sees it, and whether bare paper comes near. */

@@ -1,13 +1,17 @@
-import { startTransition, useEffect, useMemo, useState } from 'react';
+import { startTransition, useEffect, useRef, useState } from 'react';
 import { oncePainted } from './oncePainted';
 
 /**
- * What follows from an edit once the edit itself has been painted, which need not wait for it. As it is now where `hand` is another than it was then:
- * the thing in hand may be new. Both are the same objects while nothing of them changes.
+ * What follows from an edit once the edit itself has been painted, which need not wait for it. As it is now where `hand` is another than it was when this
+ * last was up to date: the thing in hand may be new.
  */
 export function useLagging<Value>(value: Value, hand: unknown): Value {
-  const now = useMemo(() => ({ value, hand }), [value, hand]);
-  const [last, setLast] = useState(now);
-  useEffect(() => oncePainted(() => startTransition(() => setLast(now))), [now]);
-  return last.hand === hand ? last.value : value;
+  const [last, setLast] = useState(value);
+  const lastHand = useRef(hand);
+  useEffect(() => {
+    if (last !== value) return oncePainted(() => startTransition(() => setLast(value)));
+    lastHand.current = hand;
+    return undefined;
+  }, [last, value, hand]);
+  return lastHand.current === hand ? last : value;
 }
