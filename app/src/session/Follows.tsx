@@ -12,7 +12,6 @@ type Props = {
 
 /** What is in it shows an edit a moment after the plan does. */
 export function Follows({ atOnce, children }: Props) {
-  const site = useSite();
-  const followed = useLagging(site, useWorkbench());
-  return <FollowedSite value={atOnce?.() === true ? site : followed}>{children}</FollowedSite>;
+  const followed = useLagging(useSite(), useWorkbench(), atOnce?.());
+  return <FollowedSite value={followed}>{children}</FollowedSite>;
 }

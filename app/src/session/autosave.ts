@@ -35,8 +35,8 @@ let writing: Promise<void> | null = null;
 let takingOver = false;
 
 /**
- * Writes every new state of the open site to the device, from the moment that the edit has been painted: a browser with few processors does not
- * show it later for the writing. The write begins at once where the site is left or the page goes out of sight. While a write is under way only the latest state of each site waits; a
+ * Writes every new state of the open site to the device, as soon as the edit has been painted: with few processors it would be seen later for the
+ * writing. At once where the site is left or the page goes out of sight. While a write is under way only the latest state of each site waits; a
  * site that could not be written is kept until it can, also when it has been left. What others write of the open site is taken in.
  */
 export function startAutosave(): () => void {

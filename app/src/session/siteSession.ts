@@ -33,9 +33,9 @@ export function openInSession(site: Site | null): void {
 }
 
 /**
- * Applies an edit to the open site under a name that the history shows; one call is one step of undo, none where nothing changes. An edit that would leave
- * the site unsound (a point measured, by way of others, from itself) or with a value that its file cannot hold is not made; false then,
- * and a notice says why.
+ * Applies an edit to the open site under a name that the history shows; one call is one step of undo, none where nothing changes. An edit
+ * that would leave the site unsound (a point measured, by way of others, from itself) or with a value that its file cannot hold is not
+ * made; false then, and a notice says why.
  */
 export function edit(name: string, change: (site: Site) => Site): boolean {
   const { site } = useSiteSession.getState();
