@@ -67,16 +67,14 @@ export function CardPane() {
   );
 }
 
-/**
- * Whether the focus is in a control that changes with the edit it makes: a button that closes a form, a tick, a table that is typed in. The card would show
- * for a moment what was there before, or neither. A field by itself keeps the text that was typed.
- */
+/** What changes with the edit that it makes, or closes: a list to choose from lies over the card. A field by itself keeps the text that was typed. */
+const CHANGING = 'button, select, [type="checkbox"], [type="radio"], form *, [role="grid"] *';
+const LIST = '[role="listbox"] *';
+
+/** Whether the edit is made by something of the card that would show for a moment what was there before. */
 function isUsed(card: HTMLElement | null): boolean {
   const { activeElement: used } = document;
-  return (
-    card?.contains(used) === true &&
-    used?.matches('button, select, [type="checkbox"], [type="radio"], form *, [role="grid"] *') === true
-  );
+  return used?.matches(LIST) === true || (card?.contains(used) === true && used?.matches(CHANGING) === true);
 }
 
 /** The steps of the job; each says by itself how it stands. */
