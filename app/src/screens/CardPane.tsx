@@ -57,7 +57,9 @@ export function CardPane() {
           )}
         </Action>
       </div>
-      <StepTabs step={step} />
+      <Follows>
+        <StepTabs step={step} />
+      </Follows>
       <div ref={body} id={BODY} className={styles.body} role="tabpanel" aria-label={STEP_NAMES[step]}>
         <Follows atOnce={() => isUsed(body.current)}>
           <Shown of={cardPart(cardInHand(workbench))} />

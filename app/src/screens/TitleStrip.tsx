@@ -2,6 +2,7 @@ import { ArrowLeft, CircleAlert, CircleCheck, Redo2, Undo2 } from 'lucide-react'
 import { useLocation } from 'wouter';
 import { Action } from '../controls/Action';
 import { useSaveState } from '../session/autosave';
+import { Follows } from '../session/Follows';
 import { redo, undo, useHistory, useOfDerived, useOfSite } from '../session/siteSession';
 import { toggleLeaf, useWorkbench } from '../session/workbench';
 import { MoreMenu } from './MoreMenu';
@@ -37,7 +38,9 @@ export function TitleStrip() {
       >
         <Redo2 size={20} aria-hidden />
       </Action>
-      <ChecksButton />
+      <Follows>
+        <ChecksButton />
+      </Follows>
       <MoreMenu />
     </header>
   );

@@ -39,7 +39,7 @@ export type Derived = Places & {
   readonly lookedAt: ReadonlyMap<string, readonly LookedStretch[]>;
   /** The pieces that no run saw, path by path, with the flow. */
   readonly unseen: readonly UnseenGap[];
-  /** Every path in elevation, by id. */
+  /** Every path in elevation, by id. Computed when first asked for. */
   readonly profiles: ReadonlyMap<string, PathProfile>;
   /** Those whose reading has a place, in the order of the site. */
   readonly locates: readonly Locate[];
@@ -53,7 +53,7 @@ export type Derived = Places & {
   readonly pairs: readonly PairAgreement[];
   /** Readings that could be paired, nearest first. Computed when first asked for. */
   readonly pairSuggestions: readonly PairSuggestion[];
-  /** Errors first, then warnings, then notes; within each in the order of the site. */
+  /** Errors first, then warnings, then notes; within each in the order of the site. Put together when first asked for, as those of levels follow from the profiles. */
   readonly findings: readonly Finding[];
 };
 
@@ -95,8 +95,12 @@ export function derive(site: Site): Derived {
   sayOfFinds(found, findings);
   sayOfReach(site, { points, features, marks }, findings);
   let suggested: readonly PairSuggestion[] | null = null;
-  const { profiles, findings: aboutLevels } = deriveProfiles({ site, features, paths, routes, marks });
-  findings.push(...aboutLevels);
+  let levels: ReturnType<typeof deriveProfiles> | null = null;
+  let told: readonly Finding[] | null = null;
+  const levelsOf = () => {
+    levels ??= deriveProfiles({ site, features, paths, routes, marks });
+    return levels;
+  };
   return {
     points,
     features,
@@ -109,7 +113,9 @@ export function derive(site: Site): Derived {
     coverage,
     lookedAt,
     unseen: unseenGaps(lookedAt, coverage),
-    profiles,
+    get profiles() {
+      return levelsOf().profiles;
+    },
     locates,
     accuracy: accuracyOf(locates),
     found,
@@ -119,7 +125,10 @@ export function derive(site: Site): Derived {
       suggested ??= pairSuggestions(site, marks);
       return suggested;
     },
-    findings: findings.sort((a, b) => RANK[a.severity] - RANK[b.severity]),
+    get findings() {
+      told ??= [...findings, ...levelsOf().findings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+      return told;
+    },
   };
 }
 
