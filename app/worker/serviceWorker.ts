@@ -80,8 +80,8 @@ worker.addEventListener('activate', (event) =>
   event.waitUntil(Promise.all([worker.clients.claim(), tidy()])),
 );
 
-worker.addEventListener('message', ({ data }) => {
-  if (data === 'take-over') void worker.skipWaiting();
+worker.addEventListener('message', (event) => {
+  if (event.data === 'take-over') event.waitUntil(worker.skipWaiting());
 });
 
 worker.addEventListener('fetch', (event) => {
