@@ -14,6 +14,8 @@ export class Home {
   async open(): Promise<void> {
     await this.page.goto('./');
     await expect(this.page.getByRole('heading', { name: 'Footmark', level: 1 })).toBeVisible();
+    // with the lettering lines break otherwise: what is about to be pressed would move
+    await this.page.evaluate(async () => void (await document.fonts.ready));
   }
 
   async press(name: 'New site' | 'Open the sample site'): Promise<void> {

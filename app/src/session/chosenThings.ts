@@ -1,5 +1,4 @@
 import {
-  canMove,
   copyThings,
   FOOT_M,
   isSelfContained,
@@ -100,11 +99,10 @@ export function nudgeChosen(x: number, y: number): void {
 
 /** Moves things by a typed amount (m); false when that is not to be, and a notice says why. */
 export function moveChosenBy(ids: readonly string[], x: number, y: number): boolean {
-  if (!pointOwners(currentSite()).some((o) => ids.includes(o.id) && canMove(o))) {
-    notify(HELD);
-    return false;
-  }
-  return edit(`Move ${nameOf(ids)}`, (site) => moveThings(site, { ids, by: { x, y } }));
+  const before = currentSite();
+  const isSound = edit(`Move ${nameOf(ids)}`, (site) => moveThings(site, { ids, by: { x, y } }));
+  if (isSound && currentSite() === before) notify(HELD);
+  return currentSite() !== before;
 }
 
 /** Copies what is in hand; false when nothing is, or the browser keeps no copy. */

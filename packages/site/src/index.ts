@@ -222,7 +222,6 @@ export { dropFit, takeFit } from './edits/takeFit';
 export { alignThings, rotateThings, setLocked } from './edits/thingEdits';
 export { addUnderlay, changeUnderlay, removeUnderlay } from './edits/underlayEdits';
 export {
-  canMove,
   freeVertexId,
   insertVertex,
   letters,

@@ -4,33 +4,17 @@ import { describe, expect, it } from 'vitest';
 import { draw } from '../draw';
 import type { DrawOptions } from '../drawOptions';
 import { hatchLines } from '../hatchLines';
-import { joinDrawings } from '../joinDrawings';
 import { expandPattern } from '../pattern';
 import type { PatternPrimitive } from '../primitive';
 import { digOf, lines, type oak, picture, siteWith } from '../testing/digPicture';
 import { labelsOn, pointFeature, primitivesOn, straightSite } from '../testing/straightRun';
 import { clearancesToDraw } from './drawClearances';
-import { drawInTheWay } from './drawDigs';
 import { fillRing } from './ringsOf';
 
 const box = (points: readonly { x: number; y: number }[]) => {
   const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
   return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
 };
-
-describe('what stands in the way, drawn by itself', () => {
-  it('is with the site without it what is drawn at once', () => {
-    const site = siteWith();
-    const derived = derive(site);
-    const dig = digOf(site);
-    const options = { highlight: { dig: 't' }, dig: { ...dig, land: landOf(derived) } };
-    const joined = joinDrawings(draw(site, derived), drawInTheWay(site, derived, options));
-    const whole = draw(site, derived, options);
-    expect(joined).toEqual(whole);
-    expect(joined.layers.find((l) => l.name === 'excavation')?.primitives.length).toBeGreaterThan(3);
-    expect(joinDrawings(whole, null)).toBe(whole);
-  });
-});
 
 describe('a planned dig', () => {
   it('is drawn by its bottom, fine, and its top, white with dark dashes in it', () => {

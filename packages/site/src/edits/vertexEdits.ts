@@ -34,19 +34,11 @@ export const movePoint: Edit<{ ref: Ref; to: Point; places: Places }> = (site, {
 export const moveThing: Edit<{ id: string; by: Point }> = (site, { id, by }) =>
   withVertices(site, id, (vertices) =>
     vertices.map((v) =>
-      isLaid(v.spot) ? { ...v, spot: { ...v.spot, x: v.spot.x + by.x, y: v.spot.y + by.y } } : v,
+      v.spot.by === 'finger' || v.spot.by === 'coordinates'
+        ? { ...v, spot: { ...v.spot, x: v.spot.x + by.x, y: v.spot.y + by.y } }
+        : v,
     ),
   );
-
-/** Whether `moveThing` moves anything of it. */
-export function canMove({ vertices }: PointOwner): boolean {
-  return vertices.some((v) => isLaid(v.spot));
-}
-
-/** Whether it lies where it lies by itself, and not by what was measured from other points. */
-function isLaid(spot: Spot): spot is Extract<Spot, { by: 'finger' | 'coordinates' }> {
-  return spot.by === 'finger' || spot.by === 'coordinates';
-}
 
 /** Moves several things by one displacement (m), as `moveThing` does each. */
 export const moveThings: Edit<{ ids: readonly string[]; by: Point }> = (site, { ids, by }) =>
