@@ -104,7 +104,6 @@ function FieldInput({ feature, name, field }: FieldProps) {
     case 'diameters':
       return (
         <DiametersField
-          key={String(value)} // its text begins anew when the value comes from elsewhere
           label={label}
           value={value as readonly number[] | undefined} // by the schema
           onChange={set}

@@ -1,9 +1,9 @@
 import { lengthInputText, parseDiameter } from '@footmark/site';
-import { useState } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
 import { useSite } from '../session/siteSession';
 import { words } from '../words';
 import styles from './controls.module.css';
+import { useTypedText } from './useTypedText';
 
 type Props = {
   readonly label: string;
@@ -14,7 +14,9 @@ type Props = {
 /** Diameters of the stems of one tree, typed with commas between them. */
 export function DiametersField({ label, value, onChange }: Props) {
   const { units } = useSite();
-  const [text, setText] = useState((value ?? []).map((d) => lengthInputText(d, units.diameter)).join(', '));
+  const textOf = (diameters: readonly number[]) =>
+    diameters.map((d) => lengthInputText(d, units.diameter)).join(', ');
+  const { text, setText, sends } = useTypedText(textOf(value ?? []));
   const read = text
     .split(/[,;]/)
     .filter((part) => part.trim() !== '')
@@ -23,7 +25,10 @@ export function DiametersField({ label, value, onChange }: Props) {
   const commit = () => {
     if (bad !== undefined) return;
     const diameters = read.flatMap((one) => (one.ok ? [one.value] : []));
-    if (String(diameters) !== String(value ?? [])) onChange(diameters.length < 2 ? undefined : diameters);
+    if (String(diameters) === String(value ?? [])) return;
+    const next = diameters.length < 2 ? undefined : diameters;
+    sends(textOf(next ?? []));
+    onChange(next);
   };
   return (
     <TextField

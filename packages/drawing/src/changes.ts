@@ -1,7 +1,9 @@
 import type { Point } from '@footmark/geometry';
+import { sameValue } from '@footmark/site';
 import type { Drawing } from './drawing';
 import type { PlacedLabel } from './labels/placedLabel';
-import type { Fill, Primitive, Stroke } from './primitive';
+import type { Primitive } from './primitive';
+import { primitivePoints } from './primitivePoints';
 
 /**
  * What has to be painted anew where `before` was painted and `after` is to be: primitives of either that do not look the same in the other, or
@@ -56,40 +58,20 @@ function alikeAt(before: readonly Primitive[], i: number, after: readonly Primit
 }
 
 function looksLike(a: Primitive, b: Primitive): boolean {
-  if (a === b) return true;
-  if (!sameStroke(a.stroke, b.stroke)) return false;
-  switch (a.kind) {
+  return a === b || (samePoints(primitivePoints(a), primitivePoints(b)) && sameValue(looksOf(a), looksOf(b)));
+}
+
+/** All that shows of a primitive besides where its points lie. */
+function looksOf(of: Primitive): readonly unknown[] {
+  switch (of.kind) {
     case 'line':
-      return (
-        b.kind === 'line' &&
-        a.closed === b.closed &&
-        samePoints(a.points, b.points) &&
-        sameFill(a.fill, b.fill)
-      );
+      return [of.kind, of.closed, of.stroke, of.fill];
     case 'circle':
-      return (
-        b.kind === 'circle' &&
-        a.radius === b.radius &&
-        samePoint(a.centre, b.centre) &&
-        sameFill(a.fill, b.fill)
-      );
+      return [of.kind, of.stroke, of.fill];
     case 'symbol':
-      return (
-        b.kind === 'symbol' &&
-        a.symbol === b.symbol &&
-        a.azimuth === b.azimuth &&
-        samePoint(a.at, b.at) &&
-        sameFill(a.fill, b.fill)
-      );
+      return [of.kind, of.symbol, of.azimuth, of.stroke, of.fill];
     case 'pattern':
-      return (
-        b.kind === 'pattern' &&
-        a.pattern === b.pattern &&
-        a.spacing === b.spacing &&
-        a.reach === b.reach &&
-        a.closed === b.closed &&
-        samePoints(a.points, b.points)
-      );
+      return [of.kind, of.closed, of.pattern, of.spacing, of.reach, of.stroke];
   }
 }
 
@@ -114,24 +96,4 @@ function samePoint(a: Point, b: Point | undefined): boolean {
 
 function samePoints(a: readonly Point[], b: readonly Point[]): boolean {
   return a.length === b.length && a.every((p, i) => samePoint(p, b[i]));
-}
-
-function sameStroke(a: Stroke | undefined, b: Stroke | undefined): boolean {
-  if (a === b) return true;
-  return (
-    a !== undefined &&
-    b !== undefined &&
-    a.ink === b.ink &&
-    a.weight === b.weight &&
-    a.opacity === b.opacity &&
-    sameNumbers(a.dash, b.dash)
-  );
-}
-
-function sameFill(a: Fill | undefined, b: Fill | undefined): boolean {
-  return a === b || (a?.ink === b?.ink && a?.opacity === b?.opacity && a?.hatch === b?.hatch);
-}
-
-function sameNumbers(a: readonly number[] | undefined, b: readonly number[] | undefined): boolean {
-  return a === b || (a?.length === b?.length && a !== undefined && a.every((n, i) => n === b?.[i]));
 }
