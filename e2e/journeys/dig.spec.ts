@@ -17,9 +17,13 @@ test('a trench beside the sycamore: what it takes, what it meets, and what makes
   const open =
     await test.step('nobody has looked at the soil: it is cut back as far as loose soil', async () => {
       // the bottom of 2 ft, and 1½ across for each foot down to each side
-      const depth = Number(/to ([\d.]+) ft/.exec((await digs.result('Depth').textContent()) ?? '')?.[1]);
-      const width = await digs.amount('Width at the top');
-      expect(width).toBeCloseTo(2 + 2 * 1.5 * depth, 0);
+      let width = Number.NaN;
+      // both of one state of the card: it follows what was typed a moment later
+      await expect(async () => {
+        const depth = Number(/to ([\d.]+) ft/.exec((await digs.result('Depth').textContent()) ?? '')?.[1]);
+        width = await digs.amount('Width at the top');
+        expect(width).toBeCloseTo(2 + 2 * 1.5 * depth, 0);
+      }).toPass();
       await digs.unfold('Look at');
       const soil = await digs.open('Nobody has judged the soil');
       await expect(soil).toContainText('Nobody has said what the soil is');
